@@ -1,0 +1,22 @@
+# What every target of the house is built with, and how a room is made.
+
+add_library(house_flags INTERFACE)
+target_compile_options(house_flags INTERFACE -Wall -Wextra -Wconversion -Werror)
+target_compile_definitions(house_flags INTERFACE QT_NO_CAST_FROM_ASCII QT_NO_CAST_TO_ASCII QT_NO_KEYWORDS QT_NO_FOREACH)
+target_link_options(house_flags INTERFACE -fuse-ld=lld)
+if(ASLEFT_SANITIZE)
+    target_compile_options(house_flags INTERFACE -fsanitize=address,undefined -fno-sanitize-recover=all -fno-omit-frame-pointer)
+    target_link_options(house_flags INTERFACE -fsanitize=address,undefined)
+endif()
+
+# asleft_room(NAME [SOURCES ...] [SEES rooms and libraries whose headers ours include] [HIDES those only our sources include])
+# Its one include directory is NAME/include; another room's headers are found only through SEES or HIDES, so a wrong-way include
+# does not compile.
+function(asleft_room name)
+    cmake_parse_arguments(ROOM "" "" "SOURCES;SEES;HIDES" ${ARGN})
+    list(TRANSFORM ROOM_SOURCES PREPEND ${CMAKE_CURRENT_SOURCE_DIR}/${name}/)
+    file(GLOB headers CONFIGURE_DEPENDS ${CMAKE_CURRENT_SOURCE_DIR}/${name}/include/${name}/*.h)
+    add_library(${name} STATIC ${ROOM_SOURCES} ${headers})
+    target_include_directories(${name} PUBLIC ${CMAKE_CURRENT_SOURCE_DIR}/${name}/include)
+    target_link_libraries(${name} PUBLIC ${ROOM_SEES} PRIVATE house_flags ${ROOM_HIDES})
+endfunction()

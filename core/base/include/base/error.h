@@ -1,0 +1,87 @@
+#pragma once
+
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace asleft {
+
+/// What went wrong, in the world or in what a person typed. Bugs of ours are assertions, never an Error.
+/// The comment behind a kind names its arguments in order; show/ turns a kind and its arguments into a sentence.
+enum class ErrorKind {
+    // text typed as a value
+    EmptyText,           ///< -
+    NotANumber,          ///< the part that is not one
+    AmbiguousNumber,     ///< the text, with a mark that may be decimal or thousands
+    TooManyDigits,       ///< the text
+    NegativeValue,       ///< the text
+    UnknownUnit,         ///< the part, then the units accepted
+    TextLeftOver,        ///< the part nobody asked for
+    ValueTooLarge,       ///< the text, then the largest accepted
+    TextTooLong,         ///< how many characters, then the most accepted
+    DivisionByZero,      ///< the text
+    // bands
+    BandUpsideDown,      ///< low end, high end
+    BandWithoutValue,    ///< the text
+    BandSystemsDiffer,   ///< first band, second band: the two printed systems do not overlap
+    BandSameSystem,      ///< second band: printed in the system of the first
+    // engines
+    CylinderCount,       ///< the count, fewest, most
+    BanksForLayout,      ///< banks typed, banks the layout has
+    CylinderLabelTwice,  ///< label
+    CylinderLabelCount,  ///< labels typed, cylinders
+    FiringOrderMissing,  ///< the label that never fires
+    FiringOrderTwice,    ///< the label that fires twice
+    FiringOrderUnknown,  ///< the label the engine does not have
+    GapNotAnAngle,       ///< the part
+    GapsCount,           ///< gaps typed, gaps expected
+    GapsSum,             ///< the sum in degrees
+    GapNotPositive,      ///< the part
+    ValveOrderLength,    ///< letters typed, valves in the bank
+    ValveOrderLetter,    ///< the letter
+    ValveOrderCount,     ///< intakes typed, exhausts typed, of each expected
+    CamArcTooLong,       ///< "intake" or "exhaust", degrees open
+    TableEmpty,          ///< -
+    TablePositionUnread, ///< the part
+    TablePointUnread,    ///< the part
+    TableCylinder,       ///< the label the engine does not have
+    TablePointTwice,     ///< the point
+    LeavesUnread,        ///< the part
+    // things of the shop
+    NameMissing,         ///< which field
+    PitchOutOfRange,     ///< the text
+    MeterUnread,         ///< the part
+    NotFound,            ///< what was looked for
+    // acts
+    WrongJob,            ///< what does not belong to the job
+    NothingToUndo,       ///< -
+    RestedOn,            ///< what later act rests on it
+    NutStillOpen,        ///< the points whose lock nut is open
+    CrankNotConfirmed,   ///< -
+    CautionsNotRead,     ///< -
+    NothingToKeep,       ///< the point
+    PersonMissing,       ///< -
+    // the garage file
+    FileMissing,         ///< path
+    FileExists,          ///< path
+    NotAGarage,          ///< path
+    GarageNewer,         ///< path, its version, ours
+    GarageReadOnly,      ///< path
+    GarageBusy,          ///< path
+    NoRoom,              ///< path
+    GarageMoved,         ///< path: renamed or replaced while open
+    DiskFault,           ///< path, what the system said
+    Damaged,             ///< path, where
+    UpgradeFailed,       ///< path, step, what was said
+    Database,            ///< what the database said
+};
+
+/// One failure: a kind and its arguments, without a sentence.
+struct Error {
+    ErrorKind kind;
+    std::vector<std::string> arguments;
+
+    bool operator==(const Error &) const = default;
+};
+
+} // namespace asleft
