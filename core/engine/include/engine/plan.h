@@ -39,8 +39,9 @@ struct CrankPlan {
     bool operator==(const CrankPlan &) const = default;
 };
 
-/// Chooses positions by `way` and gives every valve to the position where its margin is greatest, the earlier on a tie; a valve with no
-/// margin above zero anywhere is left in `unreached`. Positions without a valve are dropped.
+/// Chooses positions by `way`. With each cylinder on its own compression both its valves are set there, as the name says; else every
+/// valve goes to the position where its margin is greatest, the earlier on a tie. A valve whose margin there is not above zero is left in
+/// `unreached`. Positions without a valve are dropped.
 CrankPlan generatePlan(const EngineDesign &design, PlanWay way);
 
 /// One line of a manual's table as typed.

@@ -1,0 +1,19 @@
+#pragma once
+
+#include <engine/design.h>
+
+namespace asleft {
+
+// Each reads one text of an engine into the design, which the ones before it have filled: numbering, firing order, gaps, valve order.
+
+Done readNumbering(const EngineText &text, EngineDesign &design);
+Done readFiringOrder(const EngineText &text, EngineDesign &design);
+Done readGaps(const EngineText &text, DecimalMark mark, EngineDesign &design);
+Done readValveOrder(const EngineText &text, EngineDesign &design);
+
+std::string writeNumbering(const EngineDesign &design);
+std::string writeFiringOrder(const EngineDesign &design);
+std::string writeGaps(const EngineDesign &design);
+std::string writeValveOrder(const EngineDesign &design);
+
+} // namespace asleft

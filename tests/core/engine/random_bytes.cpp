@@ -1,0 +1,91 @@
+// Whatever bytes are typed, the readers answer: with an engine or a plan that holds together, or with a refusal.
+#include "engines.h"
+
+#include <engine/plan.h>
+
+#include <algorithm>
+#include <numeric>
+#include <random>
+
+namespace asleft {
+namespace {
+
+/// Bytes of every kind, half of them from those that nearly make sense.
+class Bytes {
+public:
+    explicit Bytes(unsigned seed) : m_random(seed) {}
+
+    std::string next()
+    {
+        static constexpr std::string_view likely = "1234123412340589  --,,//EIeiINEXinexAB.;:\t";
+        const bool onlyLikely = draw(0, 1) == 0;
+        std::string text(static_cast<std::size_t>(draw(0, 24)), ' ');
+        for (char &byte : text)
+            byte = onlyLikely || draw(0, 1) == 0 ? likely[static_cast<std::size_t>(draw(0, static_cast<int>(likely.size()) - 1))]
+                                                 : static_cast<char>(static_cast<unsigned char>(draw(0, 255)));
+        return text;
+    }
+    int draw(int low, int high) { return std::uniform_int_distribution(low, high)(m_random); }
+
+private:
+    std::mt19937 m_random;
+};
+
+void expectSound(const EngineDesign &design)
+{
+    std::vector<Cylinder> order = design.firingOrder;
+    std::sort(order.begin(), order.end());
+    ASSERT_EQ(order.size(), design.labels.size());
+    for (std::size_t i = 0; i < order.size(); ++i)
+        ASSERT_EQ(order[i].index, static_cast<int>(i));
+    ASSERT_EQ(design.gaps.size(), order.size());
+    ASSERT_EQ(std::accumulate(design.gaps.begin(), design.gaps.end(), Angle{}), fullCycle);
+    ASSERT_TRUE(std::all_of(design.gaps.begin(), design.gaps.end(), [](Angle gap) { return gap > Angle{}; }));
+    ASSERT_EQ(design.valveOrder.size(), design.banks.size());
+    ASSERT_EQ(made(describeDesign(design)), design);
+}
+
+TEST(RandomBytes, InEveryTextOfAnEngine)
+{
+    Bytes bytes(1);
+    for (auto field : {&EngineText::firingOrder, &EngineText::gaps, &EngineText::numbering, &EngineText::valveOrder}) {
+        int read = 0;
+        int refused = 0;
+        for (int round = 0; round < 20'000; ++round) {
+            const int cylinders = bytes.draw(1, 2);
+            EngineText text = typed(Layout::InLine, cylinders, cylinders == 1 ? "" : "1-2");
+            text.*field = bytes.next();
+            if (const auto design = designEngine(text, bytes.draw(0, 1) == 0 ? DecimalMark::Point : DecimalMark::Comma)) {
+                ASSERT_NO_FATAL_FAILURE(expectSound(*design));
+                ++read;
+            } else
+                ++refused;
+        }
+        EXPECT_GT(read, 100);
+        EXPECT_GT(refused, 1000);
+    }
+}
+
+TEST(RandomBytes, InATable)
+{
+    Bytes bytes(2);
+    const EngineDesign four = inLine4();
+    int read = 0;
+    for (int round = 0; round < 100'000; ++round) {
+        const std::string cylinder = bytes.draw(0, 3) == 0 ? bytes.next() : "1";
+        const auto plan = planFromTable(four, {{cylinder, Stroke::Compression, bytes.next()}}, bytes.next());
+        if (!plan)
+            continue;
+        ++read;
+        ASSERT_EQ(plan->positions.size(), 1U);
+        ASSERT_FALSE(plan->positions[0].points.empty());
+        ASSERT_EQ(plan->positions[0].points.size() + plan->unreached.size(), 8U);
+        const auto again = planFromTable(four, {{cylinder, Stroke::Compression, describePoints(four, plan->positions[0])}}, plan->source);
+        ASSERT_TRUE(again.has_value());
+        ASSERT_EQ(again->positions[0].points, plan->positions[0].points);
+    }
+    EXPECT_GT(read, 100);
+}
+
+} // namespace
+} // namespace asleft

@@ -1,0 +1,8 @@
+asleft_core_test(engine/design engine)
+asleft_core_test(engine/describe engine)
+asleft_core_test(engine/phase engine)
+asleft_core_test(engine/plan engine)
+asleft_core_test(engine/table engine)
+asleft_core_test(engine/adjuster engine)
+asleft_core_test(engine/sweep engine)
+asleft_core_test(engine/random_bytes engine)
