@@ -1,0 +1,110 @@
+#!/usr/bin/env bash
+# A gate that cannot fail is no gate: lays a small house that keeps every rule, then breaks one rule after the other in it and
+# requires rules.sh to name exactly that one. Offending words are written in two halves, since this file is under the rules too.
+set -euo pipefail
+
+rules=$(cd "$(dirname "${BASH_SOURCE[0]}")" && pwd)/rules.sh
+house=$(mktemp -d)
+trap 'rm -rf "$house" "$house.kept"' EXIT
+failures=0
+tried=()
+
+complain() {
+    printf '%s\n' "$1"
+    failures=$((failures + 1))
+}
+
+lines() { for ((i = 0; i < $1; i++)); do echo "// line $i"; done; }
+
+# passes WHAT: the house as it stands keeps every rule.
+passes() {
+    local said
+    said=$(bash "$rules" "$house") || complain "$1 was refused: $said"
+}
+
+# refuses RULE FILE TEXT: with TEXT added to FILE, exactly RULE is broken, and in that file.
+refuses() {
+    local rule=$1 file=$house/$2 said named
+    tried+=("$rule")
+    mkdir -p "$(dirname "$file")"
+    [[ -e $file ]] && cp -p "$file" "$house.kept"
+    printf '%s\n' "$3" >>"$file"
+    if said=$(bash "$rules" "$house"); then
+        complain "$rule did not notice in $2: $3"
+    else
+        named=$(grep -oE '^[a-z-]+: ' <<<"$said" | sort -u | tr -d '\n')
+        [[ $named == "$rule: " ]] || complain "in $2, \"$3\" broke \"$named\" instead of $rule"
+        grep -qF "$rule: $2" <<<"$said" || complain "$rule did not name $2: $said"
+    fi
+    rm "$file"
+    [[ -e $house.kept ]] && mv "$house.kept" "$file"
+    return 0
+}
+
+mkdir -p "$house"/{core/{base,store,work},app,demo-db,tests,scripts}
+cat >"$house/core/base/uid.h" <<'H'
+#include <base/error.h>
+#include <core/work/door.h>
+// prints nothing; selects nothing: "Select one from the list"
+int snprintf_free();
+H
+cat >"$house/core/store/rows.cpp" <<'H'
+const char *text = "SELECT id, name FROM vehicle";
+QSqlQuery query;
+H
+cat >"$house/app/main.cpp" <<'H'
+return app.exec();
+return QApplication::exec();
+const char *label = "Update the list, or select a spec from the manual";
+H
+lines 400 >"$house/app/page.cpp"
+printf '#!/usr/bin/env bash\n' >"$house/app/run"
+chmod +x "$house/app/run"
+passes 'a house that keeps the rules'
+
+lines 430 >"$house/app/page.cpp"
+passes 'a file close to the limit'
+
+refuses upward-include core/work/a.cpp '#include "../store/rows.h"'
+refuses upward-include app/a.h '# include "../page.h"'
+refuses widgets-in-core core/base/a.h '#include <QtWidgets/QWidget>'
+refuses widgets-in-core core/work/a.cpp '#include <QMessageBox>'
+refuses widgets-in-core core/CMakeLists.txt 'asleft_room(show SEES Qt6::Widgets)'
+refuses sql-outside-store app/a.cpp 'QSqlQuery query;'
+refuses sql-outside-store app/main.cpp 'query("UPDATE vehicle SET name = ?");'
+refuses sql-outside-store core/work/a.cpp 'auto text = "select id from vehicle";'
+refuses sql-outside-store core/base/a.h '#include <sqlite3.h>'
+refuses sql-outside-store demo-db/a.cpp '"INSERT INTO vehicle(id) VALUES(1)"'
+refuses sql-outside-store app/store/a.cpp '"PRAGMA user_version"'
+refuses sql-outside-store app/CMakeLists.txt 'target_link_libraries(app PRIVATE Qt6::Sql)'
+refuses select-star core/store/a.cpp '"SELECT * FROM act"'
+refuses printing-core core/base/a.cpp 'std::cerr << 1;'
+refuses printing-core core/work/a.cpp 'qWarning() << 1;'
+refuses printing-core core/work/a.cpp 'printf("%d", 1);'
+refuses modal-dialog app/a.cpp 'dialog.exec();'
+refuses modal-dialog app/a.cpp 'menu->exec(here);'
+refuses modal-dialog app/a.cpp 'QMessageBox::question(this, title, text);'
+refuses modal-dialog app/a.cpp 'QFileDialog::getOpenFileName(this);'
+refuses style-sheet app/a.cpp 'button->setStyleSheet(text);'
+refuses spin-box app/a.h 'QDoubleSpinBox *value;'
+refuses spin-box app/a.h 'QDoubleValidator check;'
+refuses unfinished-mark core/base/a.h "// TO""DO: later"
+refuses unfinished-mark tests/notes.txt "# FIX""ME"
+refuses machine-path tests/a.cpp "\"/ho""me/someone/demo.asleft\""
+refuses machine-path app/run "cd /wo""rk/main"
+refuses long-file core/base/a.cpp "$(lines 451)"
+refuses long-file tests/a.h "$(lines 451)"
+chmod -x "$house/app/run"
+refuses run-bit app/run '# cannot be run'
+chmod +x "$house/app/run"
+
+passes 'the house once everything was mended'
+
+while IFS= read -r rule; do
+    [[ " ${tried[*]} " == *" $rule "* ]] || complain "no breach of $rule was tried"
+done < <(bash "$rules" --names)
+
+if ((failures)); then
+    exit 1
+fi
+echo "${#tried[@]} breaches noticed"
