@@ -9,6 +9,9 @@ if(ASLEFT_SANITIZE)
     target_link_options(house_flags INTERFACE -fsanitize=address,undefined)
 endif()
 
+# moc 6.4 stumbles over the standard library's <concepts>, which tell it nothing: it is told that it has read them.
+set(CMAKE_AUTOMOC_MOC_OPTIONS -D_GLIBCXX_CONCEPTS)
+
 # asleft_room(NAME [SOURCES ...] [SEES rooms and libraries whose headers ours include] [HIDES those only our sources include])
 # Its one include directory is NAME/include; another room's headers are found only through SEES or HIDES, so a wrong-way include
 # does not compile.

@@ -1,0 +1,156 @@
+#include <show/words.h>
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace asleft {
+
+namespace {
+
+class ActWords {
+    Q_DECLARE_TR_FUNCTIONS(ActWords)
+};
+
+QString verdictOfReading(const ReadingFact &reading, const JobFrame &frame)
+{
+    const Spec *spec = reading.judgedBy ? frame.spec(*reading.judgedBy) : nullptr;
+    return verdictName(verdictOf(reading, spec));
+}
+
+/// "at 0.30 mm, inside", "loose on 0.40 mm, above its band", "by feel".
+QString howText(const ReadingFact &reading, const JobFrame &frame)
+{
+    if (reading.form == ReadingForm::ByFeel)
+        return readingText(reading);
+    const bool plain = reading.form == ReadingForm::Exact;
+    const QString value = plain ? ActWords::tr("at %1").arg(readingText(reading)) : readingText(reading);
+    return ActWords::tr("%1, %2", "reading, verdict").arg(value, verdictOfReading(reading, frame));
+}
+
+QString pointsText(const std::vector<PointId> &points, const JobFrame &frame)
+{
+    QStringList names;
+    for (const PointId point : points)
+        names.append(pointShort(frame, point));
+    return names.join(ActWords::tr(", ", "between names of points"));
+}
+
+/// One sentence for each kind of fact.
+class Telling {
+public:
+    Telling(const Act &act, const JobState &state) : m_act(act), m_state(state), m_frame(*state.frame) {}
+
+    QString operator()(const ReadingFact &reading) const
+    {
+        const QString point = pointInText(m_frame, reading.point);
+        const QString how = howText(reading, m_frame);
+        if (reading.corrects)
+            return ActWords::tr("corrected %1 %2: %3", "point, as found or as left, reading").arg(point, phaseName(reading.phase), how);
+        return reading.phase == Phase::AsFound ? ActWords::tr("found %1 %2", "point, reading").arg(point, how)
+                                               : ActWords::tr("left %1 %2", "point, reading").arg(point, how);
+    }
+
+    QString operator()(const AllLeftFact &all) const
+    {
+        return ActWords::tr("left %1 with the spec's leaf, locked, felt again").arg(pointsText(pointsOf(all), m_frame));
+    }
+
+    QString operator()(const NutOpenFact &open) const { return ActWords::tr("opened the nut of %1").arg(pointInText(m_frame, open.point)); }
+
+    QString operator()(const CrankFact &crank) const
+    {
+        if (!crank.crank)
+            return ActWords::tr("said that nobody knows where the crank stands");
+        const QString place = crankInText(m_frame.engine.design, crank.crank);
+        return crank.how == CrankHow::Confirmed ? ActWords::tr("confirmed the crank: %1").arg(place)
+                                                : ActWords::tr("turned the crank to %1").arg(place);
+    }
+
+    QString operator()(const PlanFact &plan) const
+    {
+        return ActWords::tr("chose the plan: %1").arg(planSource(m_frame.engine.design, plan.plan));
+    }
+
+    QString operator()(const StepDoneFact &done) const
+    {
+        const Step *step = m_frame.step(done.step);
+        return step ? ActWords::tr("done: %1").arg(QString::fromStdString(step->title)) : ActWords::tr("a line done");
+    }
+
+    QString operator()(const KeepFact &keep) const
+    {
+        const QString point = pointInText(m_frame, keep.point);
+        return keep.reason.empty() ? ActWords::tr("kept %1 as left").arg(point)
+                                   : ActWords::tr("kept %1 as left: %2").arg(point, QString::fromStdString(keep.reason));
+    }
+
+    QString operator()(const CautionsFact &) const { return ActWords::tr("read the cautions"); }
+
+    QString operator()(const CheckAgainFact &again) const
+    {
+        const QString points = pointsText(again.points, m_frame);
+        return again.why.empty() ? ActWords::tr("check again: %1").arg(points)
+                                 : ActWords::tr("check again: %1, because: %2").arg(points, QString::fromStdString(again.why));
+    }
+
+    QString operator()(const WithdrawFact &) const
+    {
+        const auto &acts = m_state.acts;
+        const auto target = std::find_if(acts.begin(), acts.end(), [this](const Act &act) { return act.seq == m_act.what.withdraws; });
+        if (target == acts.end() || target->seq >= m_act.seq)
+            return ActWords::tr("undid an act");
+        const QString undone = actText(*target, m_state);
+        return std::holds_alternative<WithdrawFact>(target->what.fact) ? ActWords::tr("took back: %1").arg(undone)
+                                                                       : ActWords::tr("undid: %1").arg(undone);
+    }
+
+private:
+    const Act &m_act;
+    const JobState &m_state;
+    const JobFrame &m_frame;
+};
+
+QString lastActLine(const JobState &state, Moment now)
+{
+    const Act *last = lastAct(state);
+    if (!last)
+        return ActWords::tr("Nothing has been done in this job yet");
+    const Person *person = state.frame->person(last->what.who);
+    const QString when = momentText(last->what.at, now);
+    if (!person)
+        return ActWords::tr("Last: %1, %2", "act, time").arg(actText(*last, state), when);
+    return ActWords::tr("Last: %1, %2, %3", "act, initials, time")
+        .arg(actText(*last, state), QString::fromStdString(person->initials), when);
+}
+
+QString openNutsLine(const JobState &state)
+{
+    const std::vector<PointId> open = openNuts(state);
+    if (open.empty())
+        return ActWords::tr("No nut is open");
+    return ActWords::tr("Nut open: %1").arg(pointsText(open, *state.frame));
+}
+
+QString crankLine(const JobState &state, Moment now)
+{
+    if (!state.crank)
+        return ActWords::tr("Crank: %1").arg(crankKnown(state, now));
+    return ActWords::tr("Crank: %1, %2", "place, how it is known")
+        .arg(crankInText(state.frame->engine.design, state.crank->crank), crankKnown(state, now));
+}
+
+} // namespace
+
+QString actText(const Act &act, const JobState &state)
+{
+    return std::visit(Telling(act, state), act.what.fact);
+}
+
+QStringList resumeLines(const JobState &state, Moment now, const FeelerSet *leaves)
+{
+    return {lastActLine(state, now), openNutsLine(state), crankLine(state, now),
+            ActWords::tr("Next: %1").arg(nextActSentence(nextAct(state), state, leaves))};
+}
+
+} // namespace asleft

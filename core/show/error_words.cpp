@@ -1,0 +1,154 @@
+#include <show/words.h>
+
+#include <QCoreApplication>
+#include <QRegularExpression>
+
+namespace asleft {
+
+namespace {
+
+/// The sentence of a kind, with %1, %2, %3 for its arguments. Each says what is wrong, what was kept, and what to do.
+const char *patternOf(ErrorKind kind)
+{
+#define SAY(text) QT_TRANSLATE_NOOP("ErrorWords", text)
+    switch (kind) {
+    case ErrorKind::EmptyText: return SAY("Nothing was typed. Nothing was logged; type a value, such as 0.25 mm or 12 thou.");
+    case ErrorKind::NotANumber: return SAY("“%1” is not a number. Nothing was logged; type digits, such as 0.25 mm or 5/8 in.");
+    case ErrorKind::AmbiguousNumber: return SAY("“%1” can be read two ways. Nothing was logged; type %2 or %3.");
+    case ErrorKind::TooManyDigits: return SAY("“%1” has more than twelve digits. Nothing was logged; type it with fewer.");
+    case ErrorKind::NegativeValue: return SAY("“%1” is below zero. Nothing was logged; type the value without the minus sign.");
+    case ErrorKind::UnknownUnit: return SAY("“%1” is not a unit for this value. Nothing was logged; use one of: %2.");
+    case ErrorKind::TextLeftOver: return SAY("“%1” has no place behind the value. Nothing was logged; take it away and try again.");
+    case ErrorKind::ValueTooLarge: return SAY("“%1” is more than can be kept here. Nothing was logged; the most is %2.");
+    case ErrorKind::TextTooLong: return SAY("The text has %1 characters. Nothing was logged; type at most %2.");
+    case ErrorKind::DivisionByZero: return SAY("“%1” divides by zero. Nothing was logged; type a fraction such as 5/8 in.");
+    case ErrorKind::BandUpsideDown: return SAY("The low end %1 is above the high end %2. The spec is as it was; type the low end first.");
+    case ErrorKind::BandWithoutValue: return SAY("“%1” names no value. The spec is as it was; type a band such as 0.20 to 0.30 mm.");
+    case ErrorKind::BandSystemsDiffer:
+        return SAY("%1 and %2 do not overlap, so one of them is misread. The spec is as it was; compare both with the manual.");
+    case ErrorKind::BandSameSystem:
+        return SAY(
+            "The second band, %1, is in the same system as the first. The spec is as it was; type it as printed in the other system.");
+    case ErrorKind::CylinderCount:
+        return SAY(
+            "An engine of this layout cannot have %1 cylinders here. Nothing was changed; type a number from %2 to %3 that it can have.");
+    case ErrorKind::BanksForLayout:
+        return SAY("The numbering has %1 banks, the layout has %2. Nothing was changed; part the banks with a slash, front first.");
+    case ErrorKind::CylinderLabelTwice:
+        return SAY("Cylinder “%1” is named twice in the numbering. Nothing was changed; name each one once.");
+    case ErrorKind::CylinderLabelCount:
+        return SAY("The numbering names %1 cylinders, the engine has %2. Nothing was changed; name every one once.");
+    case ErrorKind::FiringOrderMissing:
+        return SAY("Cylinder %1 is missing from the firing order. Nothing was changed; name every cylinder once.");
+    case ErrorKind::FiringOrderTwice: return SAY("Cylinder %1 fires twice in the order. Nothing was changed; name every cylinder once.");
+    case ErrorKind::FiringOrderUnknown:
+        return SAY("The engine has no cylinder “%1” to fire. Nothing was changed; use the names of the numbering.");
+    case ErrorKind::GapNotAnAngle: return SAY("“%1” is not a firing gap. Nothing was changed; type degrees, such as 90-270.");
+    case ErrorKind::GapsCount:
+        return SAY(
+            "There are %1 firing gaps where %2 are wanted. Nothing was changed; type one a cylinder, or a pattern that repeats evenly.");
+    case ErrorKind::GapsSum: return SAY("The firing gaps add up to %1°. Nothing was changed; they must make two turns, 720°.");
+    case ErrorKind::GapNotPositive: return SAY("“%1” is no gap between two firings. Nothing was changed; type degrees above zero.");
+    case ErrorKind::ValveOrderLength:
+        return SAY("The valve order has %1 letters, the bank has %2 valves. Nothing was changed; type one letter a valve, front first.");
+    case ErrorKind::ValveOrderLetter: return SAY("“%1” is no valve. Nothing was changed; type I for an intake and E for an exhaust.");
+    case ErrorKind::ValveOrderCount:
+        return SAY(
+            "The valve order has %1 intakes and %2 exhausts, there must be %3 of each. Nothing was changed; look along the head again.");
+    case ErrorKind::CamArcTooLong:
+        return SAY("By these events the %1 valve is open for %2°. Nothing was changed; check the events with the manual.");
+    case ErrorKind::TableEmpty: return SAY("The table has no positions. Nothing was changed; type it as the manual prints it.");
+    case ErrorKind::TablePositionUnread:
+        return SAY("“%1” is no crank position. Nothing was changed; name a cylinder and whether it is on compression or at overlap.");
+    case ErrorKind::TablePointUnread: return SAY("“%1” names no valve. Nothing was changed; type valves as IN 1 2 4 EX 1 3.");
+    case ErrorKind::TableCylinder:
+        return SAY("The engine has no cylinder “%1”. Nothing was changed; check the table against the numbering.");
+    case ErrorKind::TablePointTwice: return SAY("%1 stands at two positions of the table. Nothing was changed; each point is set once.");
+    case ErrorKind::LeavesUnread:
+        return SAY("“%1” is no leaf. The set is as it was; type its leaves with spaces between, such as 0.05 0.10 0.15 mm.");
+    case ErrorKind::NameMissing: return SAY("There is no text for: %1. Nothing was stored; type it first.");
+    case ErrorKind::PitchOutOfRange: return SAY("“%1” is no pitch of an adjusting screw. Nothing was stored; type it as 1 mm or 1/24 in.");
+    case ErrorKind::MeterUnread: return SAY("“%1” is no meter reading. Nothing was stored; type the figures on the meter.");
+    case ErrorKind::NotFound: return SAY("Not found: %1. Nothing was changed; it may have been stored elsewhere, look for it under Find.");
+    case ErrorKind::WrongJob: return SAY("%1 does not belong to this job. Nothing was logged; open the job it belongs to.");
+    case ErrorKind::NothingToUndo: return SAY("There is nothing of yours to undo in this job. Everything is as it was.");
+    case ErrorKind::RestedOn: return SAY("A later act rests on this one: %1. Nothing was undone; undo the later one first.");
+    case ErrorKind::NutStillOpen: return SAY("Lock nut open: %1. The crank was not moved; set, lock and feel again first.");
+    case ErrorKind::CrankNotConfirmed:
+        return SAY("Nobody has said in this sitting where the crank stands. Nothing was logged; look at mark and stroke and confirm, or "
+                   "say unknown.");
+    case ErrorKind::CautionsNotRead: return SAY("The cautions have not been read in this sitting. Nothing was logged; read them first.");
+    case ErrorKind::NothingToKeep: return SAY("%1 has no reading outside its band to keep. Nothing was logged; log what was left first.");
+    case ErrorKind::PersonMissing:
+        return SAY("Nobody has been chosen as who does the work. Nothing was logged; choose your initials first.");
+    case ErrorKind::FileMissing: return SAY("There is no file “%1”. Nothing was opened; choose another, or begin a new garage.");
+    case ErrorKind::FileExists: return SAY("“%1” is there already and was left as it is. Choose another name.");
+    case ErrorKind::NotAGarage: return SAY("“%1” is not a garage of Asleft. It was left as it is; choose another file.");
+    case ErrorKind::GarageNewer:
+        return SAY("“%1” was written by a newer Asleft: it has version %2, this one knows %3. It was left as it is; open it with the newer "
+                   "Asleft.");
+    case ErrorKind::GarageReadOnly:
+        return SAY("“%1” may not be written to. Nothing was stored; allow writing to the file and its folder, then try again.");
+    case ErrorKind::GarageBusy: return SAY("“%1” is in use by another seat just now. Nothing was stored; try again in a moment.");
+    case ErrorKind::NoRoom:
+        return SAY("There is no room left to write “%1”. Everything logged before is kept, this is not; make room and try again.");
+    case ErrorKind::GarageMoved:
+        return SAY("“%1” was moved or replaced while it was open. What was logged before is in the file that was moved; open that one.");
+    case ErrorKind::DiskFault: return SAY("The disk failed at “%1”: %2. The last entry is not stored; copy the garage to another disk.");
+    case ErrorKind::Damaged: return SAY("“%1” is damaged: %2. It was left as it is; open the latest backup.");
+    case ErrorKind::UpgradeFailed:
+        return SAY("“%1” could not be brought up to date, at step %2: %3. It is as it was, and the copy made before stands beside it.");
+    case ErrorKind::Database:
+        return SAY("The garage could not be read or written: %1. Nothing was stored; try again, and keep a backup at hand.");
+    }
+#undef SAY
+    return "";
+}
+
+QString argumentOf(const Error &error, std::size_t index)
+{
+    return index < error.arguments.size() ? QString::fromStdString(error.arguments[index]) : QStringLiteral("…");
+}
+
+/// Both ways to read a number with one mark before three digits, each written so that it is not ambiguous again; for a text
+/// without such a number, an example of each.
+struct TwoWays {
+    QString withDecimals;
+    QString withoutMark;
+};
+
+TwoWays bothReadings(const QString &text)
+{
+    static const QRegularExpression number(QStringLiteral("([0-9]+)[.,]([0-9]{3})"));
+    const QRegularExpressionMatch match = number.match(text);
+    if (!match.hasMatch())
+        return {QStringLiteral("1%1%2").arg(QLocale().decimalPoint(), QStringLiteral("25")), QStringLiteral("1250")};
+    QString decimals = match.captured(2);
+    const QString whole = match.captured(1);
+    while (decimals.endsWith(u'0'))
+        decimals.chop(1);
+    if (decimals.isEmpty())
+        return {whole, whole + match.captured(2)};
+    if (decimals.size() == 3 && decimalMark() == DecimalMark::Comma)
+        decimals += u'0';
+    return {whole + QLocale().decimalPoint() + decimals, whole + match.captured(2)};
+}
+
+} // namespace
+
+QString sentence(const Error &error)
+{
+    const QString pattern = QCoreApplication::translate("ErrorWords", patternOf(error.kind));
+    const QString first = argumentOf(error, 0);
+    if (error.kind == ErrorKind::AmbiguousNumber) {
+        const TwoWays ways = bothReadings(first);
+        return pattern.arg(first, ways.withDecimals, ways.withoutMark);
+    }
+    if (pattern.contains(QStringLiteral("%3")))
+        return pattern.arg(first, argumentOf(error, 1), argumentOf(error, 2));
+    if (pattern.contains(QStringLiteral("%2")))
+        return pattern.arg(first, argumentOf(error, 1));
+    return pattern.contains(QStringLiteral("%1")) ? pattern.arg(first) : pattern;
+}
+
+} // namespace asleft

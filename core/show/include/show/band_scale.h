@@ -1,0 +1,33 @@
+#pragma once
+
+#include <show/palette.h>
+
+#include <measure/judge.h>
+
+#include <QRectF>
+#include <QString>
+
+#include <optional>
+
+class QPainter;
+
+namespace asleft {
+
+/// The value on the scale, as it is typed or as it was logged.
+struct ScaleValue {
+    Interval<Length> interval;
+    LengthUnit unit = LengthUnit::Millimetre; ///< the unit it was typed in
+    Verdict verdict = Verdict::NoSpec;
+};
+
+/// The height the scale wants: a line of words, the bar, a line of figures.
+constexpr double bandScaleHeight = 72;
+
+/// Paints the scale of the reading bar into `area`: the band to scale, its limits and nominal in figures under it, the value as a mark
+/// (an interval as a block, one-sided with an arrow to its open side), a wedge where it lies outside, the verdict in words on the left
+/// above and the value in the other unit system on the right above. Without a band only the value. Figures never overlap: those that
+/// have no room are left out, the nominal first. Nothing is judged here.
+void paintBandScale(QPainter &painter, const QRectF &area, const SpecBand<Length> *spec, LengthUnit unit,
+                    const std::optional<ScaleValue> &value, const Ink &ink);
+
+} // namespace asleft

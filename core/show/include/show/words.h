@@ -1,0 +1,146 @@
+#pragma once
+
+#include <base/error.h>
+#include <shop/outlook.h>
+
+#include <QLocale>
+#include <QString>
+#include <QStringList>
+
+#include <optional>
+
+namespace asleft {
+
+// Failures
+
+/// What is wrong, what was kept, what to do.
+QString sentence(const Error &error);
+
+// Numbers and units
+
+/// The mark people of this locale write; for core's parser and formats.
+DecimalMark decimalMark(const QLocale &locale = QLocale());
+
+QString unitText(LengthUnit unit);
+QString unitText(TorqueUnit unit);
+/// A typed value in its own words, with its unit: "18 thou".
+QString typedText(const Typed<Length> &typed);
+QString typedText(const Typed<Torque> &typed);
+/// The exact number in a unit, alone: "0.40".
+QString exactNumber(Length value, LengthUnit unit);
+/// A converted value, rounded to one decimal more than the unit is read to: "19.7 thou"; to more where it would else have the
+/// digits of a limit it stands `beside` and does not equal.
+QString convertedText(Length value, LengthUnit unit, std::optional<Length> beside = std::nullopt);
+/// What is known of a value whose ends are these texts: one text for a point, "0.25 to 0.30 mm", or one-sided where an end is empty.
+QString intervalText(const QString &low, const QString &high, bool isPoint);
+/// The unit a value is repeated in for people of the other system: thou for mm, mm for in and thou.
+LengthUnit otherUnit(LengthUnit unit);
+/// The number alone, with as many decimals more than the unit is read to as make it differ from the limit it stands beside:
+/// never equal digits beside "low" or "high".
+QString numberBeside(Length value, Length limit, LengthUnit unit);
+/// An amount that is never shown as nothing: "0.05 mm", "0.002 mm".
+QString amountText(Length amount, LengthUnit unit);
+/// "0.35 to 0.45 mm", in the unit it is printed in.
+QString bandText(const Band<Length> &band);
+QString bandText(const Band<Torque> &band);
+/// Both printed bands: "0.30 to 0.40 mm (0.012 to 0.016 in)".
+QString bandText(const SpecBand<Length> &bands);
+QString bandText(const SpecBand<Torque> &bands);
+
+/// "360°", with one decimal where it is not whole.
+QString degreesText(Angle angle);
+
+// Times
+
+/// "16:12" on the same day, "14 Nov" in the same year, else "14 Nov 2019"; in local time.
+QString momentText(Moment at, Moment now);
+/// The whole date and time.
+QString momentText(Moment at);
+
+// Setting points
+
+QString sideName(Side side);                                     ///< "intake"
+QString pointName(const EngineDesign &design, ValveRef valve);   ///< "Intake 2", at the head of a line
+QString pointInText(const EngineDesign &design, ValveRef valve); ///< "intake 2", within a sentence
+QString pointShort(const EngineDesign &design, ValveRef valve);  ///< "I2"
+QString pointName(const JobFrame &frame, PointId point);
+QString pointInText(const JobFrame &frame, PointId point);
+QString pointShort(const JobFrame &frame, PointId point);
+
+// The crank
+
+QString placeName(const EngineDesign &design, CrankPlace place);   ///< "No. 1 on compression"
+QString placeInText(const EngineDesign &design, CrankPlace place); ///< "no. 1 on compression"
+/// "37° after no. 3 on compression"; "Unknown" where nobody knows.
+QString crankName(const EngineDesign &design, std::optional<Angle> crank);
+QString crankInText(const EngineDesign &design, std::optional<Angle> crank);
+/// How the crank of a job stands and how that is known: "confirmed 16:05", "turned there 16:05", "nobody has said yet".
+QString crankKnown(const JobState &state, Moment now);
+/// How to tell the stroke of a cylinder at its mark: what to look at, or that looseness proves nothing.
+QString strokeCheckSentence(const EngineDesign &design, const StrokeCheck &check);
+/// "Turn 360° in the normal direction, clockwise seen from the front."
+QString travelSentence(const EngineDesign &design, Angle from, Angle to);
+/// The standing advice for one that went past its mark.
+QString overshotSentence();
+QString rotationName(Rotation rotation); ///< "clockwise seen from the front"
+QString layoutName(Layout layout);
+QString planWayName(PlanWay way);
+/// Where the plan comes from: the manual's page, or "generated" with how it was chosen, and whether the cam is assumed.
+QString planSource(const EngineDesign &design, const CrankPlan &plan);
+/// The margin of a point at a position: "80° clear"; for a doubtful one, what to question.
+QString marginText(const EngineDesign &design, const PlanPoint &point);
+
+// Specs
+
+QString conditionName(EngineCondition condition); ///< "cold"
+QString subjectName(SpecSubject subject);         ///< "Intake lash"
+QString certaintyName(Certainty certainty);       ///< "read in the manual"
+/// "0.35 to 0.45 mm cold · Workshop Manual p. 41"; says where it was not read in a manual or its tolerance is assumed.
+QString specLine(const Spec &spec);
+/// Only where it comes from: "Workshop Manual p. 41", "from memory".
+QString sourceText(const SpecSource &source);
+
+// Readings
+
+QString phaseName(Phase phase); ///< "as found"
+/// "18 thou", "loose on 0.40 mm", "between 0.25 and 0.30 mm", "by feel".
+QString readingText(const ReadingFact &reading);
+QString verdictName(Verdict verdict); ///< "inside", "below its band"
+/// The verdict with its amount: "above its band by 0.05 mm"; for a reading not comparable, why not.
+QString verdictText(const ReadingFact &reading, Verdict verdict, const Spec *spec);
+QString verdictText(const Interval<Length> &interval, Verdict verdict, const SpecBand<Length> &bands, LengthUnit unit);
+
+// The job
+
+QString gateName(Gate gate); ///< "before turning the crank"
+
+/// An open item: a line and the small line under it, which may be empty.
+struct OpenWords {
+    QString title;
+    QString note;
+};
+OpenWords openWords(const OpenItem &item, const JobState &state, Moment now);
+
+/// What to do now: "Exhaust 3: above its band. Turn in about 1/10, lock, feel 0.40 again".
+QString nextActSentence(const NextAct &next, const JobState &state, const FeelerSet *leaves = nullptr);
+
+/// What an act was: "left intake 1 at 0.30 mm, inside"; also for the tooltip of undo.
+QString actText(const Act &act, const JobState &state);
+
+/// Where the job was left: last act, open nuts, the crank, the next act. One line each.
+QStringList resumeLines(const JobState &state, Moment now, const FeelerSet *leaves = nullptr);
+
+/// "3 812 h": as typed, with its unit.
+QString meterText(const MeterReading &reading);
+
+// Cautions
+
+struct CautionWords {
+    QString title;
+    QString sentence;
+};
+CautionWords cautionWords(Caution caution);
+/// The manual, local codes and licensed practice go before this program.
+QString standingSentence();
+
+} // namespace asleft
