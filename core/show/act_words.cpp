@@ -129,7 +129,10 @@ QString openNutsLine(const JobState &state)
     const std::vector<PointId> open = openNuts(state);
     if (open.empty())
         return ActWords::tr("No nut is open");
-    return ActWords::tr("Nut open: %1").arg(pointsText(open, *state.frame));
+    QStringList names;
+    for (const PointId point : open)
+        names.append(pointInText(*state.frame, point));
+    return ActWords::tr("Nut open: %1").arg(names.join(QStringLiteral(", ")));
 }
 
 QString crankLine(const JobState &state, Moment now)

@@ -161,7 +161,7 @@ QString momentText(Moment at, Moment now)
     const QDateTime then = localTime(at);
     const QDate today = localTime(now).date();
     if (then.date() == today)
-        return QLocale().toString(then.time(), QLocale::ShortFormat);
+        return QLocale().toString(then.time(), NumberWords::tr("HH:mm", "time of day, as QLocale spells formats"));
     if (then.date().year() == today.year())
         return QLocale().toString(then.date(), NumberWords::tr("d MMM", "day and month, as QLocale spells formats"));
     return QLocale().toString(then.date(), NumberWords::tr("d MMM yyyy", "day, month and year, as QLocale spells formats"));

@@ -298,7 +298,7 @@ TEST(Resume, SaysWhereTheJobWasLeft)
     story.then(NutOpenFact{story.intake(2)});
     const QStringList lines = resumeLines(story.state(), atMinute(30));
     EXPECT_EQ(text(lines.join(u'|')),
-              "Last: opened the nut of intake 2, M.K., 16:14|Nut open: I2|Crank: no. 1 on compression, confirmed 16:13|"
+              "Last: opened the nut of intake 2, M.K., 16:14|Nut open: intake 2|Crank: no. 1 on compression, confirmed 16:13|"
               "Next: Intake 2: nut open. Set 0.30, lock, feel again");
 }
 

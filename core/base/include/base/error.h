@@ -10,21 +10,21 @@ namespace asleft {
 /// The comment behind a kind names its arguments in order; show/ turns a kind and its arguments into a sentence.
 enum class ErrorKind {
     // text typed as a value
-    EmptyText,           ///< -
-    NotANumber,          ///< the part that is not one
-    AmbiguousNumber,     ///< the text, with a mark that may be decimal or thousands
-    TooManyDigits,       ///< the text
-    NegativeValue,       ///< the text
-    UnknownUnit,         ///< the part, then the units accepted
-    TextLeftOver,        ///< the part nobody asked for
-    ValueTooLarge,       ///< the text, then the largest accepted
-    TextTooLong,         ///< how many characters, then the most accepted
-    DivisionByZero,      ///< the text
+    EmptyText,       ///< -
+    NotANumber,      ///< the part that is not one
+    AmbiguousNumber, ///< the text, with a mark that may be decimal or thousands
+    TooManyDigits,   ///< the text
+    NegativeValue,   ///< the text
+    UnknownUnit,     ///< the part, then the units accepted
+    TextLeftOver,    ///< the part nobody asked for
+    ValueTooLarge,   ///< the text, then the largest accepted
+    TextTooLong,     ///< how many characters, then the most accepted
+    DivisionByZero,  ///< the text
     // bands
-    BandUpsideDown,      ///< low end, high end
-    BandWithoutValue,    ///< the text
-    BandSystemsDiffer,   ///< first band, second band: the two printed systems do not overlap
-    BandSameSystem,      ///< second band: printed in the system of the first
+    BandUpsideDown,    ///< low end, high end
+    BandWithoutValue,  ///< the text
+    BandSystemsDiffer, ///< first band, second band: the two printed systems do not overlap
+    BandSameSystem,    ///< second band: printed in the system of the first
     // engines
     CylinderCount,       ///< the count, fewest, most
     BanksForLayout,      ///< banks typed, banks the layout has
@@ -48,32 +48,32 @@ enum class ErrorKind {
     TablePointTwice,     ///< the point
     LeavesUnread,        ///< the part
     // things of the shop
-    NameMissing,         ///< which field
-    PitchOutOfRange,     ///< the text
-    MeterUnread,         ///< the part
-    NotFound,            ///< what was looked for
+    NameMissing,     ///< which field
+    PitchOutOfRange, ///< the text
+    MeterUnread,     ///< the part
+    NotFound,        ///< what was looked for
     // acts
-    WrongJob,            ///< what does not belong to the job
-    NothingToUndo,       ///< -
-    RestedOn,            ///< what later act rests on it
-    NutStillOpen,        ///< the points whose lock nut is open
-    CrankNotConfirmed,   ///< -
-    CautionsNotRead,     ///< -
-    NothingToKeep,       ///< the point
-    PersonMissing,       ///< -
+    WrongJob,          ///< what does not belong to the job
+    NothingToUndo,     ///< -
+    RestedOn,          ///< what later act rests on it
+    NutStillOpen,      ///< the points whose lock nut is open
+    CrankNotConfirmed, ///< -
+    CautionsNotRead,   ///< -
+    NothingToKeep,     ///< the point
+    PersonMissing,     ///< -
     // the garage file
-    FileMissing,         ///< path
-    FileExists,          ///< path
-    NotAGarage,          ///< path
-    GarageNewer,         ///< path, its version, ours
-    GarageReadOnly,      ///< path
-    GarageBusy,          ///< path
-    NoRoom,              ///< path
-    GarageMoved,         ///< path: renamed or replaced while open
-    DiskFault,           ///< path, what the system said
-    Damaged,             ///< path, where
-    UpgradeFailed,       ///< path, step, what was said
-    Database,            ///< what the database said
+    FileMissing,    ///< path
+    FileExists,     ///< path
+    NotAGarage,     ///< path
+    GarageNewer,    ///< path, its version, ours
+    GarageReadOnly, ///< path
+    GarageBusy,     ///< path
+    NoRoom,         ///< path
+    GarageMoved,    ///< path: renamed or replaced while open
+    DiskFault,      ///< path, what the system said
+    Damaged,        ///< path, where
+    UpgradeFailed,  ///< path, step, what was said
+    Database,       ///< what the database said
 };
 
 /// One failure: a kind and its arguments, without a sentence.

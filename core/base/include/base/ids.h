@@ -22,13 +22,13 @@ private:
 using VehicleId = RowId<struct VehicleTag>;
 using EngineId = RowId<struct EngineTag>;
 using PointId = RowId<struct PointTag>;
-using SpecId = RowId<struct SpecTag>;                 ///< one revision of a spec
+using SpecId = RowId<struct SpecTag>; ///< one revision of a spec
 using PersonId = RowId<struct PersonTag>;
 using FeelerSetId = RowId<struct FeelerSetTag>;
 using JobId = RowId<struct JobTag>;
 using StepId = RowId<struct StepTag>;
 using MeterReadingId = RowId<struct MeterReadingTag>;
-using ActSeq = RowId<struct ActTag>;                  ///< place of an act in the journal
+using ActSeq = RowId<struct ActTag>; ///< place of an act in the journal
 
 } // namespace asleft
 

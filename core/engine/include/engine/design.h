@@ -53,10 +53,10 @@ enum class ValveRows {
 /// What is fixed about an engine. Made by designEngine(), which checks it; the parts then fit each other.
 struct EngineDesign {
     Layout layout = Layout::InLine;
-    std::vector<std::string> labels;           ///< cylinder names as the maker gives them ("1", "A3"), in bank order, front first
-    std::vector<std::vector<Cylinder>> banks;  ///< along each bank, front first: one bank in line, two for V and flat
-    std::vector<Cylinder> firingOrder;         ///< every cylinder once
-    std::vector<Angle> gaps;                   ///< gaps[i] is from firingOrder[i] to the next one; they add up to 720°
+    std::vector<std::string> labels;          ///< cylinder names as the maker gives them ("1", "A3"), in bank order, front first
+    std::vector<std::vector<Cylinder>> banks; ///< along each bank, front first: one bank in line, two for V and flat
+    std::vector<Cylinder> firingOrder;        ///< every cylinder once
+    std::vector<Angle> gaps;                  ///< gaps[i] is from firingOrder[i] to the next one; they add up to 720°
     CamEvents cam;
     Rotation rotation = Rotation::Clockwise;
     ValveRows valveRows = ValveRows::Two;
@@ -75,16 +75,21 @@ struct EngineDesign {
 struct EngineText {
     Layout layout = Layout::InLine;
     int cylinders = 4;
-    std::string firingOrder;  ///< `1-5-3-6-2-4`, `A1-B5-…`; separators: - , space
-    std::string gaps;         ///< empty: even; else one gap a cylinder in firing order, `90-270-…`, repeated as a pattern if shorter and it divides
-    std::string numbering;    ///< empty: usualNumbering(); else labels along each bank, front first: `1 3 5 7 / 2 4 6 8`
-    std::string valveOrder;   ///< empty: intakes in one line, exhausts in the other; else along each bank `E I I E E I I E`, banks parted by `/`, or once for all banks
+    std::string firingOrder; ///< `1-5-3-6-2-4`, `A1-B5-…`; separators: - , space
+    std::string gaps; ///< empty: even; else one gap a cylinder in firing order, `90-270-…`, repeated as a pattern if shorter and it divides
+    std::string numbering;  ///< empty: usualNumbering(); else labels along each bank, front first: `1 3 5 7 / 2 4 6 8`
+    std::string valveOrder; ///< empty: intakes in one line, exhausts in the other; else along each bank `E I I E E I I E`, banks parted by
+                            ///< `/`, or once for all banks
     CamEvents cam;
     Rotation rotation = Rotation::Clockwise;
 };
 
 /// Fewest and most cylinders a layout has: in line 1–12, V 2–16 and flat 2–12 (even).
-struct CylinderRange { int fewest; int most; bool evenOnly; };
+struct CylinderRange {
+    int fewest;
+    int most;
+    bool evenOnly;
+};
 CylinderRange cylinderRange(Layout layout);
 
 /// How the cylinders are usually numbered: in line 1…n; V and flat alternating between the banks, `1 3 5 7 / 2 4 6 8`.

@@ -9,8 +9,8 @@ namespace asleft {
 
 /// Ways to choose the positions of a generated plan.
 enum class PlanWay {
-    TwoPositions,       ///< the first of the firing order on compression, then one whole turn on
-    EachOnCompression,  ///< each cylinder on its own compression, in firing order
+    TwoPositions,      ///< the first of the firing order on compression, then one whole turn on
+    EachOnCompression, ///< each cylinder on its own compression, in firing order
 };
 
 /// One valve to be set at a position, with its margin there by geometry.
@@ -31,9 +31,9 @@ struct PlanPosition {
 
 /// Where to turn the crank and which valves to set there.
 struct CrankPlan {
-    bool generated = false;          ///< false: typed from a manual
+    bool generated = false;              ///< false: typed from a manual
     PlanWay way = PlanWay::TwoPositions; ///< of a generated plan
-    std::string source;              ///< of a typed plan: manual and page, as typed
+    std::string source;                  ///< of a typed plan: manual and page, as typed
     std::vector<PlanPosition> positions;
     std::vector<ValveRef> unreached; ///< valves no position sets
     bool operator==(const CrankPlan &) const = default;
@@ -46,9 +46,9 @@ CrankPlan generatePlan(const EngineDesign &design, PlanWay way);
 
 /// One line of a manual's table as typed.
 struct TableLine {
-    std::string cylinder;            ///< its label
+    std::string cylinder; ///< its label
     Stroke stroke = Stroke::Compression;
-    std::string points;              ///< `IN 1 2 4 EX 1 3 5`, `I1 I2 E1`, `intake 1, 2; exhaust 3`
+    std::string points; ///< `IN 1 2 4 EX 1 3 5`, `I1 I2 E1`, `intake 1, 2; exhaust 3`
 };
 
 /// The manual's own table. Refuses what cannot be read, an unknown cylinder and a point named twice; a point that geometry says may not

@@ -15,11 +15,11 @@ enum class BandForm { PlusMinus, Range, AtLeast, AtMost, NominalOnly };
 template <class Q>
 struct Band {
     BandForm form;
-    std::optional<Q> low;     ///< empty: no lower limit
-    std::optional<Q> high;    ///< empty: no upper limit
-    std::optional<Q> nominal; ///< empty where the manual gives only limits
-    Unit<Q> unit;             ///< the unit it is printed in
-    std::string text;         ///< as typed
+    std::optional<Q> low;          ///< empty: no lower limit
+    std::optional<Q> high;         ///< empty: no upper limit
+    std::optional<Q> nominal;      ///< empty where the manual gives only limits
+    Unit<Q> unit;                  ///< the unit it is printed in
+    std::string text;              ///< as typed
     bool toleranceAssumed = false; ///< nominal alone: limits from the shop's default tolerance
 
     bool operator==(const Band &) const = default;

@@ -19,7 +19,8 @@ Length stepOf(LengthUnit unit);
 
 /// The number in `unit` with exactly `decimals` decimals, without the unit's symbol.
 template <class Q>
-std::string formatNumber(Q value, Unit<Q> unit, int decimals, DecimalMark mark = DecimalMark::Point, Rounding rounding = Rounding::HalfEven);
+std::string formatNumber(Q value, Unit<Q> unit, int decimals, DecimalMark mark = DecimalMark::Point,
+                         Rounding rounding = Rounding::HalfEven);
 
 /// The shortest number in `unit`, of at least the unit's step decimals, that parse() reads back as exactly `value`, with the
 /// symbol: "0.18 mm". parse(formatExact(x)) == x for every x ≥ 0 of at most twelve digits.

@@ -33,8 +33,10 @@ struct Typed {
 /// digits, a unit of something else, text left over, a value past `largest`, overlong text.
 template <class Q>
 Result<Typed<Q>> parse(std::string_view text, Unit<Q> fieldUnit, DecimalMark mark = DecimalMark::Point);
-template <> Result<Typed<Length>> parse<Length>(std::string_view, LengthUnit, DecimalMark);
-template <> Result<Typed<Torque>> parse<Torque>(std::string_view, TorqueUnit, DecimalMark);
+template <>
+Result<Typed<Length>> parse<Length>(std::string_view, LengthUnit, DecimalMark);
+template <>
+Result<Typed<Torque>> parse<Torque>(std::string_view, TorqueUnit, DecimalMark);
 
 /// As parse<Angle>, in degrees, but a minus sign is allowed: cam events may lie on the other side of a dead centre.
 Result<Angle> parseSignedAngle(std::string_view text, DecimalMark mark = DecimalMark::Point);

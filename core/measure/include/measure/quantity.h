@@ -16,8 +16,16 @@ public:
 
     constexpr auto operator<=>(const Quantity &) const = default;
     constexpr Quantity operator-() const { return Quantity(-m_count); }
-    constexpr Quantity &operator+=(Quantity other) { m_count += other.m_count; return *this; }
-    constexpr Quantity &operator-=(Quantity other) { m_count -= other.m_count; return *this; }
+    constexpr Quantity &operator+=(Quantity other)
+    {
+        m_count += other.m_count;
+        return *this;
+    }
+    constexpr Quantity &operator-=(Quantity other)
+    {
+        m_count -= other.m_count;
+        return *this;
+    }
     friend constexpr Quantity operator+(Quantity a, Quantity b) { return Quantity(a.m_count + b.m_count); }
     friend constexpr Quantity operator-(Quantity a, Quantity b) { return Quantity(a.m_count - b.m_count); }
     friend constexpr Quantity operator*(Quantity a, std::int64_t times) { return Quantity(a.m_count * times); }
@@ -39,14 +47,38 @@ using Angle = Quantity<struct AngleKind>;
 
 constexpr std::int64_t anglePerDegree = 7'436'429'000;
 
-constexpr Angle degrees(std::int64_t whole) { return Angle::ofSmallest(whole * anglePerDegree); }
-constexpr Angle millidegrees(std::int64_t thousandths) { return Angle::ofSmallest(thousandths * (anglePerDegree / 1000)); }
-constexpr double toDegrees(Angle angle) { return static_cast<double>(angle.smallest()) / static_cast<double>(anglePerDegree); }
+constexpr Angle degrees(std::int64_t whole)
+{
+    return Angle::ofSmallest(whole * anglePerDegree);
+}
+constexpr Angle millidegrees(std::int64_t thousandths)
+{
+    return Angle::ofSmallest(thousandths * (anglePerDegree / 1000));
+}
+constexpr double toDegrees(Angle angle)
+{
+    return static_cast<double>(angle.smallest()) / static_cast<double>(anglePerDegree);
+}
 
-constexpr Length nanometres(std::int64_t count) { return Length::ofSmallest(count); }
-constexpr Length micrometres(std::int64_t count) { return Length::ofSmallest(count * 1000); }
-constexpr Length thou(std::int64_t count) { return Length::ofSmallest(count * 25'400); }
-constexpr double toMillimetres(Length length) { return static_cast<double>(length.smallest()) / 1e6; }
-constexpr double toNewtonMetres(Torque torque) { return static_cast<double>(torque.smallest()) / 1e9; }
+constexpr Length nanometres(std::int64_t count)
+{
+    return Length::ofSmallest(count);
+}
+constexpr Length micrometres(std::int64_t count)
+{
+    return Length::ofSmallest(count * 1000);
+}
+constexpr Length thou(std::int64_t count)
+{
+    return Length::ofSmallest(count * 25'400);
+}
+constexpr double toMillimetres(Length length)
+{
+    return static_cast<double>(length.smallest()) / 1e6;
+}
+constexpr double toNewtonMetres(Torque torque)
+{
+    return static_cast<double>(torque.smallest()) / 1e9;
+}
 
 } // namespace asleft

@@ -17,11 +17,22 @@ enum class AngleUnit { Degree };
 enum class UnitSystem { Metric, Inch };
 
 /// The unit type that goes with a quantity.
-template <class Q> struct UnitOf;
-template <> struct UnitOf<Length> { using Type = LengthUnit; };
-template <> struct UnitOf<Torque> { using Type = TorqueUnit; };
-template <> struct UnitOf<Angle> { using Type = AngleUnit; };
-template <class Q> using Unit = typename UnitOf<Q>::Type;
+template <class Q>
+struct UnitOf;
+template <>
+struct UnitOf<Length> {
+    using Type = LengthUnit;
+};
+template <>
+struct UnitOf<Torque> {
+    using Type = TorqueUnit;
+};
+template <>
+struct UnitOf<Angle> {
+    using Type = AngleUnit;
+};
+template <class Q>
+using Unit = typename UnitOf<Q>::Type;
 
 UnitSystem systemOf(LengthUnit unit);
 UnitSystem systemOf(TorqueUnit unit);
@@ -46,12 +57,17 @@ std::optional<TorqueUnit> torqueUnitStored(std::string_view name);
 
 /// The unit a spelling means ("\"", "in", "thou", "N·m", "Nm", "ft-lb", "lbf·ft", "in-lb", …), letters in any case where that is
 /// unambiguous; nothing if it means none.
-template <class Q> std::optional<Unit<Q>> unitSpelled(std::string_view spelling);
-template <> std::optional<LengthUnit> unitSpelled<Length>(std::string_view spelling);
-template <> std::optional<TorqueUnit> unitSpelled<Torque>(std::string_view spelling);
-template <> std::optional<AngleUnit> unitSpelled<Angle>(std::string_view spelling);
+template <class Q>
+std::optional<Unit<Q>> unitSpelled(std::string_view spelling);
+template <>
+std::optional<LengthUnit> unitSpelled<Length>(std::string_view spelling);
+template <>
+std::optional<TorqueUnit> unitSpelled<Torque>(std::string_view spelling);
+template <>
+std::optional<AngleUnit> unitSpelled<Angle>(std::string_view spelling);
 
 /// The symbols accepted for a quantity, comma separated, for the sentence that refuses another.
-template <class Q> std::string acceptedUnits();
+template <class Q>
+std::string acceptedUnits();
 
 } // namespace asleft

@@ -1,0 +1,118 @@
+#include "bench/crank_sheet.h"
+
+#include "parts/heading.h"
+#include "parts/key_button.h"
+#include "parts/message_line.h"
+#include "parts/ruled_list.h"
+
+#include <show/words.h>
+
+#include <QHBoxLayout>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace asleft {
+
+namespace {
+
+constexpr int listStretch = 100; ///< the list takes its rows' room before the empty foot takes any
+
+/// Every crank angle at which some cylinder stands at a dead centre, from the first of the firing order on, and the one it was left at.
+std::vector<Angle> placesOf(const JobState &state)
+{
+    const EngineDesign &design = state.frame->engine.design;
+    std::vector<Angle> places;
+    for (const Cylinder cylinder : design.firingOrder) {
+        for (const Stroke stroke : {Stroke::Compression, Stroke::Overlap})
+            places.push_back(crankAt(design, {cylinder, stroke}));
+    }
+    if (state.crank && state.crank->crank)
+        places.push_back(*state.crank->crank);
+    std::ranges::sort(places);
+    const auto twice = std::ranges::unique(places);
+    places.erase(twice.begin(), twice.end());
+    return places;
+}
+
+} // namespace
+
+CrankSheet::CrankSheet(Desk &desk, JobBook &book, QWidget *parent) : QWidget(parent), m_desk(desk), m_book(book)
+{
+    auto *column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(8);
+    column->addWidget(new Heading(tr("Where does the crank stand?"), TextSize::Now));
+    m_left = new Heading({}, TextSize::Body);
+    m_left->setWordWrap(true);
+    column->addWidget(m_left);
+    m_rows = new RuledRows(this);
+    m_places = new RuledList(tr("Places of the crank"), m_rows);
+    m_places->setFitted(true);
+    column->addWidget(m_places, listStretch);
+    m_check = new Heading({}, TextSize::Small);
+    m_check->setWordWrap(true);
+    column->addWidget(m_check);
+    m_message = new MessageLine;
+    column->addWidget(m_message);
+    auto *keys = new QHBoxLayout;
+    m_stands = new KeyButton(tr("It stands there"));
+    m_stands->setStrong(true);
+    m_unknown = new KeyButton(tr("Unknown"));
+    keys->addWidget(m_stands);
+    keys->addWidget(m_unknown);
+    keys->addStretch(1);
+    column->addLayout(keys);
+    column->addStretch(1);
+
+    const auto chosenPlace = [this] { return Angle::ofSmallest(*m_places->currentId()); };
+    connect(m_places, &RuledList::chosen, this, &CrankSheet::showCheck);
+    connect(m_places, &RuledList::opened, this, [this](qint64 id) { answer(Angle::ofSmallest(id)); });
+    connect(m_stands, &KeyButton::clicked, this, [this, chosenPlace] { answer(chosenPlace()); });
+    connect(m_unknown, &KeyButton::clicked, this, [this] { answer(std::nullopt); });
+    refresh();
+}
+
+void CrankSheet::refresh()
+{
+    const JobState &state = m_book.state();
+    const EngineDesign &design = state.frame->engine.design;
+    const CrankPlan plan = state.plan ? *state.plan : m_book.proposedPlan();
+    QList<RuledRow> rows;
+    for (const Angle place : placesOf(state)) {
+        const auto planned = std::ranges::find(plan.positions, place, &PlanPosition::crank);
+        const QString sets = planned == plan.positions.end() ? QString() : QString::fromStdString(describePoints(design, *planned));
+        rows.append({.id = place.smallest(), .title = crankName(design, place), .note = {}, .right = sets});
+    }
+    m_rows->setRows(rows);
+    const bool known = state.crank && state.crank->crank;
+    m_left->setText(known ? tr("It was left at %1, %2. Look at the mark and tell the stroke.")
+                                .arg(crankInText(design, state.crank->crank), crankKnown(state, m_desk.garage().now()))
+                          : tr("Nobody has said yet. Bring it to a mark and tell the stroke, or say that it is unknown."));
+    m_places->setCurrentId(known ? state.crank->crank->smallest() : rows.front().id);
+    showCheck();
+}
+
+void CrankSheet::showCheck()
+{
+    const EngineDesign &design = m_book.state().frame->engine.design;
+    const CrankSaying saying = sayCrank(design, Angle::ofSmallest(*m_places->currentId()));
+    m_check->setText(strokeCheckSentence(design, strokeCheck(design, saying.place.cylinder)));
+}
+
+void CrankSheet::takeFocus()
+{
+    m_stands->setFocus(Qt::OtherFocusReason);
+}
+
+void CrankSheet::answer(std::optional<Angle> crank)
+{
+    if (const auto logged = m_book.confirmCrank(crank); !logged) {
+        m_message->refuse(sentence(logged.error()));
+        return;
+    }
+    m_message->clear();
+    Q_EMIT answered();
+}
+
+} // namespace asleft

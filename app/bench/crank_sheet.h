@@ -1,0 +1,48 @@
+#pragma once
+
+#include "desk.h"
+
+#include <work/job_book.h>
+
+#include <QWidget>
+
+namespace asleft {
+
+class Heading;
+class KeyButton;
+class MessageLine;
+class RuledList;
+class RuledRows;
+
+/// Asks, once a sitting, where the crank stands: mark and stroke. Unknown is an answer.
+class CrankSheet : public QWidget {
+    Q_OBJECT
+
+public:
+    CrankSheet(Desk &desk, JobBook &book, QWidget *parent = nullptr);
+
+    void refresh();
+    void takeFocus();
+    [[nodiscard]] KeyButton *standsKey() const { return m_stands; }
+    [[nodiscard]] KeyButton *unknownKey() const { return m_unknown; }
+    [[nodiscard]] RuledList *places() const { return m_places; }
+
+Q_SIGNALS:
+    void answered();
+
+private:
+    void showCheck();
+    void answer(std::optional<Angle> crank);
+
+    Desk &m_desk;
+    JobBook &m_book;
+    Heading *m_left = nullptr;
+    Heading *m_check = nullptr;
+    RuledRows *m_rows = nullptr;
+    RuledList *m_places = nullptr;
+    MessageLine *m_message = nullptr;
+    KeyButton *m_stands = nullptr;
+    KeyButton *m_unknown = nullptr;
+};
+
+} // namespace asleft

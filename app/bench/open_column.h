@@ -1,0 +1,47 @@
+#pragma once
+
+#include "desk.h"
+
+#include <shop/outlook.h>
+
+#include <QWidget>
+
+#include <array>
+
+namespace asleft {
+
+class Heading;
+class RuledList;
+class RuledRows;
+
+/// Still open, always in sight: what stands between now and turning the crank, first start, and hand-over, each counted.
+class OpenColumn : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit OpenColumn(Desk &desk, QWidget *parent = nullptr);
+
+    void present(const JobState &state);
+    [[nodiscard]] RuledRows *rows(Gate gate) const { return m_parts.at(std::size_t(gate)).rows; }
+
+Q_SIGNALS:
+    void pointWanted(asleft::PointId point);
+    void stepWanted(asleft::StepId step);
+
+private:
+    struct Part {
+        Heading *count = nullptr;
+        RuledRows *rows = nullptr;
+        RuledList *list = nullptr;
+    };
+
+    Part buildPart(Gate gate);
+    void presentPart(Part &part, const std::vector<OpenItem> &items, const JobState &state);
+    void choose(const Part &part, qint64 id);
+
+    Desk &m_desk;
+    std::array<Part, 3> m_parts;
+    QHash<qint64, OpenItem> m_items;
+};
+
+} // namespace asleft

@@ -1,0 +1,31 @@
+#pragma once
+
+#include <show/band_scale.h>
+
+#include <QWidget>
+
+namespace asleft {
+
+/// The scale of the reading bar: the band with the value on it as it is typed.
+class ScaleView : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit ScaleView(QWidget *parent = nullptr);
+
+    void setBand(const std::optional<SpecBand<Length>> &bands, LengthUnit unit);
+    void setValue(const std::optional<ScaleValue> &value);
+
+    [[nodiscard]] QSize sizeHint() const override { return {400, int(bandScaleHeight)}; }
+    [[nodiscard]] QSize minimumSizeHint() const override { return {240, int(bandScaleHeight)}; }
+
+protected:
+    void paintEvent(QPaintEvent *event) override;
+
+private:
+    std::optional<SpecBand<Length>> m_bands;
+    LengthUnit m_unit = LengthUnit::Millimetre;
+    std::optional<ScaleValue> m_value;
+};
+
+} // namespace asleft

@@ -1,0 +1,89 @@
+#include "bench/step_sheet.h"
+
+#include "bench/caution_words.h"
+#include "parts/heading.h"
+#include "parts/key_button.h"
+#include "parts/message_line.h"
+#include "parts/rule.h"
+
+#include <show/words.h>
+
+#include <QVBoxLayout>
+
+namespace asleft {
+
+StepSheet::StepSheet(Desk &desk, JobBook &book, QWidget *parent) : QWidget(parent), m_desk(desk), m_book(book)
+{
+    auto *column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(10);
+    m_title = new Heading({}, TextSize::Now);
+    m_detail = new Heading({}, TextSize::Body);
+    m_when = new Heading({}, TextSize::Small, Heading::Tone::Quiet);
+    for (Heading *words : {m_title, m_detail, m_when}) {
+        words->setWordWrap(true);
+        column->addWidget(words);
+    }
+    column->addWidget(new Rule);
+    m_cautions = new CautionWordsView;
+    column->addWidget(m_cautions);
+    m_message = new MessageLine;
+    column->addWidget(m_message);
+    m_done = new KeyButton(tr("Done"));
+    m_done->setStrong(true);
+    column->addWidget(m_done, 0, Qt::AlignLeft);
+    column->addStretch(1);
+    connect(m_done, &KeyButton::clicked, this, &StepSheet::markDone);
+}
+
+void StepSheet::showStep(StepId step)
+{
+    m_step = step;
+    m_message->clear();
+    refresh();
+}
+
+QString StepSheet::doneWords(StepId step) const
+{
+    const JobState &state = m_book.state();
+    for (auto act = state.acts.rbegin(); act != state.acts.rend(); ++act) {
+        const auto *fact = std::get_if<StepDoneFact>(&act->what.fact);
+        if (!fact || fact->step != step || !state.inForce(*act))
+            continue;
+        const Person *person = state.frame->person(act->what.who);
+        return tr("Done %1 by %2")
+            .arg(momentText(act->what.at, m_desk.garage().now()), person ? QString::fromStdString(person->initials) : QString());
+    }
+    return {};
+}
+
+void StepSheet::refresh()
+{
+    const JobState &state = m_book.state();
+    const Step *step = m_step ? state.frame->step(*m_step) : nullptr;
+    if (!step)
+        return;
+    const bool isDone = stepDone(state, *step);
+    m_title->setText(QString::fromStdString(step->title));
+    m_detail->setText(QString::fromStdString(step->detail));
+    m_detail->setVisible(!step->detail.empty());
+    m_when->setText(isDone ? doneWords(step->id) : tr("To be done %1").arg(gateName(step->before)));
+    m_cautions->setCautions(step->cautions);
+    m_done->setVisible(!isDone);
+}
+
+void StepSheet::takeFocus()
+{
+    m_done->setFocus(Qt::OtherFocusReason);
+}
+
+void StepSheet::markDone()
+{
+    const auto logged = m_book.markStepDone(*m_step);
+    if (!logged)
+        m_message->refuse(sentence(logged.error()));
+    else
+        Q_EMIT done();
+}
+
+} // namespace asleft

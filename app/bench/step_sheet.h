@@ -1,0 +1,46 @@
+#pragma once
+
+#include "desk.h"
+
+#include <work/job_book.h>
+
+#include <QWidget>
+
+namespace asleft {
+
+class CautionWordsView;
+class Heading;
+class KeyButton;
+class MessageLine;
+
+/// One plain line of the job: what to do, its cautions before it is done, and the key that says it is.
+class StepSheet : public QWidget {
+    Q_OBJECT
+
+public:
+    StepSheet(Desk &desk, JobBook &book, QWidget *parent = nullptr);
+
+    void showStep(StepId step);
+    void refresh();
+    void takeFocus();
+    [[nodiscard]] KeyButton *doneKey() const { return m_done; }
+
+Q_SIGNALS:
+    void done();
+
+private:
+    void markDone();
+    [[nodiscard]] QString doneWords(StepId step) const;
+
+    Desk &m_desk;
+    JobBook &m_book;
+    std::optional<StepId> m_step;
+    Heading *m_title = nullptr;
+    Heading *m_detail = nullptr;
+    Heading *m_when = nullptr;
+    CautionWordsView *m_cautions = nullptr;
+    MessageLine *m_message = nullptr;
+    KeyButton *m_done = nullptr;
+};
+
+} // namespace asleft

@@ -1,0 +1,25 @@
+#include "arguments.h"
+#include "opening.h"
+
+#include <show/fonts.h>
+
+#include <QApplication>
+#include <QStyleFactory>
+
+int main(int count, char **words)
+{
+    // A picture, the help and the version are told anywhere, also where there is no display.
+    if (asleft::needsNoDisplay(count, words))
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+    const QApplication application(count, words);
+    QCoreApplication::setOrganizationName(QStringLiteral("Asleft"));
+    QCoreApplication::setApplicationName(QStringLiteral("Asleft"));
+    QCoreApplication::setApplicationVersion(QStringLiteral(ASLEFT_VERSION));
+    QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
+    QApplication::setFont(asleft::textFont(asleft::TextSize::Body));
+
+    asleft::Opening opening;
+    if (const auto code = opening.begin(asleft::readArguments(QCoreApplication::arguments())))
+        return *code;
+    return QApplication::exec();
+}

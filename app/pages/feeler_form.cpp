@@ -1,0 +1,113 @@
+#include "pages/feeler_form.h"
+
+#include "pages/leaf_fan.h"
+#include "pages/tools_model.h"
+#include "parts/choice_keys.h"
+#include "parts/heading.h"
+#include "parts/key_button.h"
+#include "parts/value_field.h"
+
+#include <shop/entry.h>
+#include <show/words.h>
+
+#include <QVBoxLayout>
+
+#include <array>
+
+namespace asleft {
+
+namespace {
+
+constexpr std::array units{LengthUnit::Millimetre, LengthUnit::Inch, LengthUnit::Thou};
+
+QStringList unitWords()
+{
+    QStringList words;
+    for (const LengthUnit unit : units)
+        words.append(unitText(unit));
+    return words;
+}
+
+} // namespace
+
+FeelerForm::FeelerForm(ToolsModel &tools, DecimalMark mark, QWidget *parent)
+    : QWidget(parent), m_tools(tools), m_mark(mark), m_name(new ValueField(tr("Name of the set"))), m_leaves(new ValueField(tr("Leaves"))),
+      m_unit(new ChoiceKeys(tr("Bare numbers count in"), unitWords())), m_fan(new LeafFan),
+      m_save(new KeyButton(tr("Save the feeler set"))), m_message(new MessageLine)
+{
+    auto *column = new QVBoxLayout(this);
+    column->setContentsMargins(8, 0, 0, 0);
+    column->setSpacing(8);
+    column->addWidget(new Heading(tr("New feeler set"), TextSize::BodyStrong));
+    column->addWidget(m_name);
+    column->addWidget(m_leaves);
+    column->addWidget(m_unit);
+    column->addWidget(m_fan);
+    column->addWidget(m_message);
+    column->addWidget(m_save, 0, Qt::AlignLeft);
+    m_save->setStrong(true);
+    m_leaves->setPlaceholder(tr("0.05-1.00 by 0.05 mm"));
+    connect(m_name, &ValueField::edited, m_name, &ValueField::accept);
+    connect(m_name, &ValueField::edited, m_message, &MessageLine::clear);
+    connect(m_leaves, &ValueField::edited, m_message, &MessageLine::clear);
+    connect(m_leaves, &ValueField::edited, this, [this] { tell(false); });
+    connect(m_leaves, &ValueField::left, this, [this] { tell(!m_leaves->text().trimmed().isEmpty()); });
+    connect(m_unit, &ChoiceKeys::chosen, this, [this] { tell(false); });
+    chainByEnter({m_name, m_leaves});
+    connect(m_leaves, &ValueField::entered, this, &FeelerForm::save);
+    connect(m_save, &KeyButton::clicked, this, &FeelerForm::save);
+}
+
+LengthUnit FeelerForm::unit() const
+{
+    return units.at(std::size_t(m_unit->choice()));
+}
+
+Result<std::vector<Typed<Length>>> FeelerForm::read() const
+{
+    return parseLeaves(m_leaves->text().toStdString(), unit(), m_mark);
+}
+
+void FeelerForm::tell(bool refuse)
+{
+    const auto leaves = read();
+    m_fan->show(leaves ? *leaves : std::vector<Typed<Length>>{});
+    m_leaves->setNote(leaves ? leavesWords(*leaves) : QString());
+    if (leaves)
+        m_leaves->accept();
+    else if (refuse || m_leaves->isRefused())
+        m_leaves->refuse(sentence(leaves.error()));
+}
+
+void FeelerForm::look(const FeelerSet &set)
+{
+    if (!m_leaves->text().isEmpty())
+        return;
+    m_fan->show(set.leaves);
+    m_message->quiet(tr("%1: %2").arg(QString::fromStdString(set.name), QString::fromStdString(set.leavesText)));
+}
+
+void FeelerForm::save()
+{
+    tell(true);
+    const bool named = !m_name->text().trimmed().isEmpty();
+    if (!named)
+        m_name->refuse(tr("Give the set a name, such as the one on its handle."));
+    if (!named || m_leaves->isRefused()) {
+        (named ? m_leaves : m_name)->edit()->setFocus(Qt::OtherFocusReason);
+        return;
+    }
+    const auto added = m_tools.addFeelerSet(m_name->text(), m_leaves->text(), unit(), m_mark);
+    if (!added) {
+        m_message->refuse(sentence(added.error()));
+        return;
+    }
+    m_message->done(tr("%1 is on the rack.").arg(m_name->text().trimmed()));
+    m_name->setText({});
+    m_leaves->setText({});
+    m_leaves->setNote({});
+    m_fan->show({});
+    m_name->edit()->setFocus(Qt::OtherFocusReason);
+}
+
+} // namespace asleft

@@ -1,0 +1,149 @@
+#include "pages/jobs_page.h"
+
+#include "pages/job_sheet.h"
+#include "pages/new_job_form.h"
+#include "pages/vehicles_model.h"
+#include "parts/ink_of.h"
+#include "parts/key_button.h"
+#include "parts/rule.h"
+#include "parts/ruled_list.h"
+#include "parts/sheet_head.h"
+#include "parts/value_field.h"
+
+#include <show/words.h>
+
+#include <QHBoxLayout>
+#include <QStackedLayout>
+#include <QVBoxLayout>
+
+namespace asleft {
+
+namespace {
+
+constexpr int listWidth = 272;
+
+} // namespace
+
+JobsPage::JobsPage(JobsModel &jobs, VehiclesModel &vehicles, QWidget *parent)
+    : QWidget(parent), m_jobs(jobs), m_vehicles(vehicles), m_head(new SheetHead(tr("Jobs"))),
+      m_list(new RuledList(tr("List of jobs"), jobs.rows())), m_new(new KeyButton(tr("New job"))), m_sheet(new JobSheetView),
+      m_newJob(new NewJobForm(vehicles)), m_stack(new QStackedLayout), m_message(new MessageLine)
+{
+    lay();
+    wire();
+    if (m_jobs.jobs().empty())
+        beginNew({});
+    else
+        choose(m_jobs.jobs().front().id.key());
+}
+
+void JobsPage::lay()
+{
+    auto *list = new QWidget;
+    list->setFixedWidth(listWidth);
+    auto *rows = new QVBoxLayout(list);
+    rows->setContentsMargins(0, 0, 0, 0);
+    rows->addWidget(m_list, 1);
+    rows->addWidget(m_message);
+    auto *keys = new QHBoxLayout;
+    keys->setContentsMargins(8, 0, 0, 0);
+    keys->addWidget(m_new, 1);
+    rows->addLayout(keys);
+    m_list->setEmptyWords(tr("No jobs yet. The first one is opened on the right."));
+
+    m_stack->addWidget(m_sheet);
+    m_stack->addWidget(m_newJob);
+    auto *columns = new QHBoxLayout;
+    columns->setContentsMargins(sheetMargin - 8, 12, sheetMargin, 12);
+    columns->setSpacing(18);
+    columns->addWidget(list);
+    columns->addWidget(new Rule(Rule::Weight::Fine, Qt::Vertical));
+    columns->addLayout(m_stack, 1);
+    auto *page = new QVBoxLayout(this);
+    page->setContentsMargins(0, 0, 0, 0);
+    page->setSpacing(0);
+    page->addWidget(m_head);
+    page->addLayout(columns, 1);
+}
+
+void JobsPage::wire()
+{
+    connect(m_list, &RuledList::chosen, this, &JobsPage::choose);
+    connect(m_list, &RuledList::opened, this, [this](qint64 job) { Q_EMIT benchWanted(JobId(job)); });
+    connect(m_new, &KeyButton::clicked, this, [this] { beginNew({}); });
+    connect(m_sheet->benchKey(), &KeyButton::clicked, this, [this] {
+        if (m_current)
+            Q_EMIT benchWanted(JobId(*m_current));
+    });
+    connect(m_newJob, &NewJobForm::openWanted, this, &JobsPage::openNew);
+    connect(&m_jobs, &JobsModel::changed, this, &JobsPage::jobsChanged);
+    connect(&m_jobs, &JobsModel::outdated, this, [this] {
+        if (isVisible())
+            m_jobs.refresh();
+    });
+}
+
+void JobsPage::beginNew(std::optional<VehicleId> vehicle)
+{
+    m_current.reset();
+    m_list->setCurrentId({});
+    m_newJob->chooseVehicle(vehicle ? std::optional<qint64>(vehicle->key()) : m_newJob->vehicle());
+    m_head->setBeside(tr("new job"));
+    m_head->setRight({}, {});
+    m_stack->setCurrentWidget(m_newJob);
+    m_newJob->focusFirst();
+}
+
+void JobsPage::choose(qint64 job)
+{
+    m_current = job;
+    m_list->setCurrentId(job);
+    m_stack->setCurrentWidget(m_sheet);
+    showJob();
+}
+
+void JobsPage::showJob()
+{
+    const JobLine *job = m_current ? m_jobs.at(*m_current) : nullptr;
+    if (!job)
+        return;
+    const auto glance = m_jobs.glance(job->id);
+    m_head->setBeside(QString::fromStdString(job->vehicleName));
+    m_head->setRight(glance ? glance->meter : QString(), {});
+    m_sheet->show(*job, glance, m_jobs.now());
+}
+
+void JobsPage::openNew()
+{
+    const VehicleRow *vehicle = m_newJob->vehicle() ? m_vehicles.at(*m_newJob->vehicle()) : nullptr;
+    if (!vehicle) {
+        m_newJob->message()->refuse(tr("Choose the vehicle this job is for."));
+        m_newJob->focusFirst();
+        return;
+    }
+    const auto opened = m_jobs.open(vehicle->vehicle.id, vehicle->engine.id, m_newJob->sheet(), m_newJob->title());
+    if (!opened) {
+        m_newJob->titleField()->refuse(sentence(opened.error()));
+        m_newJob->titleField()->edit()->setFocus(Qt::OtherFocusReason);
+        return;
+    }
+    m_newJob->clear();
+    choose(opened->key());
+    Q_EMIT benchWanted(*opened);
+}
+
+void JobsPage::jobsChanged()
+{
+    m_message->clear();
+    if (m_jobs.failure())
+        m_message->refuse(sentence(*m_jobs.failure()));
+    showJob();
+}
+
+void JobsPage::showEvent(QShowEvent *event)
+{
+    QWidget::showEvent(event);
+    m_jobs.refresh();
+}
+
+} // namespace asleft

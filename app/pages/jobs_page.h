@@ -1,0 +1,58 @@
+#pragma once
+
+#include "desk.h"
+
+#include <QWidget>
+
+class QStackedLayout;
+
+namespace asleft {
+
+class JobSheetView;
+class JobsModel;
+class KeyButton;
+class MessageLine;
+class NewJobForm;
+class RuledList;
+class SheetHead;
+class VehiclesModel;
+
+/// The jobs of the garage, the one worked on last first; a new one is opened on the same sheet.
+class JobsPage : public QWidget {
+    Q_OBJECT
+
+public:
+    JobsPage(JobsModel &jobs, VehiclesModel &vehicles, QWidget *parent = nullptr);
+
+    void beginNew(std::optional<VehicleId> vehicle);
+    void choose(qint64 job);
+    [[nodiscard]] NewJobForm *newJob() const { return m_newJob; }
+    [[nodiscard]] RuledList *list() const { return m_list; }
+
+Q_SIGNALS:
+    /// The person wants this job on the Bench.
+    void benchWanted(asleft::JobId job);
+
+protected:
+    void showEvent(QShowEvent *event) override;
+
+private:
+    void lay();
+    void wire();
+    void openNew();
+    void jobsChanged();
+    void showJob();
+
+    JobsModel &m_jobs;
+    VehiclesModel &m_vehicles;
+    SheetHead *m_head;
+    RuledList *m_list;
+    KeyButton *m_new;
+    JobSheetView *m_sheet;
+    NewJobForm *m_newJob;
+    QStackedLayout *m_stack;
+    MessageLine *m_message;
+    std::optional<qint64> m_current; ///< empty: the new one
+};
+
+} // namespace asleft

@@ -1,0 +1,158 @@
+#include "pages/spec_reader.h"
+
+#include <show/words.h>
+
+#include <QCoreApplication>
+
+#include <array>
+
+namespace asleft {
+
+namespace {
+
+constexpr std::array lengthUnits{LengthUnit::Millimetre, LengthUnit::Inch, LengthUnit::Thou};
+constexpr std::array torqueUnits{TorqueUnit::NewtonMetre, TorqueUnit::PoundFoot, TorqueUnit::PoundInch, TorqueUnit::KilogramForceMetre,
+                                 TorqueUnit::KilogramForceCentimetre};
+constexpr std::size_t longestName = 200;
+
+QString words(const char *text)
+{
+    return QCoreApplication::translate("SpecReader", text);
+}
+
+template <class Units, class U>
+int placeOf(const Units &units, U unit)
+{
+    return int(std::ranges::find(units, unit) - units.begin());
+}
+
+TorqueUnit otherTorque(TorqueUnit unit)
+{
+    return unit == TorqueUnit::NewtonMetre ? TorqueUnit::PoundFoot : TorqueUnit::NewtonMetre;
+}
+
+QString otherSystem(const Band<Length> &band, DecimalMark mark)
+{
+    return QString::fromStdString(formatBand(band, otherUnit(band.unit), mark));
+}
+
+QString otherSystem(const Band<Torque> &band, DecimalMark mark)
+{
+    return QString::fromStdString(formatBand(band, otherTorque(band.unit), mark));
+}
+
+template <class Q>
+QString echoOf(const Band<Q> &band, DecimalMark mark)
+{
+    const QString both = QStringLiteral("%1 = %2").arg(bandText(band), otherSystem(band, mark));
+    if (!band.toleranceAssumed)
+        return both;
+    return words("%1; no limits given, so ± %2 % is assumed").arg(both, QString::number(assumedTolerancePercent));
+}
+
+void keepForDrawing(SpecReading &reading, const SpecBand<Length> &bands)
+{
+    reading.lash = bands;
+}
+
+void keepForDrawing(SpecReading &, const SpecBand<Torque> &) {}
+
+template <class Q>
+void readBands(SpecReading &reading, Unit<Q> unit, DecimalMark mark)
+{
+    const auto first = parseBand<Q>(reading.text.band, unit, mark);
+    if (first)
+        reading.echoes[SpecField::Band] = echoOf(*first, mark);
+    else
+        reading.refusals.emplace(SpecField::Band, first.error());
+    if (first)
+        keepForDrawing(reading, SpecBand<Q>{*first, std::nullopt});
+    if (QString::fromStdString(reading.text.otherBand).trimmed().isEmpty())
+        return;
+    const auto second = parseBand<Q>(reading.text.otherBand, unit, mark);
+    if (!second) {
+        reading.refusals.emplace(SpecField::OtherBand, second.error());
+        return;
+    }
+    reading.echoes[SpecField::OtherBand] = echoOf(*second, mark);
+    if (!first)
+        return;
+    if (const auto paired = pairBands<Q>(*first, *second))
+        keepForDrawing(reading, *paired);
+    else
+        reading.refusals.emplace(SpecField::OtherBand, paired.error());
+}
+
+void readSource(SpecReading &reading, const SpecTyped &typed)
+{
+    reading.text.source = {typed.text(SpecField::Manual).toStdString(), typed.text(SpecField::Page).toStdString(), typed.certainty};
+    for (const SpecField field : {SpecField::Manual, SpecField::Page}) {
+        const std::size_t length = typed.text(field).trimmed().toStdString().size();
+        if (length > longestName)
+            reading.refusals.emplace(field, Error{ErrorKind::TextTooLong, {std::to_string(length), std::to_string(longestName)}});
+    }
+}
+
+template <class Q>
+void putBands(SpecTyped &typed, const SpecBand<Q> &bands)
+{
+    typed.texts[SpecField::Band] = QString::fromStdString(bands.first.text);
+    if (bands.second)
+        typed.texts[SpecField::OtherBand] = QString::fromStdString(bands.second->text);
+}
+
+} // namespace
+
+QString SpecTyped::text(SpecField field) const
+{
+    const auto found = texts.find(field);
+    return found == texts.end() ? QString() : found->second;
+}
+
+QStringList unitChoices(SpecSubject subject)
+{
+    QStringList choices;
+    if (subject == SpecSubject::LockNut)
+        for (const TorqueUnit unit : torqueUnits)
+            choices.append(unitText(unit));
+    else
+        for (const LengthUnit unit : lengthUnits)
+            choices.append(unitText(unit));
+    return choices;
+}
+
+SpecReading readSpec(SpecSubject subject, const SpecTyped &typed, DecimalMark mark)
+{
+    SpecReading reading;
+    reading.text.band = typed.text(SpecField::Band).toStdString();
+    reading.text.otherBand = typed.text(SpecField::OtherBand).toStdString();
+    reading.text.condition = typed.condition;
+    readSource(reading, typed);
+    if (subject == SpecSubject::LockNut) {
+        reading.text.torqueUnit = torqueUnits.at(std::size_t(typed.unit));
+        readBands<Torque>(reading, reading.text.torqueUnit, mark);
+    } else {
+        reading.text.lengthUnit = lengthUnits.at(std::size_t(typed.unit));
+        readBands<Length>(reading, reading.text.lengthUnit, mark);
+    }
+    return reading;
+}
+
+SpecTyped typedOf(const Spec &spec)
+{
+    SpecTyped typed;
+    typed.condition = spec.condition;
+    typed.certainty = spec.source.certainty;
+    typed.texts[SpecField::Manual] = QString::fromStdString(spec.source.manual);
+    typed.texts[SpecField::Page] = QString::fromStdString(spec.source.page);
+    if (const auto *lash = std::get_if<SpecBand<Length>>(&spec.asked)) {
+        typed.unit = placeOf(lengthUnits, lash->first.unit);
+        putBands(typed, *lash);
+    } else if (const auto *torque = std::get_if<SpecBand<Torque>>(&spec.asked)) {
+        typed.unit = placeOf(torqueUnits, torque->first.unit);
+        putBands(typed, *torque);
+    }
+    return typed;
+}
+
+} // namespace asleft

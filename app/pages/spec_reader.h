@@ -1,0 +1,41 @@
+#pragma once
+
+#include <work/specs.h>
+
+#include <QString>
+
+#include <map>
+
+namespace asleft {
+
+/// The fields of the spec form that can be refused, in the order they stand.
+enum class SpecField { Band, OtherBand, Manual, Page };
+
+/// What stands in the form, as typed.
+struct SpecTyped {
+    std::map<SpecField, QString> texts;
+    int unit = 0; ///< which of the subject's units bare numbers count in
+    EngineCondition condition = EngineCondition::Cold;
+    Certainty certainty = Certainty::ReadInManual;
+
+    [[nodiscard]] QString text(SpecField field) const;
+    bool operator==(const SpecTyped &) const = default;
+};
+
+/// What it means: the text core reads, what cannot be taken, and what was understood of each band in both systems.
+struct SpecReading {
+    SpecText text;
+    std::map<SpecField, Error> refusals;
+    std::map<SpecField, QString> echoes;
+    std::optional<SpecBand<Length>> lash; ///< for drawing it
+};
+
+/// The units a subject's bare numbers can count in, as their keys show them.
+QStringList unitChoices(SpecSubject subject);
+
+SpecReading readSpec(SpecSubject subject, const SpecTyped &typed, DecimalMark mark);
+
+/// The form of a stored revision.
+SpecTyped typedOf(const Spec &spec);
+
+} // namespace asleft

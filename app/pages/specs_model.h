@@ -1,0 +1,54 @@
+#pragma once
+
+#include "parts/ruled_rows.h"
+
+#include <work/specs.h>
+#include <work/vehicles.h>
+
+namespace asleft {
+
+class VehiclesModel;
+
+/// What the manual asks of one engine: its specs in every revision and its own table of crank positions, kept up to date.
+class SpecsModel : public QObject {
+    Q_OBJECT
+
+public:
+    SpecsModel(Garage &garage, VehiclesModel &vehicles, QObject *parent = nullptr);
+
+    void setEngine(std::optional<EngineId> engine);
+    [[nodiscard]] std::optional<EngineId> engineId() const { return m_engine; }
+    [[nodiscard]] const VehicleRow *engine() const;
+
+    /// The revision in force of a subject; nothing if there is none yet.
+    [[nodiscard]] const Spec *now(SpecSubject subject) const;
+    /// The revisions before it, newest first.
+    [[nodiscard]] std::vector<const Spec *> earlier(SpecSubject subject) const;
+    /// Manual and page of whatever was stored last for this engine: the next value mostly stands on the same page.
+    [[nodiscard]] SpecSource lastSource() const;
+    [[nodiscard]] const std::optional<TurningTable> &table() const { return m_table; }
+    [[nodiscard]] const std::optional<Error> &failure() const { return m_failure; }
+
+    // The acts.
+    Result<SpecId> revise(SpecSubject subject, const SpecText &text, DecimalMark mark);
+    Done reviseTable(const std::vector<TableLine> &lines, const SpecSource &source);
+
+Q_SIGNALS:
+    /// Another engine, or the engine itself was edited.
+    void engineChanged();
+    /// Its specs or its table have another revision.
+    void specsChanged();
+
+private:
+    void heed(const Change &change);
+    void reload();
+
+    Garage &m_garage;
+    VehiclesModel &m_vehicles;
+    std::optional<EngineId> m_engine;
+    std::vector<Spec> m_specs;
+    std::optional<TurningTable> m_table;
+    std::optional<Error> m_failure;
+};
+
+} // namespace asleft

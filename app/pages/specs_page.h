@@ -1,0 +1,53 @@
+#pragma once
+
+#include "desk.h"
+#include "parts/ruled_rows.h"
+
+#include <QWidget>
+
+class QStackedLayout;
+
+namespace asleft {
+
+class MessageLine;
+class RuledList;
+class SheetHead;
+class SpecForm;
+class SpecsModel;
+class TableForm;
+class VehiclesModel;
+
+/// What the manual asks of an engine: lashes, the lock nuts' torque, and where to turn the crank.
+class SpecsPage : public QWidget {
+    Q_OBJECT
+
+public:
+    enum class Section { IntakeLash, ExhaustLash, LockNut, CrankPositions };
+
+    SpecsPage(Desk &desk, SpecsModel &specs, VehiclesModel &vehicles, QWidget *parent = nullptr);
+
+    void chooseEngine(EngineId engine);
+    void chooseSection(Section section);
+    [[nodiscard]] SpecForm *form(Section section) const { return m_forms.at(std::size_t(section)); }
+    [[nodiscard]] TableForm *table() const { return m_table; }
+
+private:
+    void lay(Desk &desk);
+    QWidget *listColumn();
+    void wire();
+    void showEngine();
+    void showSections();
+
+    SpecsModel &m_specs;
+    VehiclesModel &m_vehicles;
+    SheetHead *m_head;
+    RuledList *m_vehicleList;
+    RuledRows m_sectionRows;
+    RuledList *m_sectionList;
+    MessageLine *m_message;
+    std::vector<SpecForm *> m_forms;
+    TableForm *m_table;
+    QStackedLayout *m_stack;
+};
+
+} // namespace asleft

@@ -1,0 +1,123 @@
+#include "pages/table_row.h"
+
+#include "parts/choice_keys.h"
+#include "parts/key_button.h"
+#include "parts/value_field.h"
+
+#include <show/words.h>
+
+#include <QHBoxLayout>
+#include <QVBoxLayout>
+
+namespace asleft {
+
+namespace {
+
+constexpr int labelHeight = 19;
+
+/// A key that stands level with the fields beside it, which have a label above.
+QLayout *besideFields(QWidget *key)
+{
+    auto *column = new QVBoxLayout;
+    column->setSpacing(0);
+    column->addSpacing(labelHeight);
+    column->addWidget(key);
+    column->addStretch(1);
+    return column;
+}
+
+bool speaksOfCylinder(const Error &error, const ValueField &cylinder)
+{
+    const bool ofCylinder = error.kind == ErrorKind::TableCylinder || error.kind == ErrorKind::TablePositionUnread;
+    return ofCylinder && !error.arguments.empty() && QString::fromStdString(error.arguments.front()) == cylinder.text().trimmed();
+}
+
+} // namespace
+
+TableRow::TableRow(QWidget *parent)
+    : QWidget(parent), m_cylinder(new ValueField({})), m_stroke(new ChoiceKeys(tr("stands"), {tr("on compression"), tr("at overlap")})),
+      m_points(new ValueField({})), m_remove(new KeyButton(tr("Take out"))), m_understood(new MessageLine), m_doubts(new MessageLine)
+{
+    auto *column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(3);
+    auto *row = new QHBoxLayout;
+    row->setSpacing(12);
+    column->addLayout(row);
+    column->addWidget(m_understood);
+    column->addWidget(m_doubts);
+    m_cylinder->setMinimumWidth(90);
+    row->addWidget(m_cylinder, 1);
+    row->addWidget(m_stroke);
+    row->addWidget(m_points, 4);
+    m_remove->setPlain(true);
+    row->addLayout(besideFields(m_remove));
+    m_points->setPlaceholder(QStringLiteral("IN 1 2 EX 1 3"));
+    for (ValueField *field : {m_cylinder, m_points}) {
+        connect(field, &ValueField::edited, this, &TableRow::edited);
+        connect(field, &ValueField::left, this, [this] {
+            // Leaving the first field of a line is only going on to its second.
+            m_left = m_left || !m_points->text().trimmed().isEmpty();
+            Q_EMIT left();
+        });
+    }
+    connect(m_stroke, &ChoiceKeys::chosen, this, &TableRow::edited);
+    connect(m_cylinder, &ValueField::entered, m_stroke, &ChoiceKeys::takeFocus);
+    connect(m_points, &ValueField::entered, this, &TableRow::finished);
+    connect(m_remove, &KeyButton::clicked, this, &TableRow::removeWanted);
+    setPlace(1);
+}
+
+TableLine TableRow::line() const
+{
+    return {m_cylinder->text().toStdString(), Stroke(m_stroke->choice()), m_points->text().toStdString()};
+}
+
+void TableRow::setLine(const TableLine &line)
+{
+    m_cylinder->setText(QString::fromStdString(line.cylinder));
+    m_stroke->setChoice(int(line.stroke));
+    m_points->setText(QString::fromStdString(line.points));
+}
+
+void TableRow::setPlace(int place)
+{
+    m_cylinder->setLabel(tr("%1. Cylinder").arg(place));
+    m_points->setLabel(tr("Points set at position %1").arg(place));
+    m_remove->setAccessibleName(tr("Take out position %1").arg(place));
+}
+
+void TableRow::linkAfter(QWidget *before)
+{
+    QWidget *previous = before;
+    for (QWidget *next :
+         {static_cast<QWidget *>(m_cylinder->edit()), static_cast<QWidget *>(m_stroke->key(0)), static_cast<QWidget *>(m_stroke->key(1)),
+          static_cast<QWidget *>(m_points->edit()), static_cast<QWidget *>(m_remove)}) {
+        setTabOrder(previous, next);
+        previous = next;
+    }
+}
+
+QWidget *TableRow::last() const
+{
+    return m_remove;
+}
+
+void TableRow::tell(const TableRowReading &reading, bool refuse)
+{
+    const bool stands = m_points->isRefused() || m_cylinder->isRefused();
+    m_understood->quiet(reading.understood.isEmpty() ? QString() : tr("understood: %1").arg(reading.understood));
+    m_doubts->refuse(reading.doubts.join(QChar::LineFeed));
+    m_points->accept();
+    m_cylinder->accept();
+    if (!reading.refusal || !(refuse || stands))
+        return;
+    if (reading.refusal->kind == ErrorKind::EmptyText) {
+        m_points->refuse(tr("Type the valves that are set here, such as IN 1 2 EX 1 3."));
+        return;
+    }
+    ValueField *spokenOf = speaksOfCylinder(*reading.refusal, *m_cylinder) ? m_cylinder : m_points;
+    spokenOf->refuse(sentence(*reading.refusal));
+}
+
+} // namespace asleft

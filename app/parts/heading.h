@@ -1,0 +1,19 @@
+#pragma once
+
+#include <show/fonts.h>
+
+#include <QLabel>
+
+namespace asleft {
+
+/// Words of the sheet in one of its sizes: bold heads, quiet lines. Follows the look.
+class Heading : public QLabel {
+    Q_OBJECT
+
+public:
+    enum class Tone { Plain, Quiet };
+
+    Heading(const QString &text, TextSize size, Tone tone = Tone::Plain, QWidget *parent = nullptr);
+};
+
+} // namespace asleft

@@ -1,0 +1,33 @@
+#pragma once
+
+#include <QPushButton>
+
+namespace asleft {
+
+/// A flat key, at least 44 px high. Enter and Space press it, held keys do not repeat; it is never a default button.
+class KeyButton : public QPushButton {
+    Q_OBJECT
+
+public:
+    explicit KeyButton(const QString &text, QWidget *parent = nullptr);
+
+    /// A strong key has a heavier outline and bold words: the one that carries the work on.
+    void setStrong(bool strong);
+    /// A plain key is words alone, for what is seldom wanted; it is still 44 px high.
+    void setPlain(bool plain);
+
+    [[nodiscard]] QSize sizeHint() const override;
+    [[nodiscard]] QSize minimumSizeHint() const override;
+
+protected:
+    void paintEvent(QPaintEvent *event) override;
+    void keyPressEvent(QKeyEvent *event) override;
+
+private:
+    [[nodiscard]] QFont wordsFont() const;
+
+    bool m_strong = false;
+    bool m_plain = false;
+};
+
+} // namespace asleft

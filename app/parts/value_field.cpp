@@ -1,0 +1,85 @@
+#include "parts/value_field.h"
+
+#include <QVBoxLayout>
+
+namespace asleft {
+
+ValueField::ValueField(const QString &label, QWidget *parent)
+    : QWidget(parent), m_label(new Heading(label, TextSize::Small, Heading::Tone::Quiet)), m_edit(new LineEdit), m_message(new MessageLine)
+{
+    auto *column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(3);
+    column->addWidget(m_label);
+    column->addWidget(m_edit);
+    column->addWidget(m_message);
+    column->addStretch(1);
+    m_label->setBuddy(m_edit);
+    m_edit->setAccessibleName(label);
+    setFocusProxy(m_edit);
+    connect(m_edit, &QLineEdit::textEdited, this, &ValueField::edited);
+    connect(m_edit, &LineEdit::entered, this, &ValueField::entered);
+    connect(m_edit, &LineEdit::left, this, &ValueField::left);
+}
+
+QString ValueField::text() const
+{
+    return m_edit->text();
+}
+
+void ValueField::setText(const QString &text)
+{
+    if (text != m_edit->text())
+        m_edit->setText(text);
+}
+
+void ValueField::setLabel(const QString &label)
+{
+    m_label->setText(label);
+    m_edit->setAccessibleName(label);
+}
+
+void ValueField::setPlaceholder(const QString &text)
+{
+    m_edit->setPlaceholderText(text);
+}
+
+void ValueField::setNote(const QString &note)
+{
+    m_note = note;
+    if (!isRefused())
+        accept();
+}
+
+void ValueField::refuse(const QString &sentence)
+{
+    m_edit->setRefused(true);
+    m_edit->setAccessibleDescription(sentence);
+    m_message->refuse(sentence);
+}
+
+void ValueField::accept()
+{
+    m_edit->setRefused(false);
+    m_edit->setAccessibleDescription(m_note);
+    if (m_note.isEmpty())
+        m_message->clear();
+    else
+        m_message->quiet(m_note);
+}
+
+bool ValueField::isRefused() const
+{
+    return m_edit->isRefused();
+}
+
+void chainByEnter(const QList<ValueField *> &fields)
+{
+    for (qsizetype i = 0; i + 1 < fields.size(); ++i)
+        QObject::connect(fields[i], &ValueField::entered, fields[i + 1], [next = fields[i + 1]] {
+            next->edit()->setFocus(Qt::TabFocusReason);
+            next->edit()->selectAll();
+        });
+}
+
+} // namespace asleft

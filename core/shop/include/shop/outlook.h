@@ -1,0 +1,111 @@
+#pragma once
+
+#include <shop/state.h>
+
+namespace asleft {
+
+/// One thing still open; show/ says it in words.
+struct OpenItem {
+    enum class Kind {
+        NutOpen,          ///< point, since
+        PointsNotLeft,    ///< count: points of the valve set not yet left (untouched, felt, nut open, or to check again)
+        OutOfBand,        ///< point, kept or not: low or high as left
+        TooClose,         ///< point, kept or not
+        StepUndone,       ///< step
+        SpecRevised,      ///< count: points whose last reading (as left, else as found) was judged by an older revision than the newest
+        SpecUnsure,       ///< spec: from memory, assumed or told
+        ToleranceAssumed, ///< spec: a nominal without limits of its own
+        NoSpecYet,        ///< count: points left with nothing to judge them by
+        NotComparable,    ///< count: points left hot against a cold spec, or cold against a hot one
+        ByFeel,           ///< count: points left by feel
+        OutOfPlace,       ///< count: points set where the crank did not allow it
+    };
+    Kind kind;
+    std::optional<PointId> point = {};
+    std::optional<StepId> step = {};
+    std::optional<SpecId> spec = {};
+    int count = 1;
+    std::optional<Moment> since = {};
+    bool kept = false;
+    bool operator==(const OpenItem &) const = default;
+};
+
+/// Everything between now and turning the crank, first start, and hand-over.
+struct StillOpen {
+    std::vector<OpenItem> turning;
+    std::vector<OpenItem> firstStart;
+    std::vector<OpenItem> handOver;
+    bool operator==(const StillOpen &) const = default;
+};
+StillOpen stillOpen(const JobState &state);
+
+/// The position of the plan the crank stands at, as an index; nothing if it is unknown or between positions.
+std::optional<std::size_t> planPositionHere(const JobState &state);
+
+/// How a point stands to the place of the crank.
+enum class Here {
+    InPlan,   ///< the plan sets it at this position; between positions: its margin is above zero
+    Possible, ///< the plan sets it elsewhere, but its margin is above zero here
+    NotHere,  ///< the valve may be off its seat
+    Unknown,  ///< nobody knows where the crank stands
+};
+Here here(const JobState &state, PointId point);
+
+/// What to do now.
+struct NextAct {
+    enum class Kind {
+        ConfirmCrank, ///< nobody said where the crank stands
+        LockNut,      ///< point: its nut is open
+        FeelPoint,    ///< point: untouched
+        SetPoint,     ///< point: felt, not left yet, or to check again
+        SetOrKeep,    ///< point: left outside its band and not kept
+        TurnCrank,    ///< position: an index into the plan
+        DoStep,       ///< step
+        NothingOpen,
+    };
+    Kind kind = Kind::NothingOpen;
+    std::optional<PointId> point = {};
+    std::optional<std::size_t> position = {};
+    std::optional<StepId> step = {};
+    bool operator==(const NextAct &) const = default;
+};
+
+/// What one point wants next, wherever the crank stands: LockNut, FeelPoint, SetPoint, SetOrKeep, or NothingOpen where it is settled.
+NextAct pointAct(const JobState &state, PointId point);
+
+/// The first undone line of the job, and within the valve set the next act there.
+NextAct nextAct(const JobState &state);
+
+/// The next act within the valve set: open nuts first, then the points of this position (all felt before the first is set; one left
+/// outside its band at once), then a turn of the crank to the position that is nearest ahead and has work, last a point that no position
+/// of the plan sets. NothingOpen when every point is settled.
+NextAct nextValveAct(const JobState &state);
+
+/// A line is done by its act; the valve set is done when every point is settled.
+bool stepDone(const JobState &state, const Step &step);
+
+/// The phase a new reading of this point belongs to, unless the person says otherwise: as found until it was felt, then as left.
+Phase phaseNow(const PointState &point);
+
+/// The leaf the spec asks for: its nominal, else the leaf of `set` in the band nearest its middle, else the middle in whole steps of its
+/// unit; for a one-sided band its limit.
+std::optional<Typed<Length>> specLeaf(const Band<Length> &band, const FeelerSet *set);
+/// The same of the band printed in the system of the set's leaves, else of the first.
+std::optional<Typed<Length>> specLeaf(const SpecBand<Length> &bands, const FeelerSet *set);
+
+/// Points whose lock nut is open.
+std::vector<PointId> openNuts(const JobState &state);
+
+/// The last act in force of this seat in this job that a person can take back; nothing if there is none.
+std::optional<ActSeq> undoable(const JobState &state, std::string_view seat);
+
+/// The withdrawal this seat can take back again, if that was the last thing it did in this job.
+std::optional<ActSeq> redoable(const JobState &state, std::string_view seat);
+
+/// The in-force act that rests on `earlier`, if any.
+const Act *restingOn(const JobState &state, ActSeq earlier);
+
+/// The last act in force, not counting withdrawals, cautions and other jobs' crank moves.
+const Act *lastAct(const JobState &state);
+
+} // namespace asleft

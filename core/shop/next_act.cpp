@@ -1,0 +1,153 @@
+#include <shop/outlook.h>
+
+#include <algorithm>
+
+namespace asleft {
+
+namespace {
+
+/// Of the unsettled points for which `allowed` holds: one left outside its band, else the first to feel, else the first to set.
+template <class Allowed>
+std::optional<NextAct> firstWanted(const JobState &state, Allowed allowed)
+{
+    std::optional<NextAct> best;
+    for (const SettingPoint &point : state.frame->engine.points) {
+        if (state.point(point.id).settled() || !allowed(point))
+            continue;
+        const NextAct act = pointAct(state, point.id);
+        const auto rank = [](NextAct::Kind kind) {
+            return kind == NextAct::Kind::SetOrKeep ? 0 : kind == NextAct::Kind::FeelPoint ? 1 : 2;
+        };
+        if (!best || rank(act.kind) < rank(best->kind))
+            best = act;
+    }
+    return best;
+}
+
+bool hasWork(const JobState &state, const PlanPosition &position)
+{
+    return std::ranges::any_of(position.points, [&](const PlanPoint &planned) {
+        const SettingPoint *point = state.frame->pointAt(planned.valve);
+        return point && !state.point(point->id).settled();
+    });
+}
+
+/// A manual's table may name one place in several lines.
+bool planSetsHere(const CrankPlan &plan, ValveRef valve, Angle crank)
+{
+    return std::ranges::any_of(plan.positions, [&](const PlanPosition &position) {
+        return position.crank == crank && std::ranges::find(position.points, valve, &PlanPoint::valve) != position.points.end();
+    });
+}
+
+std::optional<std::size_t> nearestAhead(const JobState &state)
+{
+    std::optional<std::size_t> nearest;
+    if (!state.plan)
+        return nearest;
+    const Angle from = *state.crank->crank;
+    const auto ahead = [&](std::size_t i) { return travel(from, state.plan->positions[i].crank); };
+    for (std::size_t i = 0; i < state.plan->positions.size(); ++i) {
+        if (hasWork(state, state.plan->positions[i]) && (!nearest || ahead(i) < ahead(*nearest)))
+            nearest = i;
+    }
+    return nearest;
+}
+
+} // namespace
+
+std::optional<std::size_t> planPositionHere(const JobState &state)
+{
+    if (!state.plan || !state.crank || !state.crank->crank)
+        return std::nullopt;
+    const auto &positions = state.plan->positions;
+    const auto found = std::ranges::find(positions, *state.crank->crank, &PlanPosition::crank);
+    if (found == positions.end())
+        return std::nullopt;
+    return static_cast<std::size_t>(found - positions.begin());
+}
+
+Here here(const JobState &state, PointId id)
+{
+    const SettingPoint *point = state.frame->point(id);
+    if (!point || !state.crank || !state.crank->crank)
+        return Here::Unknown;
+    const Angle crank = *state.crank->crank;
+    if (state.plan && planSetsHere(*state.plan, point->valve, crank))
+        return Here::InPlan;
+    if (!maySet(state.frame->engine.design, point->valve, crank))
+        return Here::NotHere;
+    return planPositionHere(state) ? Here::Possible : Here::InPlan;
+}
+
+NextAct pointAct(const JobState &state, PointId id)
+{
+    const PointState &point = state.point(id);
+    if (point.settled())
+        return {};
+    switch (point.stage) {
+    case PointStage::NutOpen: return {.kind = NextAct::Kind::LockNut, .point = id};
+    case PointStage::Untouched: return {.kind = NextAct::Kind::FeelPoint, .point = id};
+    case PointStage::Left: return {.kind = NextAct::Kind::SetOrKeep, .point = id};
+    case PointStage::Found:
+    case PointStage::CheckAgain: break;
+    }
+    return {.kind = NextAct::Kind::SetPoint, .point = id};
+}
+
+NextAct nextValveAct(const JobState &state)
+{
+    if (const auto open = openNuts(state); !open.empty())
+        return {.kind = NextAct::Kind::LockNut, .point = open.front()};
+    const auto anywhere = firstWanted(state, [](const SettingPoint &) { return true; });
+    if (!anywhere)
+        return {};
+    if (!state.crank || !state.crank->crank)
+        return {.kind = NextAct::Kind::ConfirmCrank};
+    if (const auto atHand = firstWanted(state, [&](const SettingPoint &point) { return here(state, point.id) == Here::InPlan; }))
+        return *atHand;
+    if (const auto position = nearestAhead(state))
+        return {.kind = NextAct::Kind::TurnCrank, .position = position};
+    return *anywhere;
+}
+
+bool stepDone(const JobState &state, const Step &step)
+{
+    if (step.kind == StepKind::Note)
+        return state.stepsDone.contains(step.id);
+    return std::ranges::all_of(state.points, [](const auto &point) { return point.second.settled(); });
+}
+
+NextAct nextAct(const JobState &state)
+{
+    const NextAct valves = nextValveAct(state);
+    if (valves.kind == NextAct::Kind::LockNut)
+        return valves;
+    for (const Step &step : state.frame->job.steps) {
+        if (stepDone(state, step))
+            continue;
+        if (step.kind == StepKind::Note)
+            return {.kind = NextAct::Kind::DoStep, .step = step.id};
+        NextAct act = valves;
+        act.step = step.id;
+        return act;
+    }
+    return {};
+}
+
+Phase phaseNow(const PointState &point)
+{
+    return point.stage == PointStage::Untouched ? Phase::AsFound : Phase::AsLeft;
+}
+
+std::vector<PointId> openNuts(const JobState &state)
+{
+    std::vector<PointId> open;
+    for (const SettingPoint &point : state.frame->engine.points) {
+        if (state.point(point.id).stage == PointStage::NutOpen)
+            open.push_back(point.id);
+    }
+    return open;
+}
+
+} // namespace asleft

@@ -1,0 +1,66 @@
+#include <shop/outlook.h>
+
+#include <algorithm>
+
+namespace asleft {
+
+namespace {
+
+bool takesBack(const Act &act)
+{
+    return std::holds_alternative<WithdrawFact>(act.what.fact);
+}
+
+bool isCautions(const Act &act)
+{
+    return std::holds_alternative<CautionsFact>(act.what.fact);
+}
+
+} // namespace
+
+std::optional<ActSeq> undoable(const JobState &state, std::string_view seat)
+{
+    for (auto act = state.acts.rbegin(); act != state.acts.rend(); ++act) {
+        const bool mine = act->what.seat == seat && act->what.job == state.frame->job.id;
+        if (mine && state.inForce(*act) && !takesBack(*act) && !isCautions(*act))
+            return act->seq;
+    }
+    return std::nullopt;
+}
+
+std::optional<ActSeq> redoable(const JobState &state, std::string_view seat)
+{
+    for (auto act = state.acts.rbegin(); act != state.acts.rend(); ++act) {
+        const bool mine = act->what.seat == seat && act->what.job == state.frame->job.id;
+        if (!mine || isCautions(*act) || !state.inForce(*act))
+            continue;
+        // A withdrawal of a withdrawal was a redo; what comes before it may be redone too.
+        if (!takesBack(*act))
+            return std::nullopt;
+        const auto target = std::ranges::find(state.acts, *act->what.withdraws, &Act::seq);
+        if (target != state.acts.end() && !takesBack(*target))
+            return act->seq;
+    }
+    return std::nullopt;
+}
+
+const Act *restingOn(const JobState &state, ActSeq earlier)
+{
+    const auto found = std::ranges::find(state.acts, earlier, &Act::seq);
+    if (found == state.acts.end())
+        return nullptr;
+    const auto rests = [&](const Act &act) { return state.inForce(act) && restsOn(act, *found); };
+    const auto later = std::ranges::find_if(state.acts, rests);
+    return later == state.acts.end() ? nullptr : &*later;
+}
+
+const Act *lastAct(const JobState &state)
+{
+    for (auto act = state.acts.rbegin(); act != state.acts.rend(); ++act) {
+        if (act->what.job == state.frame->job.id && state.inForce(*act) && !takesBack(*act) && !isCautions(*act))
+            return &*act;
+    }
+    return nullptr;
+}
+
+} // namespace asleft

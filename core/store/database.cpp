@@ -1,0 +1,103 @@
+#include <store/database.h>
+
+#include "connection.h"
+#include "garage.h"
+
+#include <cassert>
+
+namespace asleft {
+namespace {
+
+using store::Inside;
+
+Result<std::unique_ptr<Database>> wrapped(Result<std::unique_ptr<store::Connection>> connection)
+{
+    if (!connection)
+        return tl::unexpected(connection.error());
+    return Inside::wrap(*std::move(connection));
+}
+
+} // namespace
+
+Database::Database(std::unique_ptr<store::Connection> connection) : m_connection(std::move(connection)) {}
+
+Database::~Database() = default;
+
+Result<std::unique_ptr<Database>> Database::create(const std::string &path)
+{
+    return wrapped(store::createGarage(path, store::builtInSteps()));
+}
+
+Result<std::unique_ptr<Database>> Database::open(const std::string &path)
+{
+    return wrapped(store::openGarage(path, store::builtInSteps()));
+}
+
+const std::string &Database::path() const
+{
+    return m_connection->path();
+}
+
+Result<std::int64_t> Database::version()
+{
+    return m_connection->pragmaNumber("user_version");
+}
+
+Result<std::int64_t> Database::dataVersion()
+{
+    return m_connection->pragmaNumber("data_version");
+}
+
+Done Database::check()
+{
+    const auto pages = m_connection->pragmaText("quick_check");
+    if (!pages)
+        return tl::unexpected(pages.error());
+    if (*pages != "ok")
+        return fail(ErrorKind::Damaged, path(), *pages);
+    const auto strays =
+        store::allRows(*m_connection, R"(SELECT "table" FROM pragma_foreign_key_check)", {}, [](store::Row &row) { return row.text(); });
+    if (!strays)
+        return tl::unexpected(strays.error());
+    if (!strays->empty())
+        return fail(ErrorKind::Damaged, path(), strays->front());
+    return {};
+}
+
+Result<Transaction> Transaction::begin(Database &database)
+{
+    if (auto begun = Inside::of(database).begin(); !begun)
+        return tl::unexpected(begun.error());
+    return Transaction(database);
+}
+
+Transaction::Transaction(Transaction &&other) noexcept : m_database(std::exchange(other.m_database, nullptr)) {}
+
+Transaction::~Transaction()
+{
+    if (m_database != nullptr)
+        Inside::of(*m_database).rollback();
+}
+
+Done Transaction::commit()
+{
+    assert(m_database != nullptr && "committed already");
+    return Inside::of(*std::exchange(m_database, nullptr)).commit();
+}
+
+Result<Snapshot> Snapshot::begin(Database &database)
+{
+    if (auto begun = Inside::of(database).beginSnapshot(); !begun)
+        return tl::unexpected(begun.error());
+    return Snapshot(database);
+}
+
+Snapshot::Snapshot(Snapshot &&other) noexcept : m_database(std::exchange(other.m_database, nullptr)) {}
+
+Snapshot::~Snapshot()
+{
+    if (m_database != nullptr)
+        Inside::of(*m_database).endSnapshot();
+}
+
+} // namespace asleft

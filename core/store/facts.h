@@ -1,0 +1,18 @@
+#pragma once
+
+#include "connection.h"
+
+#include <shop/acts.h>
+
+namespace asleft::store {
+
+/// Stores what an act says beside the act's own row.
+Done writeFact(Connection &connection, ActSeq act, const Fact &fact);
+
+/// Reads what an act of a kind says. Damaged where the rows are not there or say nothing readable.
+Result<Fact> readFact(Connection &connection, ActSeq act, std::string_view kind);
+
+/// What is wrong with an act that cannot be read as it was stored.
+Error damagedAct(const Connection &connection, ActSeq act);
+
+} // namespace asleft::store

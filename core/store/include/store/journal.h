@@ -1,0 +1,34 @@
+#pragma once
+
+#include <shop/acts.h>
+#include <store/database.h>
+
+#include <cstdint>
+#include <optional>
+#include <vector>
+
+/// The append-only journal of acts. No function changes or removes one, and the file itself refuses to.
+/// Every act carries a checksum of all it says; reading one that says something else gives Damaged and its seq.
+namespace asleft {
+
+/// Appends one act with its facts. An act whose uid is there already is not stored again: its seq is returned, so that a retry is
+/// harmless. The same uid on an act that says something else is refused.
+/// \pre the withdrawal is named exactly where the fact is a WithdrawFact
+Result<ActSeq> append(Transaction &transaction, const NewAct &act);
+
+/// All acts of a job and, of other jobs, those that tell where this engine's crank stands, with what withdraws them; by seq.
+Result<std::vector<Act>> jobActs(Database &database, JobId job, EngineId engine);
+
+/// Of the same acts, those after `last`.
+Result<std::vector<Act>> actsAfter(Database &database, ActSeq last, JobId job, EngineId engine);
+
+/// The seq of the act with this uid, if it is stored.
+Result<std::optional<ActSeq>> seqOf(Database &database, const Uid &uid);
+
+/// The seq of the newest act of the whole garage.
+Result<std::optional<ActSeq>> newestSeq(Database &database);
+
+/// How many acts a job has.
+Result<std::int64_t> countActs(Database &database, JobId job);
+
+} // namespace asleft

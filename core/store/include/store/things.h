@@ -1,0 +1,118 @@
+#pragma once
+
+#include <shop/things.h>
+#include <store/database.h>
+
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+/// The ordinary rows of a garage. Reading one by an id that is not there gives NotFound.
+namespace asleft {
+
+// vehicles and their engines
+
+Result<VehicleId> insertVehicle(Transaction &transaction, const std::string &name, const std::string &mark);
+Done updateVehicle(Transaction &transaction, const Vehicle &vehicle);
+/// In the order they were entered.
+Result<std::vector<Vehicle>> vehicles(Database &database);
+Result<Vehicle> vehicle(Database &database, VehicleId id);
+
+/// An engine on its way into the garage.
+struct NewEngine {
+    VehicleId vehicle;
+    std::string name;
+    EngineDesign design;
+    ScrewText screw;
+    Moment fitted;
+};
+
+/// Stores the engine with a setting point for each of its valves, fitted to its vehicle.
+Result<EngineId> insertEngine(Transaction &transaction, const NewEngine &engine);
+/// Changes name, design and screw; Engine::vehicle and Engine::points are not looked at. A valve that is new gets a setting point; one
+/// the design no longer has keeps its row for the acts that speak of it, but is not listed any more.
+Done updateEngine(Transaction &transaction, const Engine &engine);
+/// Moves an engine to another vehicle.
+Done fitEngine(Transaction &transaction, EngineId engine, VehicleId vehicle, Moment fitted);
+/// Those fitted to the vehicle now, in the order they were entered.
+Result<std::vector<Engine>> engines(Database &database, VehicleId vehicle);
+Result<Engine> engine(Database &database, EngineId id);
+
+struct NewMeterReading {
+    VehicleId vehicle;
+    MeterUnit unit = MeterUnit::Kilometre;
+    std::int64_t thousandths = 0;
+    std::string text;
+    Moment at;
+};
+
+Result<MeterReadingId> insertMeterReading(Transaction &transaction, const NewMeterReading &reading);
+/// The one of the latest date; of the same date, the one entered last.
+Result<std::optional<MeterReading>> latestMeter(Database &database, VehicleId vehicle);
+
+// people and tools
+
+Result<PersonId> insertPerson(Transaction &transaction, const std::string &initials, const std::string &name);
+Result<std::vector<Person>> people(Database &database);
+Result<FeelerSetId> insertFeelerSet(Transaction &transaction, const std::string &name, const std::string &leavesText,
+                                    const std::vector<Typed<Length>> &leaves);
+Result<std::vector<FeelerSet>> feelerSets(Database &database);
+
+// what the manual says
+
+struct NewSpec {
+    EngineId engine;
+    SpecSubject subject = SpecSubject::IntakeLash;
+    EngineCondition condition = EngineCondition::Cold;
+    SpecSource source;
+    std::variant<SpecBand<Length>, SpecBand<Torque>> asked;
+};
+
+/// The next revision of its subject. \pre a torque is asked exactly where the subject is a LockNut
+Result<SpecId> insertSpec(Transaction &transaction, const NewSpec &spec);
+/// Every revision, oldest first.
+Result<std::vector<Spec>> specs(Database &database, EngineId engine);
+
+/// The next revision of the engine's table; returns which.
+Result<int> insertTable(Transaction &transaction, EngineId engine, const SpecSource &source, const std::vector<TableLine> &lines);
+/// The latest revision.
+Result<std::optional<TurningTable>> table(Database &database, EngineId engine);
+
+// jobs
+
+struct NewJob {
+    VehicleId vehicle;
+    EngineId engine;
+    std::string title;
+    Moment opened;
+    std::vector<SheetLine> lines; ///< its steps, in order
+};
+
+/// One line of a list of jobs.
+struct JobRow {
+    JobId id;
+    VehicleId vehicle;
+    std::string vehicleName;
+    EngineId engine;
+    std::string engineName;
+    std::string title;
+    Moment opened;
+    std::optional<Moment> lastAct;
+    std::int64_t acts = 0;
+    bool operator==(const JobRow &) const = default;
+};
+
+/// Which jobs to list.
+struct JobsAsked {
+    std::optional<VehicleId> vehicle; ///< of this one only
+    std::optional<JobId> before;      ///< only those entered before this one: the next page
+    int most = 500;
+};
+
+Result<JobId> insertJob(Transaction &transaction, const NewJob &job);
+/// The newest first.
+Result<std::vector<JobRow>> jobs(Database &database, const JobsAsked &asked = {});
+Result<Job> job(Database &database, JobId id);
+
+} // namespace asleft

@@ -1,0 +1,101 @@
+#include <store/things.h>
+
+#include "changes.h"
+#include "connection.h"
+
+#include <limits>
+
+namespace asleft {
+
+using namespace store;
+
+namespace {
+
+Done insertStep(Connection &connection, JobId job, std::size_t place, const SheetLine &line)
+{
+    const auto id = insertRow<StepId>(
+        connection, "INSERT INTO job_step (job, place, kind, title, detail, before_gate) VALUES (?, ?, ?, ?, ?, ?) RETURNING id",
+        values(job, place, line.kind, line.title, line.detail, line.before));
+    if (!id)
+        return tl::unexpected(id.error());
+    for (std::size_t caution = 0; caution < line.cautions.size(); ++caution)
+        if (auto done = connection.run("INSERT INTO job_step_caution (job_step, place, caution) VALUES (?, ?, ?)",
+                                       values(*id, caution, line.cautions[caution]));
+            !done)
+            return done;
+    return {};
+}
+
+Result<std::vector<Step>> stepsOf(Connection &connection, JobId job)
+{
+    auto steps =
+        allRows(connection, "SELECT id, kind, title, detail, before_gate FROM job_step WHERE job = ? ORDER BY place", values(job),
+                [](Row &row) { return Step{row.id<StepId>(), row.word<StepKind>(), row.text(), row.text(), row.word<Gate>(), {}}; });
+    if (!steps)
+        return steps;
+    for (Step &step : *steps) {
+        auto cautions = allRows(connection, "SELECT caution FROM job_step_caution WHERE job_step = ? ORDER BY place", values(step.id),
+                                [](Row &row) { return row.word<Caution>(); });
+        if (!cautions)
+            return tl::unexpected(cautions.error());
+        step.cautions = *std::move(cautions);
+    }
+    return steps;
+}
+
+/// What jobRowOf() takes.
+const std::string jobColumns = "SELECT job.id, job.vehicle, vehicle.name, job.engine, engine.name, job.title, job.opened_ms, "
+                               "(SELECT act.at_ms FROM act WHERE act.job = job.id ORDER BY act.seq DESC LIMIT 1), "
+                               "(SELECT count(*) FROM act WHERE act.job = job.id) "
+                               "FROM job JOIN vehicle ON vehicle.id = job.vehicle JOIN engine ON engine.id = job.engine ";
+
+JobRow jobRowOf(Row &row)
+{
+    JobRow job{row.id<JobId>(), row.id<VehicleId>(), row.text(), row.id<EngineId>(), row.text(), row.text(), row.moment(), {}, 0};
+    if (const auto last = row.numberIfAny())
+        job.lastAct = Moment{*last};
+    job.acts = row.number();
+    return job;
+}
+
+} // namespace
+
+Result<JobId> insertJob(Transaction &transaction, const NewJob &job)
+{
+    Connection &connection = Inside::of(transaction);
+    auto id = insertRow<JobId>(connection, "INSERT INTO job (vehicle, engine, title, opened_ms) VALUES (?, ?, ?, ?) RETURNING id",
+                               values(job.vehicle, job.engine, job.title, job.opened));
+    for (std::size_t place = 0; id && place < job.lines.size(); ++place)
+        if (auto done = insertStep(connection, *id, place, job.lines[place]); !done)
+            return tl::unexpected(done.error());
+    return id;
+}
+
+Result<std::vector<JobRow>> jobs(Database &database, const JobsAsked &asked)
+{
+    // Two statements rather than one with "? IS NULL OR": that would walk through every job.
+    static const std::string all = jobColumns + "WHERE job.id < ? ORDER BY job.id DESC LIMIT ?";
+    static const std::string ofVehicle = jobColumns + "WHERE job.vehicle = ? AND job.id < ? ORDER BY job.id DESC LIMIT ?";
+    const std::int64_t before = asked.before ? asked.before->key() : std::numeric_limits<std::int64_t>::max();
+    Connection &connection = Inside::of(database);
+    if (asked.vehicle)
+        return allRows(connection, ofVehicle, values(*asked.vehicle, before, asked.most), jobRowOf);
+    return allRows(connection, all, values(before, asked.most), jobRowOf);
+}
+
+Result<Job> job(Database &database, JobId id)
+{
+    Connection &connection = Inside::of(database);
+    auto job = foundRow(
+        connection, "SELECT id, vehicle, engine, title, opened_ms FROM job WHERE id = ?", values(id),
+        [](Row &row) { return Job{row.id<JobId>(), row.id<VehicleId>(), row.id<EngineId>(), row.text(), row.moment(), {}}; }, "job");
+    if (!job)
+        return job;
+    auto steps = stepsOf(connection, id);
+    if (!steps)
+        return tl::unexpected(steps.error());
+    job->steps = *std::move(steps);
+    return job;
+}
+
+} // namespace asleft

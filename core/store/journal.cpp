@@ -1,0 +1,136 @@
+#include <store/journal.h>
+
+#include "checksum.h"
+#include "connection.h"
+#include "facts.h"
+
+#include <cassert>
+
+namespace asleft {
+namespace {
+
+using namespace store;
+
+/// An act's own row, before its facts are read.
+struct Head {
+    Act act;
+    std::string kind;
+    std::int64_t checksum;
+};
+
+Head headOf(Row &row)
+{
+    const auto seq = row.id<ActSeq>();
+    auto uid = row.text();
+    const auto job = row.id<JobId>();
+    const auto who = row.id<PersonId>();
+    auto seat = row.text();
+    const auto at = row.moment();
+    const auto withdraws = row.idIfAny<ActSeq>();
+    auto kind = row.text();
+    return {{seq, {std::move(uid), job, who, std::move(seat), at, withdraws, WithdrawFact{}}}, std::move(kind), row.number()};
+}
+
+Result<Act> whole(Connection &connection, Head head)
+{
+    auto fact = readFact(connection, head.act.seq, head.kind);
+    if (!fact && fact.error().kind == ErrorKind::Damaged)
+        return tl::unexpected(damagedAct(connection, head.act.seq));
+    if (!fact)
+        return tl::unexpected(fact.error());
+    head.act.what.fact = *std::move(fact);
+    if (checksumOf(head.act.what) != head.checksum)
+        return tl::unexpected(damagedAct(connection, head.act.seq));
+    return std::move(head.act);
+}
+
+/// Acts of the job after a seq, and those of any job that tell where the engine's crank stands, with what withdraws them.
+/// Each part goes by an index of its own, so that a journal of a million acts is not walked through.
+constexpr std::string_view actsOfJob =
+    "WITH RECURSIVE "
+    "crank (seq) AS (SELECT act FROM fact_crank WHERE engine = ? "
+    "UNION SELECT act.seq FROM act JOIN crank ON act.withdraws = crank.seq), "
+    "wanted (seq) AS (SELECT seq FROM act WHERE job = ? AND seq > ? UNION SELECT seq FROM crank WHERE seq > ?) "
+    "SELECT act.seq, act.uid, act.job, act.who, act.seat, act.at_ms, act.withdraws, act.kind, act.checksum "
+    "FROM wanted JOIN act ON act.seq = wanted.seq ORDER BY act.seq";
+
+Result<std::vector<Act>> actsSince(Connection &connection, std::int64_t last, JobId job, EngineId engine)
+{
+    auto heads = allRows(connection, actsOfJob, values(engine, job, last, last), headOf);
+    if (!heads)
+        return tl::unexpected(heads.error());
+    std::vector<Act> acts;
+    acts.reserve(heads->size());
+    for (Head &head : *heads) {
+        auto act = whole(connection, std::move(head));
+        if (!act)
+            return tl::unexpected(act.error());
+        acts.push_back(*std::move(act));
+    }
+    return acts;
+}
+
+/// The act that has this uid already, if it says the same.
+Result<ActSeq> storedBefore(Connection &connection, const NewAct &act, std::int64_t checksum)
+{
+    struct Stored {
+        ActSeq seq;
+        std::int64_t checksum;
+    };
+    const auto stored = oneRow(connection, "SELECT seq, checksum FROM act WHERE uid = ?", values(act.uid), [](Row &row) {
+        const auto seq = row.id<ActSeq>();
+        return Stored{seq, row.number()};
+    });
+    if (!stored)
+        return tl::unexpected(stored.error());
+    if (!*stored || (*stored)->checksum != checksum)
+        return connection.refuse({ErrorKind::Database, {"uid " + act.uid}});
+    return (*stored)->seq;
+}
+
+} // namespace
+
+Result<ActSeq> append(Transaction &transaction, const NewAct &act)
+{
+    assert(act.withdraws.has_value() == std::holds_alternative<WithdrawFact>(act.fact));
+    Connection &connection = Inside::of(transaction);
+    const std::int64_t checksum = checksumOf(act);
+    const auto inserted =
+        connection.insert("INSERT INTO act (uid, job, who, seat, at_ms, kind, withdraws, checksum) VALUES (?, ?, ?, ?, ?, ?, ?, ?) "
+                          "ON CONFLICT (uid) DO NOTHING RETURNING seq",
+                          values(act.uid, act.job, act.who, act.seat, act.at, std::string(kindOf(act.fact)), act.withdraws, checksum));
+    if (!inserted)
+        return tl::unexpected(inserted.error());
+    if (!*inserted)
+        return storedBefore(connection, act, checksum);
+    const ActSeq seq(**inserted);
+    return writeFact(connection, seq, act.fact).map([seq] { return seq; });
+}
+
+Result<std::vector<Act>> jobActs(Database &database, JobId job, EngineId engine)
+{
+    return actsSince(Inside::of(database), 0, job, engine);
+}
+
+Result<std::vector<Act>> actsAfter(Database &database, ActSeq last, JobId job, EngineId engine)
+{
+    return actsSince(Inside::of(database), last.key(), job, engine);
+}
+
+Result<std::optional<ActSeq>> seqOf(Database &database, const Uid &uid)
+{
+    return oneRow(Inside::of(database), "SELECT seq FROM act WHERE uid = ?", values(uid), [](Row &row) { return row.id<ActSeq>(); });
+}
+
+Result<std::optional<ActSeq>> newestSeq(Database &database)
+{
+    return oneRow(Inside::of(database), "SELECT seq FROM act ORDER BY seq DESC LIMIT 1", {}, [](Row &row) { return row.id<ActSeq>(); });
+}
+
+Result<std::int64_t> countActs(Database &database, JobId job)
+{
+    return oneRow(Inside::of(database), "SELECT count(*) FROM act WHERE job = ?", values(job), [](Row &row) { return row.number(); })
+        .map([](std::optional<std::int64_t> count) { return count.value_or(0); });
+}
+
+} // namespace asleft

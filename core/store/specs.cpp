@@ -1,0 +1,158 @@
+#include <store/things.h>
+
+#include "changes.h"
+#include "connection.h"
+
+#include <cassert>
+
+namespace asleft {
+
+using namespace store;
+
+namespace {
+
+template <class Q>
+Done writeBand(Connection &connection, SpecId spec, int place, const Band<Q> &band)
+{
+    return connection.run("INSERT INTO spec_band (spec, place, form, low, high, nominal, unit, text, tolerance_assumed) "
+                          "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)",
+                          values(spec, place, band.form, band.low, band.high, band.nominal, band.unit, band.text, band.toleranceAssumed));
+}
+
+template <class Q>
+Done writeBands(Connection &connection, SpecId spec, const SpecBand<Q> &bands)
+{
+    const Done done = writeBand(connection, spec, 0, bands.first);
+    return done && bands.second ? writeBand(connection, spec, 1, *bands.second) : done;
+}
+
+template <class Q>
+Result<SpecBand<Q>> readBands(Connection &connection, SpecId spec)
+{
+    auto bands =
+        allRows(connection, "SELECT form, low, high, nominal, unit, text, tolerance_assumed FROM spec_band WHERE spec = ? ORDER BY place",
+                values(spec), [](Row &row) {
+                    return Band<Q>{row.word<BandForm>(),
+                                   row.quantityIfAny<Q>(),
+                                   row.quantityIfAny<Q>(),
+                                   row.quantityIfAny<Q>(),
+                                   row.word<Unit<Q>>(),
+                                   row.text(),
+                                   row.flag()};
+                });
+    if (!bands)
+        return tl::unexpected(bands.error());
+    if (bands->empty())
+        return fail(ErrorKind::Damaged, connection.path(), "spec " + std::to_string(spec.key()));
+    SpecBand<Q> paired{std::move(bands->front()), std::nullopt};
+    if (bands->size() > 1)
+        paired.second = std::move(bands->back());
+    return paired;
+}
+
+Done readAsked(Connection &connection, Spec &spec)
+{
+    if (spec.subject == SpecSubject::LockNut)
+        return readBands<Torque>(connection, spec.id).map([&](SpecBand<Torque> &&bands) { spec.asked = std::move(bands); });
+    return readBands<Length>(connection, spec.id).map([&](SpecBand<Length> &&bands) { spec.asked = std::move(bands); });
+}
+
+SpecSource sourceOf(Row &row)
+{
+    return {row.text(), row.text(), row.word<Certainty>()};
+}
+
+Result<int> nextRevision(Connection &connection, std::string_view sql, const QVariantList &values)
+{
+    const auto revision = oneRow(connection, sql, values, [](Row &row) { return row.small(); });
+    if (!revision)
+        return tl::unexpected(revision.error());
+    return revision->value_or(1);
+}
+
+} // namespace
+
+Result<SpecId> insertSpec(Transaction &transaction, const NewSpec &spec)
+{
+    assert(std::holds_alternative<SpecBand<Torque>>(spec.asked) == (spec.subject == SpecSubject::LockNut));
+    Connection &connection = Inside::of(transaction);
+    const auto revision = nextRevision(connection, "SELECT coalesce(max(revision), 0) + 1 FROM spec WHERE engine = ? AND subject = ?",
+                                       values(spec.engine, spec.subject));
+    if (!revision)
+        return tl::unexpected(revision.error());
+    auto id = insertRow<SpecId>(
+        connection,
+        "INSERT INTO spec (engine, subject, revision, condition, manual, page, certainty) VALUES (?, ?, ?, ?, ?, ?, ?) RETURNING id",
+        values(spec.engine, spec.subject, *revision, spec.condition, spec.source.manual, spec.source.page, spec.source.certainty));
+    if (!id)
+        return id;
+    return std::visit([&](const auto &bands) { return writeBands(connection, *id, bands); }, spec.asked).map([&] { return *id; });
+}
+
+Result<std::vector<Spec>> specs(Database &database, EngineId engine)
+{
+    Connection &connection = Inside::of(database);
+    auto specs = allRows(
+        connection, "SELECT id, engine, subject, revision, condition, manual, page, certainty FROM spec WHERE engine = ? ORDER BY id",
+        values(engine), [](Row &row) {
+            return Spec{
+                row.id<SpecId>(), row.id<EngineId>(), row.word<SpecSubject>(), row.small(), row.word<EngineCondition>(), sourceOf(row), {}};
+        });
+    if (!specs)
+        return specs;
+    for (Spec &spec : *specs)
+        if (auto read = readAsked(connection, spec); !read)
+            return tl::unexpected(read.error());
+    return specs;
+}
+
+Result<int> insertTable(Transaction &transaction, EngineId engine, const SpecSource &source, const std::vector<TableLine> &lines)
+{
+    Connection &connection = Inside::of(transaction);
+    auto revision = nextRevision(connection, "SELECT coalesce(max(revision), 0) + 1 FROM turning_table WHERE engine = ?", values(engine));
+    if (!revision)
+        return revision;
+    const auto id =
+        connection.insert("INSERT INTO turning_table (engine, revision, manual, page, certainty) VALUES (?, ?, ?, ?, ?) RETURNING id",
+                          values(engine, *revision, source.manual, source.page, source.certainty));
+    if (!id)
+        return tl::unexpected(id.error());
+    for (std::size_t place = 0; place < lines.size(); ++place) {
+        const TableLine &line = lines[place];
+        const Done done =
+            connection.run("INSERT INTO turning_table_line (turning_table, place, cylinder, stroke, points) VALUES (?, ?, ?, ?, ?)",
+                           values(*id, place, line.cylinder, line.stroke, line.points));
+        if (!done)
+            return tl::unexpected(done.error());
+    }
+    return revision;
+}
+
+Result<std::optional<TurningTable>> table(Database &database, EngineId engine)
+{
+    struct Head {
+        std::int64_t id;
+        TurningTable table;
+    };
+    Connection &connection = Inside::of(database);
+    auto head = oneRow(connection,
+                       "SELECT id, engine, revision, manual, page, certainty FROM turning_table WHERE engine = ? "
+                       "ORDER BY revision DESC LIMIT 1",
+                       values(engine), [](Row &row) {
+                           return Head{row.number(), {row.id<EngineId>(), row.small(), sourceOf(row), {}}};
+                       });
+    if (!head)
+        return tl::unexpected(head.error());
+    if (!*head)
+        return std::nullopt;
+    auto lines = allRows(connection, "SELECT cylinder, stroke, points FROM turning_table_line WHERE turning_table = ? ORDER BY place",
+                         values((*head)->id), [](Row &row) {
+                             return TableLine{row.text(), row.word<Stroke>(), row.text()};
+                         });
+    if (!lines)
+        return tl::unexpected(lines.error());
+    (*head)->table.lines = *std::move(lines);
+    return std::move((*head)->table);
+}
+
+} // namespace asleft

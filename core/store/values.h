@@ -1,0 +1,143 @@
+#pragma once
+
+#include "words.h"
+
+#include <base/clock.h>
+#include <base/ids.h>
+#include <measure/quantity.h>
+
+#include <QVariant>
+
+#include <concepts>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <type_traits>
+
+/// How values of the house are bound to a statement and taken from a row again. Only 64-bit numbers, text and NULL go down.
+namespace asleft::store {
+
+/// A text as the database keeps it. Bytes that are not UTF-8 become U+FFFD; byte-order marks at the front are dropped, because both
+/// Qt and SQLite would drop or obey them and what is read would not be what was stored.
+QString storedText(std::string_view text);
+
+inline QVariant bound(std::same_as<std::int64_t> auto number)
+{
+    return QVariant::fromValue<qlonglong>(number);
+}
+inline QVariant bound(std::same_as<int> auto number)
+{
+    return QVariant::fromValue<qlonglong>(number);
+}
+inline QVariant bound(std::same_as<std::size_t> auto number)
+{
+    return QVariant::fromValue(static_cast<qlonglong>(number));
+}
+inline QVariant bound(std::same_as<bool> auto flag)
+{
+    return QVariant::fromValue<qlonglong>(flag ? 1 : 0);
+}
+inline QVariant bound(const std::string &text)
+{
+    return storedText(text);
+}
+inline QVariant bound(Moment moment)
+{
+    return bound(moment.utcMilliseconds);
+}
+
+template <class Thing>
+QVariant bound(RowId<Thing> id)
+{
+    return bound(id.key());
+}
+
+template <class Kind>
+QVariant bound(Quantity<Kind> quantity)
+{
+    return bound(quantity.smallest());
+}
+
+template <class Enum>
+requires std::is_enum_v<Enum> QVariant bound(Enum value)
+{
+    return storedText(wordOf(value));
+}
+
+template <class T>
+QVariant bound(const std::optional<T> &value)
+{
+    return value ? bound(*value) : QVariant();
+}
+
+template <class... T>
+QVariantList values(const T &...value)
+{
+    return {bound(value)...};
+}
+
+/// One row of a result, its columns taken one after the other. A column that does not hold what was asked for makes the row unread.
+class Row {
+public:
+    virtual ~Row() = default;
+
+    std::int64_t number();
+    int small() { return static_cast<int>(number()); }
+    bool flag() { return number() != 0; }
+    std::string text();
+    Moment moment() { return {number()}; }
+    void skip(int columns) { m_column += columns; }
+    std::optional<std::int64_t> numberIfAny();
+    std::optional<std::string> textIfAny();
+
+    template <class Id>
+    Id id()
+    {
+        return Id(number());
+    }
+
+    template <class Id>
+    std::optional<Id> idIfAny()
+    {
+        const auto key = numberIfAny();
+        return key ? std::optional<Id>(Id(*key)) : std::nullopt;
+    }
+
+    template <class Q>
+    Q quantity()
+    {
+        return Q::ofSmallest(number());
+    }
+
+    template <class Q>
+    std::optional<Q> quantityIfAny()
+    {
+        const auto count = numberIfAny();
+        return count ? std::optional<Q>(Q::ofSmallest(*count)) : std::nullopt;
+    }
+
+    template <class Enum>
+    Enum word()
+    {
+        const auto value = valueOf<Enum>(text());
+        m_unread |= !value;
+        return value.value_or(wordsFor<Enum>().front().value);
+    }
+
+    [[nodiscard]] bool unread() const { return m_unread; }
+
+protected:
+    void startAgain()
+    {
+        m_column = 0;
+        m_unread = false;
+    }
+
+private:
+    [[nodiscard]] virtual QVariant column(int index) const = 0;
+
+    int m_column = 0;
+    bool m_unread = false;
+};
+
+} // namespace asleft::store

@@ -1,0 +1,82 @@
+#pragma once
+
+#include <shop/acts.h>
+
+#include <array>
+#include <optional>
+#include <span>
+#include <string_view>
+#include <utility>
+
+namespace asleft::store {
+
+template <class Enum>
+struct Word {
+    Enum value;
+    std::string_view word;
+};
+
+/// The words an enum is kept as in files, one for each of its values. A word never changes once a garage was made with it.
+template <class Enum>
+std::span<const Word<Enum>> wordsFor();
+
+template <>
+std::span<const Word<MeterUnit>> wordsFor();
+template <>
+std::span<const Word<LengthUnit>> wordsFor();
+template <>
+std::span<const Word<TorqueUnit>> wordsFor();
+template <>
+std::span<const Word<BandForm>> wordsFor();
+template <>
+std::span<const Word<Layout>> wordsFor();
+template <>
+std::span<const Word<Rotation>> wordsFor();
+template <>
+std::span<const Word<Side>> wordsFor();
+template <>
+std::span<const Word<Stroke>> wordsFor();
+template <>
+std::span<const Word<PlanWay>> wordsFor();
+template <>
+std::span<const Word<Certainty>> wordsFor();
+template <>
+std::span<const Word<EngineCondition>> wordsFor();
+template <>
+std::span<const Word<SpecSubject>> wordsFor();
+template <>
+std::span<const Word<Caution>> wordsFor();
+template <>
+std::span<const Word<Gate>> wordsFor();
+template <>
+std::span<const Word<StepKind>> wordsFor();
+template <>
+std::span<const Word<Phase>> wordsFor();
+template <>
+std::span<const Word<ReadingForm>> wordsFor();
+template <>
+std::span<const Word<CrankHow>> wordsFor();
+
+/// The word of a value. \pre the value is one of the enum's
+template <class Enum>
+std::string_view wordOf(Enum value)
+{
+    for (const auto &entry : wordsFor<Enum>())
+        if (entry.value == value)
+            return entry.word;
+    return {};
+}
+
+template <class Enum>
+std::optional<Enum> valueOf(std::string_view word)
+{
+    for (const auto &entry : wordsFor<Enum>())
+        if (entry.word == word)
+            return entry.value;
+    return std::nullopt;
+}
+
+/// The word for what an act says: act.kind.
+std::string_view kindOf(const Fact &fact);
+
+} // namespace asleft::store

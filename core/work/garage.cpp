@@ -1,0 +1,67 @@
+#include <work/garage.h>
+
+#include "inside.h"
+
+#include <cctype>
+
+namespace asleft {
+
+namespace {
+
+Result<std::unique_ptr<Garage::Inside>> within(Result<std::unique_ptr<Database>> database, Garage::Surroundings surroundings)
+{
+    if (!database)
+        return tl::unexpected(std::move(database.error()));
+    auto inside = std::make_unique<Garage::Inside>();
+    inside->database = std::move(*database);
+    inside->surroundings = std::move(surroundings);
+    return inside;
+}
+
+} // namespace
+
+Result<std::unique_ptr<Garage>> Garage::create(const std::string &path, Surroundings surroundings)
+{
+    auto inside = within(Database::create(path), std::move(surroundings));
+    if (!inside)
+        return tl::unexpected(inside.error());
+    return std::unique_ptr<Garage>(new Garage(std::move(*inside)));
+}
+
+Result<std::unique_ptr<Garage>> Garage::open(const std::string &path, Surroundings surroundings)
+{
+    auto inside = within(Database::open(path), std::move(surroundings));
+    if (!inside)
+        return tl::unexpected(inside.error());
+    return std::unique_ptr<Garage>(new Garage(std::move(*inside)));
+}
+
+Garage::Garage(std::unique_ptr<Inside> inside) : m_inside(std::move(inside)) {}
+Garage::~Garage() = default;
+
+const std::string &Garage::path() const
+{
+    return m_inside->database->path();
+}
+
+const std::string &Garage::seat() const
+{
+    return m_inside->surroundings.seat;
+}
+
+Moment Garage::now() const
+{
+    return m_inside->surroundings.clock->now();
+}
+
+std::string trimmedText(std::string_view text)
+{
+    const auto isSpace = [](char c) { return std::isspace(static_cast<unsigned char>(c)) != 0; };
+    while (!text.empty() && isSpace(text.front()))
+        text.remove_prefix(1);
+    while (!text.empty() && isSpace(text.back()))
+        text.remove_suffix(1);
+    return std::string(text);
+}
+
+} // namespace asleft

@@ -1,0 +1,57 @@
+#pragma once
+
+#include <base/clock.h>
+#include <base/ids.h>
+#include <base/result.h>
+#include <base/uid.h>
+
+#include <QObject>
+
+#include <memory>
+#include <optional>
+#include <string>
+
+namespace asleft {
+
+/// What has changed in a garage, told after it is safely stored.
+struct Change {
+    enum class What { Vehicles, Specs, People, FeelerSets, Jobs, Acts };
+    What what;
+    std::optional<EngineId> engine = {}; ///< of Vehicles and Specs, where one engine is meant
+    std::optional<JobId> job = {};       ///< of Acts
+};
+
+/// One garage file, open. The functions of vehicles.h, specs.h and jobs.h and the JobBook work on it; each owns its transaction
+/// and announces what it changed, once, after COMMIT.
+class Garage : public QObject {
+    Q_OBJECT
+
+public:
+    /// What a garage needs from outside. `seat` names this installation: undo takes back only its own acts.
+    struct Surroundings {
+        std::shared_ptr<const Clock> clock;
+        std::shared_ptr<UidSource> uids;
+        std::string seat;
+    };
+
+    static Result<std::unique_ptr<Garage>> create(const std::string &path, Surroundings surroundings);
+    static Result<std::unique_ptr<Garage>> open(const std::string &path, Surroundings surroundings);
+    ~Garage() override;
+
+    [[nodiscard]] const std::string &path() const;
+    [[nodiscard]] const std::string &seat() const;
+    [[nodiscard]] Moment now() const;
+
+    /// The rooms behind the garage; only work/ can see into it.
+    struct Inside;
+    [[nodiscard]] Inside &inside() { return *m_inside; }
+
+Q_SIGNALS:
+    void changed(const asleft::Change &change);
+
+private:
+    explicit Garage(std::unique_ptr<Inside> inside);
+    std::unique_ptr<Inside> m_inside;
+};
+
+} // namespace asleft

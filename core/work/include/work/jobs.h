@@ -1,0 +1,27 @@
+#pragma once
+
+#include <shop/things.h>
+#include <work/garage.h>
+
+#include <vector>
+
+namespace asleft {
+
+/// The job sheets that come with the program.
+std::vector<JobSheet> builtInSheets();
+
+/// Opens a job with the lines of a sheet; refuses an empty title.
+Result<JobId> openJob(Garage &garage, VehicleId vehicle, EngineId engine, const JobSheet &sheet, std::string_view title);
+
+struct JobLine {
+    JobId id;
+    VehicleId vehicle;
+    std::string vehicleName;
+    std::string title;
+    Moment opened;
+    std::optional<Moment> lastAct;
+};
+/// The one worked on last comes first.
+Result<std::vector<JobLine>> jobs(Garage &garage);
+
+} // namespace asleft

@@ -1,0 +1,33 @@
+#pragma once
+
+#include <store/database.h>
+#include <work/garage.h>
+
+namespace asleft {
+
+/// What work/ sees of a garage and nobody else does.
+struct Garage::Inside {
+    std::unique_ptr<Database> database;
+    Surroundings surroundings;
+};
+
+/// Runs `write` in a transaction of its own and commits it; a failure of either rolls back and is returned. Whoever calls
+/// announces what changed after this has returned, never before.
+template <class Write>
+auto inTransaction(Garage &garage, Write write) -> decltype(write(std::declval<Transaction &>()))
+{
+    auto transaction = Transaction::begin(*garage.inside().database);
+    if (!transaction)
+        return tl::unexpected(transaction.error());
+    auto written = write(*transaction);
+    if (!written)
+        return written;
+    if (const Done committed = transaction->commit(); !committed)
+        return tl::unexpected(committed.error());
+    return written;
+}
+
+/// A text a person typed, without the blanks around it.
+std::string trimmedText(std::string_view text);
+
+} // namespace asleft

@@ -1,0 +1,55 @@
+#include "job_frame.h"
+
+#include "inside.h"
+
+#include <store/things.h>
+
+namespace asleft {
+
+namespace {
+
+/// Puts a value where it belongs, or remembers the first failure.
+class Gathering {
+public:
+    template <class T>
+    void take(Result<T> read, T &place)
+    {
+        if (read)
+            place = std::move(*read);
+        else if (!m_error)
+            m_error = std::move(read.error());
+    }
+    [[nodiscard]] const std::optional<Error> &error() const { return m_error; }
+
+private:
+    std::optional<Error> m_error;
+};
+
+} // namespace
+
+Result<std::shared_ptr<const JobFrame>> loadFrame(Garage &garage, JobId jobId)
+{
+    Database &database = *garage.inside().database;
+    auto itself = job(database, jobId);
+    if (!itself)
+        return tl::unexpected(itself.error());
+    auto worked = engine(database, itself->engine);
+    if (!worked)
+        return tl::unexpected(worked.error());
+    auto owner = vehicle(database, itself->vehicle);
+    if (!owner)
+        return tl::unexpected(owner.error());
+
+    auto frame = std::make_shared<JobFrame>(JobFrame{std::move(*itself), std::move(*owner), std::move(*worked), {}, {}, {}, {}, {}});
+    Gathering gathering;
+    gathering.take(latestMeter(database, frame->vehicle.id), frame->meter);
+    gathering.take(specs(database, frame->engine.id), frame->specs);
+    gathering.take(table(database, frame->engine.id), frame->table);
+    gathering.take(people(database), frame->people);
+    gathering.take(feelerSets(database), frame->feelerSets);
+    if (gathering.error())
+        return tl::unexpected(*gathering.error());
+    return std::shared_ptr<const JobFrame>(std::move(frame));
+}
+
+} // namespace asleft

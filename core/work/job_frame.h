@@ -1,0 +1,11 @@
+#pragma once
+
+#include <shop/state.h>
+#include <work/garage.h>
+
+namespace asleft {
+
+/// Reads the things a job's acts speak of.
+Result<std::shared_ptr<const JobFrame>> loadFrame(Garage &garage, JobId job);
+
+} // namespace asleft

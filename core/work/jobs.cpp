@@ -1,0 +1,37 @@
+#include <work/jobs.h>
+
+#include "inside.h"
+
+#include <store/things.h>
+
+#include <algorithm>
+
+namespace asleft {
+
+Result<JobId> openJob(Garage &garage, VehicleId vehicle, EngineId engine, const JobSheet &sheet, std::string_view title)
+{
+    const std::string wanted = trimmedText(title);
+    if (wanted.empty())
+        return fail(ErrorKind::NameMissing, "job");
+    auto opened = inTransaction(garage, [&](Transaction &transaction) {
+        return insertJob(transaction, {vehicle, engine, wanted, garage.now(), sheet.lines});
+    });
+    if (opened)
+        Q_EMIT garage.changed({Change::What::Jobs});
+    return opened;
+}
+
+Result<std::vector<JobLine>> jobs(Garage &garage)
+{
+    const auto rows = jobs(*garage.inside().database);
+    if (!rows)
+        return tl::unexpected(rows.error());
+    std::vector<JobLine> lines;
+    lines.reserve(rows->size());
+    for (const JobRow &row : *rows)
+        lines.push_back({row.id, row.vehicle, row.vehicleName, row.title, row.opened, row.lastAct});
+    std::ranges::stable_sort(lines, std::ranges::greater{}, [](const JobLine &line) { return line.lastAct.value_or(line.opened); });
+    return lines;
+}
+
+} // namespace asleft

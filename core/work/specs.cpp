@@ -1,0 +1,96 @@
+#include <work/specs.h>
+
+#include "inside.h"
+
+#include <store/things.h>
+
+namespace asleft {
+
+namespace {
+
+template <class Q>
+Result<SpecBand<Q>> bandsIn(const SpecText &text, Unit<Q> unit, DecimalMark mark)
+{
+    auto first = parseBand<Q>(text.band, unit, mark);
+    if (!first)
+        return tl::unexpected(first.error());
+    if (trimmedText(text.otherBand).empty())
+        return pairBands<Q>(std::move(*first), std::nullopt);
+    auto second = parseBand<Q>(text.otherBand, unit, mark);
+    if (!second)
+        return tl::unexpected(second.error());
+    return pairBands<Q>(std::move(*first), std::move(*second));
+}
+
+Result<std::variant<SpecBand<Length>, SpecBand<Torque>>> askedIn(SpecSubject subject, const SpecText &text, DecimalMark mark)
+{
+    using Asked = std::variant<SpecBand<Length>, SpecBand<Torque>>;
+    if (subject == SpecSubject::LockNut)
+        return bandsIn<Torque>(text, text.torqueUnit, mark).map([](auto bands) { return Asked(std::move(bands)); });
+    return bandsIn<Length>(text, text.lengthUnit, mark).map([](auto bands) { return Asked(std::move(bands)); });
+}
+
+SpecSource trimmedSource(const SpecSource &source)
+{
+    return {trimmedText(source.manual), trimmedText(source.page), source.certainty};
+}
+
+/// The present revision, if it already says all of this.
+std::optional<SpecId> sameAlready(const std::vector<Spec> &known, const NewSpec &wanted)
+{
+    for (auto spec = known.rbegin(); spec != known.rend(); ++spec) {
+        if (spec->subject != wanted.subject)
+            continue;
+        const bool same = spec->condition == wanted.condition && spec->source == wanted.source && spec->asked == wanted.asked;
+        return same ? std::optional(spec->id) : std::nullopt;
+    }
+    return std::nullopt;
+}
+
+} // namespace
+
+Result<SpecId> reviseSpec(Garage &garage, EngineId engine, SpecSubject subject, const SpecText &text, DecimalMark mark)
+{
+    auto asked = askedIn(subject, text, mark);
+    if (!asked)
+        return tl::unexpected(asked.error());
+    const NewSpec wanted{engine, subject, text.condition, trimmedSource(text.source), std::move(*asked)};
+    const auto known = specs(garage, engine);
+    if (!known)
+        return tl::unexpected(known.error());
+    if (const auto same = sameAlready(*known, wanted))
+        return *same;
+    auto revised = inTransaction(garage, [&](Transaction &transaction) { return insertSpec(transaction, wanted); });
+    if (revised)
+        Q_EMIT garage.changed({Change::What::Specs, engine});
+    return revised;
+}
+
+Result<std::vector<Spec>> specs(Garage &garage, EngineId engine)
+{
+    return specs(*garage.inside().database, engine);
+}
+
+Done reviseTable(Garage &garage, EngineId engineId, const std::vector<TableLine> &lines, const SpecSource &source)
+{
+    auto revised = inTransaction(garage, [&](Transaction &transaction) -> Result<int> {
+        const auto known = engine(transaction.database(), engineId);
+        if (!known)
+            return tl::unexpected(known.error());
+        const auto plan = planFromTable(known->design, lines, source.manual);
+        if (!plan)
+            return tl::unexpected(plan.error());
+        return insertTable(transaction, engineId, trimmedSource(source), lines);
+    });
+    if (!revised)
+        return tl::unexpected(revised.error());
+    Q_EMIT garage.changed({Change::What::Specs, engineId});
+    return {};
+}
+
+Result<std::optional<TurningTable>> turningTable(Garage &garage, EngineId engine)
+{
+    return table(*garage.inside().database, engine);
+}
+
+} // namespace asleft

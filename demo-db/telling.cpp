@@ -1,0 +1,85 @@
+#include "telling.h"
+
+#include <algorithm>
+
+namespace asleft {
+
+void Telling::at(std::chrono::year_month_day day, std::chrono::minutes timeOfDay)
+{
+    const std::chrono::milliseconds since = std::chrono::sys_days(day).time_since_epoch() + timeOfDay;
+    m_clock.set({since.count()});
+}
+
+std::unique_ptr<JobBook> Telling::valveJob(const NewVehicle &vehicle)
+{
+    const JobSheet sheet = builtInSheets().front();
+    return told(JobBook::open(m_garage, told(openJob(m_garage, vehicle.vehicle, vehicle.engine, sheet, sheet.title))));
+}
+
+Sitter::Sitter(Telling &telling, JobBook &book, PersonId who, FeelerSetId leaves) : m_telling(telling), m_book(book)
+{
+    m_book.setWho(who);
+    m_book.setFeelerSet(leaves);
+}
+
+void Sitter::step()
+{
+    m_telling.later(11);
+    const auto &steps = m_book.state().frame->job.steps;
+    const auto next = std::ranges::find_if(steps, [&](const Step &step) { return !stepDone(m_book.state(), step); });
+    told(m_book.markStepDone(next->id));
+}
+
+void Sitter::beginValveSet()
+{
+    m_telling.later(6);
+    const CrankPlan plan = m_book.proposedPlan();
+    told(m_book.choosePlan(plan));
+    m_telling.later(4);
+    told(m_book.readTurningCautions());
+    m_telling.later(1);
+    told(m_book.confirmCrank(plan.positions.front().crank));
+}
+
+void Sitter::found(std::string_view point, std::string_view value)
+{
+    reading(point, Phase::AsFound, value);
+}
+
+void Sitter::left(std::string_view point, std::string_view value)
+{
+    reading(point, Phase::AsLeft, value);
+}
+
+void Sitter::leftWithSpecLeaf(std::string_view point)
+{
+    m_telling.later(3);
+    told(m_book.logReading({.point = at(point), .phase = Phase::AsLeft, .specLeaf = true}));
+}
+
+void Sitter::nutOpen(std::string_view point)
+{
+    m_telling.later(1);
+    told(m_book.openNut(at(point)));
+}
+
+void Sitter::turnTo(std::size_t position)
+{
+    m_telling.later(3);
+    told(m_book.turnCrank(m_book.state().plan->positions.at(position).crank));
+}
+
+PointId Sitter::at(std::string_view point) const
+{
+    const Engine &engine = m_book.state().frame->engine;
+    const auto named = [&](const SettingPoint &known) { return shortName(engine.design, known.valve) == point; };
+    return std::ranges::find_if(engine.points, named)->id;
+}
+
+void Sitter::reading(std::string_view point, Phase phase, std::string_view value)
+{
+    m_telling.later(2);
+    told(m_book.logReading({.point = at(point), .phase = phase, .value = told(parse<Length>(value, LengthUnit::Millimetre))}));
+}
+
+} // namespace asleft

@@ -1,0 +1,92 @@
+#pragma once
+
+#include "scripted.h"
+
+#include <work/job_book.h>
+#include <work/jobs.h>
+#include <work/specs.h>
+#include <work/vehicles.h>
+
+#include <chrono>
+#include <initializer_list>
+#include <string_view>
+
+namespace asleft {
+
+/// What the whole garage shares.
+struct Workshop {
+    PersonId marta;
+    PersonId tom;
+    FeelerSetId metricLeaves;
+    FeelerSetId inchLeaves;
+};
+
+/// An act of the story was refused; it ends there.
+struct Refused {
+    Error error;
+};
+
+/// The value, or the end of the story.
+template <class T>
+T told(Result<T> result)
+{
+    if (!result)
+        throw Refused{std::move(result.error())};
+    return *std::move(result);
+}
+inline void told(const Done &done)
+{
+    if (!done)
+        throw Refused{done.error()};
+}
+
+/// The garage with its clock in the teller's hand.
+class Telling {
+public:
+    Telling(Garage &garage, ScriptedClock &clock) : m_garage(garage), m_clock(clock) {}
+
+    [[nodiscard]] Garage &garage() const { return m_garage; }
+
+    /// From here on it is this day and time, UTC.
+    void at(std::chrono::year_month_day day, std::chrono::minutes timeOfDay);
+    void later(int minutes) { m_clock.forward(std::chrono::minutes(minutes)); }
+
+    NewVehicle vehicle(const VehicleText &text) { return told(addVehicle(m_garage, text)); }
+    void spec(EngineId engine, SpecSubject subject, const SpecText &text) { told(reviseSpec(m_garage, engine, subject, text)); }
+    /// A job from the sheet for valves.
+    std::unique_ptr<JobBook> valveJob(const NewVehicle &vehicle);
+
+private:
+    Garage &m_garage;
+    ScriptedClock &m_clock;
+};
+
+/// One sitting at a job; a few minutes pass with every act.
+class Sitter {
+public:
+    Sitter(Telling &telling, JobBook &book, PersonId who, FeelerSetId leaves);
+
+    /// Marks the next undone line done.
+    void step();
+    /// Takes the proposed plan, and finds the crank at its first position.
+    void beginValveSet();
+    void found(std::string_view point, std::string_view value);
+    void left(std::string_view point, std::string_view value);
+    void leftWithSpecLeaf(std::string_view point);
+    void nutOpen(std::string_view point);
+    void turnTo(std::size_t position);
+
+private:
+    [[nodiscard]] PointId at(std::string_view point) const;
+    void reading(std::string_view point, Phase phase, std::string_view value);
+
+    Telling &m_telling;
+    JobBook &m_book;
+};
+
+// The three stories, in the order of their dates.
+void tellSorrel(Telling &telling, const Workshop &workshop);
+void tellAldermoor(Telling &telling, const Workshop &workshop);
+void tellHollin(Telling &telling, const Workshop &workshop);
+
+} // namespace asleft

@@ -1,0 +1,71 @@
+#include "garage_fixture.h"
+
+#include "arguments.h"
+#include "pictures.h"
+
+using namespace asleft;
+using Wish = Arguments::Wish;
+
+class ArgumentsTest : public QObject {
+    Q_OBJECT
+
+private Q_SLOTS:
+    void wishes_data()
+    {
+        QTest::addColumn<QString>("line");
+        QTest::addColumn<int>("wish");
+        const auto row = [](const char *line, Wish wish) { QTest::newRow(line) << QString::fromLatin1(line) << int(wish); };
+        row("asleft", Wish::Last);
+        row("asleft a.asleft", Wish::Open);
+        row("asleft --open a.asleft", Wish::Open);
+        row("asleft --new a.asleft", Wish::New);
+        row("asleft --open a --picture bench out.png", Wish::Picture);
+        row("asleft --open a --picture bench out.png --look dark --size 1920x1080", Wish::Picture);
+        row("asleft --open a --pictures folder", Wish::Pictures);
+        row("asleft --help", Wish::Help);
+        row("asleft --version", Wish::Version);
+        row("asleft --nonsense", Wish::Refused);
+        row("asleft --open", Wish::Refused);
+        row("asleft a b", Wish::Refused);
+        row("asleft --open a --new b", Wish::Refused);
+        row("asleft --picture bench out.png", Wish::Refused);
+        row("asleft --open a --picture bench", Wish::Refused);
+        row("asleft --open a --picture moon out.png", Wish::Refused);
+        row("asleft --open a --picture bench out.png --look pink", Wish::Refused);
+        row("asleft --open a --picture bench out.png --size huge", Wish::Refused);
+        row("asleft --open a --picture bench out.png --size 99999x10", Wish::Refused);
+    }
+
+    void wishes()
+    {
+        QFETCH(QString, line);
+        QFETCH(int, wish);
+        const Arguments arguments = readArguments(line.split(QLatin1Char(' ')));
+        QCOMPARE(int(arguments.wish), wish);
+        QCOMPARE(arguments.refusal.isEmpty(), arguments.wish != Wish::Refused);
+    }
+
+    void anUnknownScreenIsToldWhichThereAre()
+    {
+        const Arguments arguments = readArguments(QStringLiteral("asleft --open a --picture moon out.png").split(QLatin1Char(' ')));
+        for (const QString &screen : pictureScreens())
+            QVERIFY(arguments.refusal.contains(screen));
+    }
+
+    void everyScreenIsDrawn()
+    {
+        testing::Shop shop;
+        testing::addFour(*shop.garage);
+        for (const QString &screen : pictureScreens()) {
+            const QString path = shop.folder.filePath(screen + QStringLiteral(".png"));
+            QCOMPARE(drawPicture(QString::fromStdString(shop.garage->path()), Look::Light, screen, {1280, 800}, path), QString());
+            QCOMPARE(QImage(path).size(), QSize(1280, 800));
+        }
+        QVERIFY(!drawPicture(QString::fromStdString(shop.garage->path()), Look::Dark, QStringLiteral("tools"), {1280, 800},
+                             shop.folder.filePath(QStringLiteral("no/such/a.png")))
+                     .isEmpty());
+    }
+};
+
+APP_TEST(ArgumentsTest)
+#include "arguments_test.moc"

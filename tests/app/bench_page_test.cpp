@@ -1,0 +1,189 @@
+#include "bench_driver.h"
+
+#include "bench/point_button.h"
+
+using namespace asleft;
+using namespace asleft::testing;
+
+class BenchPageTest : public QObject {
+    Q_OBJECT
+
+private Q_SLOTS:
+    void outOfPlaceAsksOnce();
+    void anotherPointVoidsTheQuestion();
+    void undoAndRedo();
+    void allOfAPositionIsOneAct();
+    void whatWorkMovedIsCheckedAgain();
+    void arrowsGoFromPointToPoint();
+    void clicksTakeAPointInHand();
+    void unknownIsAnAnswer();
+    void anotherPlanIsChosen();
+    void openItemsLeadToTheirPoint();
+    void everythingHasANameAndIsLargeEnough();
+    void anOpenJobIsLeftAsItIs();
+};
+
+void BenchPageTest::outOfPlaceAsksOnce()
+{
+    Bench bench;
+    bench.take("I3");
+    const auto acts = bench.state().acts.size();
+    logTyped(QStringLiteral("30"));
+    QCOMPARE(bench.state().acts.size(), acts);
+    QVERIFY(bench.said().contains(QStringLiteral("off its seat")));
+    press(Qt::Key_Return);
+    QVERIFY(bench.point("I3").found->reading.outOfPlace);
+    QVERIFY(!bench.point("I1").found);
+}
+
+void BenchPageTest::anotherPointVoidsTheQuestion()
+{
+    Bench bench;
+    bench.take("I3");
+    logTyped(QStringLiteral("30"));
+    bench.take("E4");
+    logTyped(QStringLiteral("30"));
+    QVERIFY(!bench.point("E4").found);
+    QVERIFY(bench.said().contains(QStringLiteral("off its seat")));
+}
+
+void BenchPageTest::undoAndRedo()
+{
+    Bench bench;
+    logTyped(QStringLiteral("28"));
+    logTyped(QStringLiteral("41"));
+    press(Qt::Key_Z, Qt::ControlModifier);
+    QCOMPARE(bench.point("E1").stage, PointStage::Untouched);
+    QCOMPARE(bench.inHand(), QStringLiteral("E1"));
+    press(Qt::Key_Z, Qt::ControlModifier);
+    QCOMPARE(bench.point("I1").stage, PointStage::Untouched);
+    press(Qt::Key_Z, Qt::ControlModifier | Qt::ShiftModifier);
+    QCOMPARE(bench.point("I1").stage, PointStage::Found);
+    press(Qt::Key_Z, Qt::ControlModifier | Qt::ShiftModifier);
+    QCOMPARE(bench.point("E1").found->reading.value->value, micrometres(410));
+}
+
+void BenchPageTest::allOfAPositionIsOneAct()
+{
+    Bench bench;
+    const auto acts = bench.state().acts.size();
+    click(bench.page->valveSheet()->allHereKey());
+    QCOMPARE(bench.state().acts.size(), acts);
+    QVERIFY(!bench.said().isEmpty());
+    click(bench.page->valveSheet()->allHereKey());
+    QCOMPARE(bench.state().acts.size(), acts + 1);
+    // Inline 4, 1-3-4-2, no. 1 on compression: IN 1 2, EX 1 3 (TM 5-3895-383-24 p 6-60).
+    for (const char *set : {"I1", "I2", "E1", "E3"})
+        QVERIFY(bench.point(set).settled() && bench.point(set).left->reading.specLeaf);
+    for (const char *elsewhere : {"I3", "I4", "E2", "E4"})
+        QCOMPARE(bench.point(elsewhere).stage, PointStage::Untouched);
+    press(Qt::Key_Z, Qt::ControlModifier);
+    QCOMPARE(bench.point("E3").stage, PointStage::Untouched);
+}
+
+void BenchPageTest::whatWorkMovedIsCheckedAgain()
+{
+    Bench bench;
+    press(Qt::Key_S);
+    QVERIFY(bench.point("I1").settled());
+    press(Qt::Key_C);
+    QCOMPARE(bench.point("E1").stage, PointStage::Untouched);
+    bench.take("I1");
+    press(Qt::Key_C);
+    QCOMPARE(bench.point("I1").stage, PointStage::CheckAgain);
+    bench.take("I1");
+    logTyped(QStringLiteral("29"));
+    QVERIFY(bench.point("I1").settled());
+}
+
+void BenchPageTest::arrowsGoFromPointToPoint()
+{
+    Bench bench;
+    press(Qt::Key_Right);
+    QCOMPARE(bench.inHand().right(1), QStringLiteral("2"));
+    press(Qt::Key_Left);
+    press(Qt::Key_Left);
+    QCOMPARE(bench.inHand(), QStringLiteral("I1"));
+    press(Qt::Key_Up);
+    QCOMPARE(bench.inHand(), QStringLiteral("E1"));
+}
+
+void BenchPageTest::clicksTakeAPointInHand()
+{
+    Bench bench;
+    const auto &points = bench.state().frame->engine.points;
+    for (std::size_t i = 0; i < points.size(); ++i) {
+        QTest::mouseClick(bench.page->valveSheet()->head()->button(qsizetype(i)), Qt::LeftButton);
+        QCOMPARE(bench.page->valveSheet()->inHand(), std::optional(points[i].id));
+        QCOMPARE(QApplication::focusWidget(), static_cast<QWidget *>(bench.bar()->edit()));
+    }
+}
+
+void BenchPageTest::unknownIsAnAnswer()
+{
+    Bench bench;
+    press(Qt::Key_Z, Qt::ControlModifier);
+    bench.page->viewStep(bench.valveStep());
+    QCOMPARE(bench.page->sheet(), bench.page->crankSheet());
+    click(bench.page->crankSheet()->unknownKey());
+    QVERIFY(bench.state().crank && !bench.state().crank->crank);
+    QCOMPARE(bench.page->sheet(), bench.page->valveSheet());
+    QVERIFY(readable(*bench.page->valveSheet()).contains(QStringLiteral("unknown"), Qt::CaseInsensitive));
+    QCOMPARE(nextValveAct(bench.state()).kind, NextAct::Kind::ConfirmCrank);
+    press(Qt::Key_Return);
+    QCOMPARE(bench.page->sheet(), bench.page->crankSheet());
+}
+
+void BenchPageTest::anotherPlanIsChosen()
+{
+    Bench bench;
+    click(bench.page->valveSheet()->planKey());
+    QCOMPARE(bench.page->sheet(), bench.page->planSheet());
+    const auto keys = bench.page->planSheet()->workKeys();
+    QCOMPARE(keys.size(), 2);
+    QVERIFY(!keys[0]->isEnabled());
+    click(keys[1]);
+    QCOMPARE(bench.page->sheet(), bench.page->valveSheet());
+    QCOMPARE(bench.state().plan->positions.size(), std::size_t(4));
+    QVERIFY(readable(*bench.page->valveSheet()).contains(QStringLiteral("IN 1 EX 1")));
+}
+
+void BenchPageTest::openItemsLeadToTheirPoint()
+{
+    Bench bench;
+    bench.take("E3");
+    press(Qt::Key_N);
+    bench.take("I1");
+    const auto &rows = bench.page->openColumn()->rows(Gate::TurningTheCrank)->rows();
+    QVERIFY(rows.front().title.contains(QStringLiteral("exhaust 3"), Qt::CaseInsensitive));
+    Q_EMIT bench.page->openColumn()->pointWanted(pointNamed(*bench.page->book(), "E3"));
+    QCOMPARE(bench.inHand(), QStringLiteral("E3"));
+}
+
+void BenchPageTest::everythingHasANameAndIsLargeEnough()
+{
+    Bench bench;
+    for (QWidget *sheet : {static_cast<QWidget *>(bench.page->valveSheet()), static_cast<QWidget *>(bench.page->turnSheet()),
+                           static_cast<QWidget *>(bench.page->crankSheet()), static_cast<QWidget *>(bench.page->planSheet())}) {
+        for (const auto *control : sheet->findChildren<QWidget *>()) {
+            if (control->focusPolicy() == Qt::NoFocus || !control->isVisible() || qobject_cast<const QAbstractScrollArea *>(control))
+                continue;
+            const auto *button = qobject_cast<const QAbstractButton *>(control);
+            const QString name = control->accessibleName().isEmpty() && button ? button->text() : control->accessibleName();
+            QVERIFY2(!name.isEmpty(), control->metaObject()->className());
+            QVERIFY2(control->height() >= 44, qPrintable(name));
+        }
+    }
+}
+
+void BenchPageTest::anOpenJobIsLeftAsItIs()
+{
+    Bench bench;
+    type(QStringLiteral("2"));
+    bench.page->openJob(*bench.page->job());
+    QCOMPARE(bench.page->sheet(), bench.page->valveSheet());
+    QCOMPARE(bench.bar()->edit()->text(), QStringLiteral("2"));
+}
+
+APP_TEST(BenchPageTest)
+#include "bench_page_test.moc"

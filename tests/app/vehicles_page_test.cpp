@@ -1,0 +1,222 @@
+#include "garage_fixture.h"
+
+#include "pages/vehicle_form.h"
+#include "pages/vehicles_model.h"
+#include "pages/vehicles_page.h"
+#include "parts/message_line.h"
+
+#include <QClipboard>
+#include <QSignalSpy>
+
+using namespace asleft;
+using namespace asleft::testing;
+using Field = VehicleField;
+
+class VehiclesPageTest : public QObject {
+    Q_OBJECT
+
+private Q_SLOTS:
+    void init() { failOnWarnings(); }
+
+    void aNewVehicleIsTypedWhollyByKeyboard()
+    {
+        Shop shop;
+        VehiclesModel model(*shop.garage);
+        VehiclesPage page(*shop.desk, model);
+        present(page);
+        page.beginNew();
+        const QStringList typed{QStringLiteral("Hollin 40"), QStringLiteral("KD 1"), QStringLiteral("3812")};
+        for (const QString &text : typed) {
+            type(text);
+            press(Qt::Key_Return);
+        }
+        press(Qt::Key_Return); // the meter counts hours
+        type(QStringLiteral("H40"));
+        press(Qt::Key_Return);
+        press(Qt::Key_Return); // in line
+        type(QStringLiteral("4"));
+        press(Qt::Key_Return);
+        type(QStringLiteral("1-3-4-2"));
+        for (int field = 0; field < 4; ++field)
+            press(Qt::Key_Return); // gaps, numbers and valves as usual
+        type(QStringLiteral("1"));
+        press(Qt::Key_Return);
+        press(Qt::Key_Return); // ratio
+        press(Qt::Key_Return); // clockwise
+        press(Qt::Key_Return); // cam events not known: saves
+        QCOMPARE(page.message()->role(), MessageLine::Role::Done);
+        QCOMPARE(model.vehicles().size(), 1U);
+        const VehicleRow &row = model.vehicles().front();
+        QCOMPARE(row.vehicle.name, std::string("Hollin 40"));
+        QCOMPARE(row.vehicle.mark, std::string("KD 1"));
+        QCOMPARE(row.engine.name, std::string("H40"));
+        QCOMPARE(row.engine.design.cylinders(), 4);
+        QVERIFY(row.engine.adjuster);
+        QVERIFY(row.meter && row.meter->unit == MeterUnit::Hour && row.meter->thousandths == 3'812'000);
+        QCOMPARE(page.current(), std::optional<qint64>(row.vehicle.id.key()));
+    }
+
+    void arrowsChooseTheLayout()
+    {
+        Shop shop;
+        VehiclesModel model(*shop.garage);
+        VehiclesPage page(*shop.desk, model);
+        present(page);
+        page.form()->field(Field::EngineName)->edit()->setFocus();
+        press(Qt::Key_Return);
+        press(Qt::Key_Right);
+        QCOMPARE(page.form()->typed().layout, Layout::Vee);
+        press(Qt::Key_Right);
+        QCOMPARE(page.form()->typed().layout, Layout::Flat);
+        press(Qt::Key_Left);
+        QCOMPARE(page.form()->typed().layout, Layout::Vee);
+    }
+
+    void aSlipIsToldWhenTheFieldIsLeftAndGoesWhenMended()
+    {
+        Shop shop;
+        VehiclesModel model(*shop.garage);
+        VehiclesPage page(*shop.desk, model);
+        present(page);
+        page.form()->field(Field::Cylinders)->edit()->setFocus();
+        type(QStringLiteral("4"));
+        ValueField *order = page.form()->field(Field::FiringOrder);
+        order->edit()->setFocus();
+        type(QStringLiteral("1-3-4"));
+        QVERIFY2(!order->isRefused(), "not while it is typed");
+        press(Qt::Key_Tab);
+        QVERIFY(order->isRefused());
+        QVERIFY(!order->message()->sentence().isEmpty());
+        QCOMPARE(order->edit()->accessibleDescription(), order->message()->sentence());
+        order->edit()->setFocus();
+        press(Qt::Key_End);
+        type(QStringLiteral("-2"));
+        QVERIFY(!order->isRefused());
+    }
+
+    void aRefusedFormKeepsWhatWasTyped_data()
+    {
+        QTest::addColumn<int>("field");
+        QTest::addColumn<QString>("text");
+        const QString page = QString(1 << 20, QLatin1Char('7'));
+        QTest::newRow("order short") << int(Field::FiringOrder) << QStringLiteral("1-3-4");
+        QTest::newRow("order twice") << int(Field::FiringOrder) << QStringLiteral("1-3-3-2");
+        QTest::newRow("order of a megabyte") << int(Field::FiringOrder) << page;
+        QTest::newRow("gaps of 710") << int(Field::Gaps) << QStringLiteral("180-180-180-170");
+        QTest::newRow("pitch 1,250") << int(Field::Pitch) << QStringLiteral("1,250");
+        QTest::newRow("pitch abc") << int(Field::Pitch) << QStringLiteral("abc");
+        QTest::newRow("pitch -3") << int(Field::Pitch) << QStringLiteral("-3");
+        QTest::newRow("pitch 1e9 mm") << int(Field::Pitch) << QStringLiteral("1e9 mm");
+        QTest::newRow("pitch of a megabyte") << int(Field::Pitch) << page;
+        QTest::newRow("name of a megabyte") << int(Field::Name) << page;
+        QTest::newRow("meter abc") << int(Field::Meter) << QStringLiteral("abc");
+    }
+
+    void aRefusedFormKeepsWhatWasTyped()
+    {
+        QFETCH(int, field);
+        QFETCH(QString, text);
+        Shop shop;
+        VehiclesModel model(*shop.garage);
+        VehiclesPage page(*shop.desk, model);
+        present(page);
+        VehicleTyped typed;
+        typed.texts = {
+            {Field::Name, QStringLiteral("H")}, {Field::Cylinders, QStringLiteral("4")}, {Field::FiringOrder, QStringLiteral("1-3-4-2")}};
+        page.form()->setTyped(typed);
+        LineEdit *edit = page.form()->field(Field(field))->edit();
+        edit->setFocus();
+        edit->selectAll();
+        QApplication::clipboard()->setText(text);
+        press(Qt::Key_V, Qt::ControlModifier);
+        press(Qt::Key_S, Qt::ControlModifier);
+        QVERIFY(page.form()->field(Field(field))->isRefused());
+        QVERIFY(!page.form()->field(Field(field))->message()->sentence().isEmpty());
+        QCOMPARE(edit->text(), text.left(longestPaste));
+        QVERIFY2(edit->hasFocus(), "the keyboard goes where the slip is");
+        QCOMPARE(page.message()->role(), MessageLine::Role::Refusal);
+        QVERIFY(model.vehicles().empty());
+        const int refused = int(std::ranges::count_if(page.form()->findChildren<ValueField *>(), &ValueField::isRefused));
+        QCOMPARE(refused, 1);
+        QVERIFY2(page.minimumSizeHint().width() <= 1024, "no sentence pushes the sheet apart");
+    }
+
+    void aStoredVehicleIsChangedAndItsMeterRead()
+    {
+        Shop shop;
+        addFour(*shop.garage);
+        VehiclesModel model(*shop.garage);
+        VehiclesPage page(*shop.desk, model);
+        present(page);
+        ValueField *name = page.form()->field(Field::Name);
+        QCOMPARE(name->text(), QStringLiteral("Hollin 40 tractor"));
+        name->edit()->setFocus();
+        press(Qt::Key_End);
+        type(QStringLiteral(" II"));
+        press(Qt::Key_S, Qt::ControlModifier);
+        QCOMPARE(model.vehicles().front().vehicle.name, std::string("Hollin 40 tractor II"));
+        page.form()->field(Field::Meter)->edit()->setFocus();
+        type(QStringLiteral("3 900"));
+        click(buttonNamed(page, QStringLiteral("Read the meter")));
+        QVERIFY(model.vehicles().front().meter);
+        QCOMPARE(model.vehicles().front().meter->thousandths, 3'900'000);
+        QVERIFY(page.form()->field(Field::Meter)->text().isEmpty());
+    }
+
+    void cylindersOfAStoredEngineStay()
+    {
+        Shop shop;
+        addFour(*shop.garage);
+        VehiclesModel model(*shop.garage);
+        VehiclesPage page(*shop.desk, model);
+        present(page);
+        VehicleTyped typed = page.form()->typed();
+        typed.texts[Field::Cylinders] = QStringLiteral("3");
+        typed.texts[Field::FiringOrder] = QStringLiteral("1-2-3");
+        typed.texts.erase(Field::Numbering);
+        page.form()->setTyped(typed);
+        page.form()->focusFirst();
+        press(Qt::Key_S, Qt::ControlModifier);
+        QCOMPARE(page.message()->role(), MessageLine::Role::Refusal);
+        QCOMPARE(model.vehicles().front().engine.design.cylinders(), 4);
+        QCOMPARE(page.form()->typed().text(Field::Cylinders), QStringLiteral("3"));
+    }
+
+    void whatIsHalfTypedWaits()
+    {
+        Shop shop;
+        const NewVehicle stored = addFour(*shop.garage);
+        VehiclesModel model(*shop.garage);
+        VehiclesPage page(*shop.desk, model);
+        present(page);
+        page.beginNew();
+        type(QStringLiteral("Half"));
+        page.choose(stored.vehicle.key());
+        QCOMPARE(page.form()->typed().text(Field::Name), QStringLiteral("Hollin 40 tractor"));
+        addFour(*shop.garage, "Another seat's");
+        page.beginNew();
+        QCOMPARE(page.form()->typed().text(Field::Name), QStringLiteral("Half"));
+        addFour(*shop.garage, "One more");
+        QCOMPARE(page.form()->typed().text(Field::Name), QStringLiteral("Half"));
+    }
+
+    void theNextPagesAreOneKeyAway()
+    {
+        Shop shop;
+        const NewVehicle stored = addFour(*shop.garage);
+        VehiclesModel model(*shop.garage);
+        VehiclesPage page(*shop.desk, model);
+        present(page);
+        std::optional<EngineId> specs;
+        std::optional<VehicleId> job;
+        connect(&page, &VehiclesPage::specsWanted, &page, [&](EngineId engine) { specs = engine; });
+        connect(&page, &VehiclesPage::newJobWanted, &page, [&](VehicleId vehicle) { job = vehicle; });
+        click(buttonNamed(page, QStringLiteral("Specs of this engine")));
+        click(buttonNamed(page, QStringLiteral("New job")));
+        QVERIFY(specs == stored.engine);
+        QVERIFY(job == stored.vehicle);
+    }
+};
+
+APP_TEST(VehiclesPageTest)
+#include "vehicles_page_test.moc"

@@ -1,0 +1,211 @@
+#include "garage_fixture.h"
+
+#include "pages/jobs_page.h"
+#include "pages/new_job_form.h"
+#include "pages/specs_page.h"
+#include "pages/vehicle_form.h"
+#include "pages/vehicles_page.h"
+#include "parts/ink_of.h"
+#include "parts/ruled_list.h"
+#include "parts/scroll_sheet.h"
+#include "window.h"
+
+#include <work/jobs.h>
+
+#include <QAccessible>
+#include <QLineEdit>
+#include <QListView>
+#include <QSet>
+
+using namespace asleft;
+using namespace asleft::testing;
+
+namespace {
+
+/// Everything on a page a person can put the keyboard on, that is in sight. The Bench has tests of its own.
+QList<QWidget *> controlsOf(const QWidget &page)
+{
+    QList<QWidget *> controls;
+    for (QWidget *widget : page.findChildren<QWidget *>())
+        if (widget->isVisible() && widget->focusPolicy() != Qt::NoFocus && !widget->focusProxy())
+            controls.append(widget);
+    return controls;
+}
+
+QString nameOf(QWidget *widget)
+{
+    QAccessibleInterface *interface = QAccessible::queryAccessibleInterface(widget);
+    return interface ? interface->text(QAccessible::Name) : QString();
+}
+
+/// The stops of Tab from where the keyboard stands until they come round.
+QList<QWidget *> stops()
+{
+    QList<QWidget *> all;
+    while (QWidget *now = QApplication::focusWidget()) {
+        if (all.contains(now))
+            return all;
+        all.append(now);
+        press(Qt::Key_Tab);
+    }
+    return all;
+}
+
+} // namespace
+
+class WindowTest : public QObject {
+    Q_OBJECT
+
+private Q_SLOTS:
+    void init() { failOnWarnings(); }
+
+    void anEmptyGarageBeginsWithVehiclesAndOneWithJobsOnTheBench()
+    {
+        Shop shop;
+        {
+            Window window(*shop.desk);
+            window.begin();
+            QCOMPARE(window.place(), Place::Vehicles);
+        }
+        const NewVehicle added = addFour(*shop.garage);
+        QVERIFY(openJob(*shop.garage, added.vehicle, added.engine, builtInSheets().front(), "Set the valves"));
+        Window window(*shop.desk);
+        window.begin();
+        QCOMPARE(window.place(), Place::Bench);
+    }
+
+    void keysChangeThePlace()
+    {
+        Shop shop;
+        Window window(*shop.desk);
+        present(window);
+        window.vehiclesPage()->form()->focusFirst();
+        const QList<std::pair<Qt::Key, Place>> keys{
+            {Qt::Key_2, Place::Jobs}, {Qt::Key_4, Place::Specs}, {Qt::Key_5, Place::Tools}, {Qt::Key_1, Place::Vehicles}};
+        for (const auto &[key, place] : keys) {
+            QTest::keyClick(&window, key, Qt::ControlModifier);
+            QCOMPARE(window.place(), place);
+        }
+        QTest::keyClick(&window, Qt::Key_T, Qt::AltModifier);
+        QCOMPARE(window.place(), Place::Tools);
+        click(window.places()->tab(Place::Jobs));
+        QCOMPARE(window.place(), Place::Jobs);
+    }
+
+    void theLookChangesEverywhere()
+    {
+        Shop shop;
+        Window window(*shop.desk);
+        present(window);
+        click(window.places()->lookKey());
+        QCOMPARE(shop.desk->look(), Look::Dark);
+        QCoreApplication::processEvents();
+        for (QWidget *widget : window.findChildren<QWidget *>())
+            QCOMPARE(&inkOf(*widget), &ink(Look::Dark));
+        click(window.places()->lookKey());
+        QCOMPARE(shop.desk->look(), Look::Light);
+    }
+
+    void aVehiclesKeysLeadToItsSpecsAndANewJob()
+    {
+        Shop shop;
+        addFour(*shop.garage);
+        const NewVehicle second = addFour(*shop.garage, "Second");
+        Window window(*shop.desk);
+        present(window);
+        window.vehiclesPage()->choose(second.vehicle.key());
+        click(buttonNamed(window, QStringLiteral("Specs of this engine")));
+        QCOMPARE(window.place(), Place::Specs);
+        window.goTo(Place::Vehicles);
+        click(buttonNamed(window, QStringLiteral("New job")));
+        QCOMPARE(window.place(), Place::Jobs);
+        QCOMPARE(window.jobsPage()->newJob()->vehicle(), std::optional<qint64>(second.vehicle.key()));
+    }
+
+    void everyControlHasANameAndIsLargeEnoughToTouch_data() { places(); }
+    void everyControlHasANameAndIsLargeEnoughToTouch()
+    {
+        QFETCH(int, place);
+        Shop shop;
+        addFour(*shop.garage);
+        Window window(*shop.desk);
+        present(window);
+        window.goTo(Place(place));
+        QCoreApplication::processEvents();
+        QSet<QString> names;
+        for (QWidget *control : controlsOf(window)) {
+            const QString name = nameOf(control);
+            QVERIFY2(!name.isEmpty(), control->metaObject()->className());
+            QVERIFY2(!names.contains(name), qPrintable(name));
+            names.insert(name);
+            QVERIFY2(control->height() >= touchHeight, qPrintable(name));
+        }
+    }
+
+    void tabGoesRoundAllOfAPageDownwards_data() { places(); }
+    void tabGoesRoundAllOfAPageDownwards()
+    {
+        QFETCH(int, place);
+        Shop shop;
+        addFour(*shop.garage);
+        Window window(*shop.desk);
+        present(window);
+        window.goTo(Place(place));
+        QCoreApplication::processEvents();
+        window.places()->tab(Place(place))->setFocus();
+        press(Qt::Key_Tab);
+        QSet<QWidget *> reached;
+        for (QWidget *stop : stops())
+            reached.insert(stop);
+        for (QWidget *control : controlsOf(window))
+            if (control->isEnabled() && control->focusPolicy() & Qt::TabFocus)
+                QVERIFY2(reached.contains(control), qPrintable(nameOf(control)));
+    }
+
+    void theFormOfAVehicleIsWalkedLineByLine()
+    {
+        Shop shop;
+        Window window(*shop.desk);
+        present(window);
+        window.vehiclesPage()->form()->focusFirst();
+        const QList<QWidget *> all = stops();
+        int line = -1;
+        int edge = -1;
+        for (QWidget *stop : all) {
+            if (!window.vehiclesPage()->form()->isAncestorOf(stop))
+                continue;
+            const QPoint corner = stop->mapTo(window.vehiclesPage()->form(), QPoint());
+            QVERIFY2(corner.y() > line || (corner.y() == line && corner.x() > edge), qPrintable(nameOf(stop)));
+            line = corner.y();
+            edge = corner.x();
+        }
+        QVERIFY(line > 0);
+    }
+
+    void theSmallestWindowHoldsEveryPage()
+    {
+        Shop shop;
+        addFour(*shop.garage);
+        Window window(*shop.desk);
+        present(window, {1024, 700});
+        QCOMPARE(window.size(), QSize(1024, 700));
+        for (const Place place : {Place::Vehicles, Place::Jobs, Place::Specs, Place::Tools}) {
+            window.goTo(place);
+            QCoreApplication::processEvents();
+            for (const ScrollSheet *sheet : window.findChildren<ScrollSheet *>())
+                if (sheet->isVisible())
+                    QVERIFY(sheet->viewport()->width() >= sheet->widget()->width());
+        }
+    }
+
+private:
+    static void places()
+    {
+        QTest::addColumn<int>("place");
+        for (const Place place : {Place::Vehicles, Place::Jobs, Place::Specs, Place::Tools})
+            QTest::addRow("%d", int(place)) << int(place);
+    }
+};
+
+APP_TEST(WindowTest)
+#include "window_test.moc"

@@ -1,0 +1,241 @@
+// What to do now. The plan of the in-line four: IN 1 2 EX 1 3 at 0°, IN 3 4 EX 2 4 at 360°.
+#include "story.h"
+
+namespace asleft {
+namespace {
+
+using Kind = NextAct::Kind;
+
+Story atFirstPosition()
+{
+    Story story;
+    story.twoPositions();
+    story.crank(0);
+    return story;
+}
+
+NextAct ofPoint(Kind kind, const Story &story, std::string_view point)
+{
+    return {.kind = kind, .point = story.at(point)};
+}
+
+NextAct turnTo(std::size_t position)
+{
+    return {.kind = Kind::TurnCrank, .position = position};
+}
+
+NextAct valveAct(const Story &story)
+{
+    return nextValveAct(story.state());
+}
+
+TEST(NextValveAct, AsksWhereTheCrankStandsFirst)
+{
+    Story story;
+    story.twoPositions();
+    EXPECT_EQ(valveAct(story), NextAct{.kind = Kind::ConfirmCrank});
+    story.crank(std::nullopt);
+    EXPECT_EQ(valveAct(story), NextAct{.kind = Kind::ConfirmCrank});
+}
+
+TEST(NextValveAct, AnOpenNutComesBeforeAnything)
+{
+    Story story;
+    story.nutOpen("E4");
+    EXPECT_EQ(valveAct(story), ofPoint(Kind::LockNut, story, "E4")) << "even before the crank is known";
+    story.crank(0);
+    story.left("I1", "0.50 mm");
+    story.nutOpen("I3");
+    EXPECT_EQ(valveAct(story), ofPoint(Kind::LockNut, story, "I3")) << "the first along the engine";
+    EXPECT_EQ(openNuts(story.state()), (std::vector{story.at("I3"), story.at("E4")}));
+}
+
+TEST(NextValveAct, FeelsAllOfThisPositionThenSetsThem)
+{
+    Story story = atFirstPosition();
+    for (const std::string_view point : {"I1", "E1", "I2", "E3"}) {
+        EXPECT_EQ(valveAct(story), ofPoint(Kind::FeelPoint, story, point));
+        story.found(point, "0.25 mm");
+    }
+    for (const std::string_view point : {"I1", "E1", "I2", "E3"}) {
+        EXPECT_EQ(valveAct(story), ofPoint(Kind::SetPoint, story, point));
+        story.leaveInside({point});
+    }
+    EXPECT_EQ(valveAct(story), turnTo(1));
+    story.crank(360, CrankHow::Turned);
+    EXPECT_EQ(valveAct(story), ofPoint(Kind::FeelPoint, story, "E2"));
+    story.leaveInside({"E2", "I3", "I4", "E4"});
+    EXPECT_EQ(valveAct(story), NextAct{});
+}
+
+TEST(NextValveAct, APointLeftOutsideItsBandIsNextUntilKept)
+{
+    Story story = atFirstPosition();
+    story.found("I1", "0.30 mm");
+    const ActSeq outside = story.left("E3", "0.60 mm");
+    EXPECT_EQ(valveAct(story), ofPoint(Kind::SetOrKeep, story, "E3"));
+    story.keep(outside, "E3");
+    EXPECT_EQ(valveAct(story), ofPoint(Kind::FeelPoint, story, "E1"));
+}
+
+TEST(NextValveAct, APointToCheckAgainIsSetAgain)
+{
+    Story story = atFirstPosition();
+    story.leaveInside({"I1", "E1", "I2", "E3"});
+    story.checkAgain({story.at("I2")});
+    EXPECT_EQ(valveAct(story), ofPoint(Kind::SetPoint, story, "I2"));
+}
+
+TEST(NextValveAct, TurnsToTheNearestPositionAheadThatHasWork)
+{
+    Story story;
+    const std::vector<TableLine> lines{{"1", Stroke::Compression, "I1 E1"},
+                                       {"3", Stroke::Compression, "I3 E3"},
+                                       {"4", Stroke::Compression, "I4 E4"},
+                                       {"2", Stroke::Compression, "I2 E2"}};
+    story.log(PlanFact{ourEngine, planFromTable(story.frame.engine.design, lines, "Manual").value()});
+    // At 0°, 180°, 360° and 540°.
+    story.crank(180);
+    story.leaveInside({"I3", "E3"});
+    EXPECT_EQ(valveAct(story), turnTo(2));
+    story.leaveInside({"I4", "E4"});
+    EXPECT_EQ(valveAct(story), turnTo(3));
+    story.leaveInside({"I2", "E2"});
+    EXPECT_EQ(valveAct(story), turnTo(0)) << "round past 720°";
+    story.crank(90);
+    story.checkAgain({story.at("I3")});
+    story.leaveInside({"I1", "E1"});
+    EXPECT_EQ(valveAct(story), ofPoint(Kind::SetPoint, story, "I3")) << "between positions the margin decides";
+}
+
+TEST(NextValveAct, APointNoPositionSetsComesLast)
+{
+    Story story;
+    CrankPlan plan = generatePlan(story.frame.engine.design, PlanWay::TwoPositions);
+    std::erase_if(plan.positions[1].points,
+                  [&](const PlanPoint &point) { return point.valve == story.frame.point(story.at("E4"))->valve; });
+    story.log(PlanFact{ourEngine, plan});
+    story.crank(0);
+    story.leaveInside({"I1", "E1", "I2", "E3"});
+    EXPECT_EQ(valveAct(story), turnTo(1));
+    story.leaveInside({"E2", "I3", "I4"});
+    EXPECT_EQ(valveAct(story), ofPoint(Kind::FeelPoint, story, "E4"));
+}
+
+TEST(NextValveAct, WithoutAPlanTheMarginDecides)
+{
+    Story story;
+    story.crank(0);
+    story.leaveInside({"I1", "E1", "I2"});
+    EXPECT_EQ(valveAct(story), ofPoint(Kind::FeelPoint, story, "E3"));
+    story.leaveInside({"E3"});
+    EXPECT_EQ(valveAct(story), ofPoint(Kind::FeelPoint, story, "E2")) << "no position to turn to is known";
+}
+
+/// A manual's table may print one place in two lines.
+TEST(NextValveAct, APlaceNamedTwiceIsOnePlace)
+{
+    Story story;
+    const std::vector<TableLine> lines{{"1", Stroke::Compression, "IN 1 2"}, {"1", Stroke::Compression, "EX 1 3"}};
+    story.log(PlanFact{ourEngine, planFromTable(story.frame.engine.design, lines, "Manual").value()});
+    story.crank(0);
+    story.leaveInside({"I1", "I2"});
+    EXPECT_EQ(valveAct(story), ofPoint(Kind::FeelPoint, story, "E1")) << "no turn of nothing at all";
+}
+
+TEST(PlanPositionHere, OnlyAtAPositionOfThePlan)
+{
+    Story story;
+    story.crank(360);
+    EXPECT_FALSE(planPositionHere(story.state())) << "no plan";
+    story.twoPositions();
+    EXPECT_EQ(planPositionHere(story.state()), 1U);
+    story.crank(10);
+    EXPECT_FALSE(planPositionHere(story.state()));
+    story.crank(std::nullopt);
+    EXPECT_FALSE(planPositionHere(story.state()));
+}
+
+TEST(HereTest, ShowsHowAPointStandsToThePlaceOfTheCrank)
+{
+    Story story;
+    EXPECT_EQ(here(story.state(), story.at("I1")), Here::Unknown);
+    story.crank(std::nullopt);
+    EXPECT_EQ(here(story.state(), story.at("I1")), Here::Unknown);
+    story.crank(0);
+    EXPECT_EQ(here(story.state(), story.at("I1")), Here::InPlan) << "no plan: the margin";
+    EXPECT_EQ(here(story.state(), story.at("I4")), Here::NotHere);
+
+    CrankPlan plan = generatePlan(story.frame.engine.design, PlanWay::TwoPositions);
+    std::erase_if(plan.positions[0].points,
+                  [&](const PlanPoint &point) { return point.valve == story.frame.point(story.at("I2"))->valve; });
+    plan.positions[0].points.push_back({story.frame.point(story.at("I4"))->valve, degrees(-5)});
+    story.log(PlanFact{ourEngine, plan});
+    EXPECT_EQ(here(story.state(), story.at("I1")), Here::InPlan);
+    EXPECT_EQ(here(story.state(), story.at("I2")), Here::Possible) << "the plan sets it elsewhere";
+    EXPECT_EQ(here(story.state(), story.at("I4")), Here::InPlan) << "the manual says so, whatever geometry says";
+    EXPECT_EQ(here(story.state(), story.at("E4")), Here::NotHere);
+    EXPECT_EQ(here(story.state(), PointId(999)), Here::Unknown);
+    story.crank(10);
+    EXPECT_EQ(here(story.state(), story.at("I2")), Here::InPlan) << "between positions";
+}
+
+TEST(NextActTest, GoesDownTheLinesAndIntoTheValveSet)
+{
+    Story story;
+    EXPECT_EQ(nextAct(story.state()), (NextAct{.kind = Kind::DoStep, .step = StepId(1)}));
+    story.done(1);
+    EXPECT_EQ(nextAct(story.state()), (NextAct{.kind = Kind::DoStep, .step = StepId(2)}));
+    story.done(2);
+    EXPECT_EQ(nextAct(story.state()), (NextAct{.kind = Kind::ConfirmCrank, .step = StepId(3)}));
+    story.twoPositions();
+    story.crank(0);
+    EXPECT_EQ(nextAct(story.state()), (NextAct{.kind = Kind::FeelPoint, .point = story.at("I1"), .step = StepId(3)}));
+    story.leaveInside({"I1", "E1", "I2", "E2", "I3", "E3", "I4", "E4"});
+    EXPECT_EQ(nextAct(story.state()), (NextAct{.kind = Kind::DoStep, .step = StepId(4)}));
+    story.done(4);
+    story.done(5);
+    EXPECT_EQ(nextAct(story.state()), NextAct{});
+}
+
+TEST(NextActTest, AnOpenNutComesBeforeEveryLine)
+{
+    Story story;
+    story.nutOpen("I1");
+    EXPECT_EQ(nextAct(story.state()), ofPoint(Kind::LockNut, story, "I1"));
+}
+
+TEST(StepDone, TheValveSetIsDoneWhenEveryPointIsSettled)
+{
+    Story story;
+    const Step &note = story.frame.job.steps[0];
+    const Step &valveSet = story.frame.job.steps[2];
+    story.done(3);
+    EXPECT_FALSE(stepDone(story.state(), valveSet)) << "saying so does not make it so";
+    story.leaveInside({"I1", "E1", "I2", "E2", "I3", "E3", "I4"});
+    EXPECT_FALSE(stepDone(story.state(), valveSet));
+    const ActSeq outside = story.left("E4", "0.60 mm");
+    EXPECT_FALSE(stepDone(story.state(), valveSet));
+    story.keep(outside, "E4");
+    EXPECT_TRUE(stepDone(story.state(), valveSet));
+    EXPECT_FALSE(stepDone(story.state(), note));
+    story.done(1);
+    EXPECT_TRUE(stepDone(story.state(), note));
+}
+
+TEST(PhaseNow, FoundUntilItWasFeltThenLeft)
+{
+    Story story;
+    EXPECT_EQ(phaseNow(story.point("I1")), Phase::AsFound);
+    story.found("I1", "0.30 mm");
+    EXPECT_EQ(phaseNow(story.point("I1")), Phase::AsLeft);
+    story.nutOpen("I1");
+    EXPECT_EQ(phaseNow(story.point("I1")), Phase::AsLeft);
+    story.left("I1", "0.30 mm");
+    EXPECT_EQ(phaseNow(story.point("I1")), Phase::AsLeft);
+    story.checkAgain({story.at("I1")});
+    EXPECT_EQ(phaseNow(story.point("I1")), Phase::AsLeft);
+}
+
+} // namespace
+} // namespace asleft

@@ -1,0 +1,138 @@
+#pragma once
+
+#include <shop/outlook.h>
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+namespace asleft {
+
+inline const JobId ourJob{1};
+inline const JobId otherJob{2};
+inline const EngineId ourEngine{1};
+inline const SpecId intakeSpec{1};
+inline const SpecId exhaustSpec{2};
+
+inline Band<Length> band(std::string_view text)
+{
+    return parseBand<Length>(text, LengthUnit::Millimetre).value();
+}
+
+inline SpecBand<Length> bands(std::string_view first, std::string_view second = {})
+{
+    std::optional<Band<Length>> other;
+    if (!second.empty())
+        other = band(second);
+    return pairBands(band(first), other).value();
+}
+
+inline Typed<Length> length(std::string_view text)
+{
+    return parse<Length>(text, LengthUnit::Millimetre).value();
+}
+
+inline Spec lash(SpecId id, SpecSubject subject, SpecBand<Length> asked, int revision = 1)
+{
+    return {id, ourEngine, subject, revision, EngineCondition::Cold, {"Manual", "4"}, std::move(asked)};
+}
+
+/// An in-line four whose intakes want 0.30 ± 0.05 mm and exhausts 0.40 ± 0.05 mm cold, with a job of five lines.
+inline JobFrame usualFrame()
+{
+    EngineText text;
+    text.firingOrder = "1-3-4-2";
+    const EngineDesign design = designEngine(text).value();
+    Engine engine{ourEngine, VehicleId(1), "four", design, {}, {}, {}};
+    std::int64_t key = 100;
+    for (const ValveRef valve : design.valves())
+        engine.points.push_back({PointId(++key), valve});
+    const Job job{ourJob,
+                  VehicleId(1),
+                  ourEngine,
+                  "Set the valves",
+                  {},
+                  {{StepId(1), StepKind::Note, "Chocks", "", Gate::TurningTheCrank, {}},
+                   {StepId(2), StepKind::Note, "Cover off", "", Gate::FirstStart, {}},
+                   {StepId(3), StepKind::ValveSet, "Valve set", "", Gate::FirstStart, {}},
+                   {StepId(4), StepKind::Note, "Two turns by hand", "", Gate::FirstStart, {}},
+                   {StepId(5), StepKind::Note, "Leaks looked for", "", Gate::HandOver, {}}}};
+    return {job,
+            {VehicleId(1), "Tractor", ""},
+            engine,
+            {},
+            {lash(intakeSpec, SpecSubject::IntakeLash, bands("0.30 ± 0.05 mm")),
+             lash(exhaustSpec, SpecSubject::ExhaustLash, bands("0.40 ± 0.05 mm"))},
+            {},
+            {},
+            {}};
+}
+
+/// Acts of one job, told in order; the state is folded from them.
+class Story {
+public:
+    Story() = default;
+    explicit Story(JobFrame told) : frame(std::move(told)) {}
+
+    JobFrame frame = usualFrame();
+    std::vector<Act> acts;
+    // Of the acts told from here on.
+    std::string seat = "bench";
+    JobId job = ourJob;
+    std::int64_t clock = 1000;
+
+    [[nodiscard]] PointId at(std::string_view name) const
+    {
+        const auto &points = frame.engine.points;
+        const auto named = [&](const SettingPoint &point) { return shortName(frame.engine.design, point.valve) == name; };
+        return std::ranges::find_if(points, named)->id;
+    }
+
+    ActSeq log(Fact fact, std::optional<ActSeq> withdraws = {})
+    {
+        const ActSeq seq(acts.empty() ? 1 : acts.back().seq.key() + 1);
+        acts.push_back({seq, {"uid" + std::to_string(seq.key()), job, PersonId(1), seat, {clock++}, withdraws, std::move(fact)}});
+        return seq;
+    }
+
+    [[nodiscard]] ReadingFact reading(std::string_view point, Phase phase, std::string_view value) const
+    {
+        const PointId id = at(point);
+        const Spec *spec = frame.lashNow(frame.point(id)->valve.side);
+        ReadingFact fact{.point = id, .phase = phase, .value = length(value), .next = {}, .judgedBy = {}, .tool = {}, .corrects = {}};
+        if (spec)
+            fact.judgedBy = spec->id;
+        return fact;
+    }
+
+    ActSeq found(std::string_view point, std::string_view value) { return log(reading(point, Phase::AsFound, value)); }
+    ActSeq left(std::string_view point, std::string_view value) { return log(reading(point, Phase::AsLeft, value)); }
+    ActSeq correct(ActSeq wrong, std::string_view point, Phase phase, std::string_view value)
+    {
+        ReadingFact fact = reading(point, phase, value);
+        fact.corrects = wrong;
+        return log(fact);
+    }
+    ActSeq nutOpen(std::string_view point) { return log(NutOpenFact{at(point)}); }
+    ActSeq keep(ActSeq kept, std::string_view point) { return log(KeepFact{kept, at(point), "worn seat"}); }
+    ActSeq checkAgain(std::vector<PointId> points) { return log(CheckAgainFact{std::move(points), "head re-torqued"}); }
+    ActSeq withdraw(ActSeq act) { return log(WithdrawFact{}, act); }
+    ActSeq crank(std::optional<int> stands, CrankHow how = CrankHow::Confirmed)
+    {
+        return log(CrankFact{ourEngine, stands ? std::optional(degrees(*stands)) : std::nullopt, how});
+    }
+    ActSeq twoPositions() { return log(PlanFact{ourEngine, generatePlan(frame.engine.design, PlanWay::TwoPositions)}); }
+    ActSeq done(int step) { return log(StepDoneFact{StepId(step)}); }
+
+    /// Leaves points inside their bands.
+    void leaveInside(std::initializer_list<std::string_view> points)
+    {
+        for (const std::string_view point : points)
+            left(point, point.front() == 'I' ? "0.30 mm" : "0.40 mm");
+    }
+
+    [[nodiscard]] JobState state() const { return fold(std::make_shared<const JobFrame>(frame), acts); }
+    [[nodiscard]] PointState point(std::string_view name) const { return state().point(at(name)); }
+};
+
+} // namespace asleft

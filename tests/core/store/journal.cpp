@@ -1,0 +1,277 @@
+#include "sample.h"
+#include "support.h"
+
+#include <store/journal.h>
+
+#include <sqlite3.h>
+
+namespace asleft {
+namespace {
+
+class Journal : public GarageTest {
+protected:
+    void SetUp() override
+    {
+        GarageTest::SetUp();
+        sample = storeSample(*garage);
+    }
+
+    ActSeq stored(const NewAct &act)
+    {
+        return committed(*garage, [&](Transaction &transaction) { return append(transaction, act); });
+    }
+
+    std::vector<Act> acts() { return jobActs(*garage, sample->job, sample->engine).value(); }
+
+    std::optional<Sample> sample;
+};
+
+TEST_F(Journal, KeepsEveryKindOfFactAsItWas)
+{
+    std::vector<Act> written;
+    const auto write = [&](const NewAct &act) { written.push_back({stored(act), act}); };
+    write(actOf(*sample, "first", readingOf(*sample, 0, 18)));
+    const ActSeq first = written.front().seq;
+    for (const Fact &fact : everyKindOfFact(*sample, first))
+        write(actOf(*sample, "uid " + std::to_string(written.size()), fact));
+    NewAct withdrawal = actOf(*sample, "last", WithdrawFact{});
+    withdrawal.withdraws = written.back().seq;
+    write(withdrawal);
+
+    EXPECT_EQ(acts(), written);
+    reopen();
+    EXPECT_EQ(acts(), written);
+    EXPECT_TRUE(garage->check());
+    EXPECT_EQ(countActs(*garage, sample->job).value(), static_cast<std::int64_t>(written.size()));
+    EXPECT_EQ(newestSeq(*garage).value(), written.back().seq);
+}
+
+TEST_F(Journal, HasNoNewestActWhenEmpty)
+{
+    EXPECT_EQ(newestSeq(*garage).value(), std::nullopt);
+    EXPECT_EQ(seqOf(*garage, "a").value(), std::nullopt);
+    EXPECT_EQ(countActs(*garage, sample->job).value(), 0);
+}
+
+TEST_F(Journal, StoresAUidOnce)
+{
+    const NewAct act = actOf(*sample, "once", NutOpenFact{sample->points[0]});
+    const ActSeq first = stored(act);
+    stored(actOf(*sample, "other", NutOpenFact{sample->points[1]}));
+    EXPECT_EQ(stored(act), first);
+    EXPECT_EQ(acts().size(), 2U);
+    EXPECT_EQ(seqOf(*garage, "once").value(), first);
+}
+
+TEST_F(Journal, RefusesAUidThatSaidSomethingElse)
+{
+    stored(actOf(*sample, "once", NutOpenFact{sample->points[0]}));
+    auto transaction = Transaction::begin(*garage);
+    const auto again = append(*transaction, actOf(*sample, "once", NutOpenFact{sample->points[1]}));
+    ASSERT_FALSE(again);
+    EXPECT_EQ(again.error().kind, ErrorKind::Database);
+    EXPECT_EQ(transaction->commit().error(), again.error());
+}
+
+TEST_F(Journal, KeepsTextsThatDatabasesLikeToChange)
+{
+    using namespace std::string_literals;
+    for (const std::string &reason : {"O'Brien \"said\" 100 %; -- {key}"s, "µ 漢字 🔧"s, "a\0b"s, ""s, " blanks "s, "NULL"s}) {
+        const NewAct act = actOf(*sample, "u" + reason, CheckAgainFact{{}, reason});
+        stored(act);
+        EXPECT_EQ(acts().back().what, act) << reason;
+    }
+}
+
+TEST_F(Journal, ReadsBackTextsThatAreNoText)
+{
+    // Neither may be taken for damage later: not UTF-8, and marks that would turn the byte order.
+    stored(actOf(*sample, "a", CheckAgainFact{{}, "\xff\xfe x"}));
+    stored(actOf(*sample, "b", CheckAgainFact{{}, "\xef\xbb\xbf\xef\xbf\xbe\xef\xbb\xbfx"}));
+    const auto read = acts();
+    EXPECT_EQ(std::get<CheckAgainFact>(read[0].what.fact).why, "\xef\xbf\xbd\xef\xbf\xbd x");
+    EXPECT_EQ(std::get<CheckAgainFact>(read[1].what.fact).why, "x");
+}
+
+TEST_F(Journal, GivesOfOtherJobsOnlyWhereTheCrankStands)
+{
+    const JobId other = committed(*garage, [&](Transaction &transaction) {
+        return insertJob(transaction, {sample->vehicle, sample->engine, "Other", Moment{}, {}});
+    });
+    const EngineId otherEngine = committed(*garage, [&](Transaction &transaction) {
+        return insertEngine(transaction, {sample->vehicle, "Spare", inLineFour(), {}, Moment{}});
+    });
+    const auto elsewhere = [&](const Uid &uid, const Fact &fact) {
+        NewAct act = actOf(*sample, uid, fact);
+        act.job = other;
+        return act;
+    };
+    const auto withdrawing = [&](const Uid &uid, ActSeq what) {
+        NewAct act = elsewhere(uid, WithdrawFact{});
+        act.withdraws = what;
+        return act;
+    };
+    const ActSeq reading = stored(elsewhere("reading", readingOf(*sample, 0, 20)));
+    const ActSeq crank = stored(elsewhere("crank", CrankFact{sample->engine, degrees(0)}));
+    stored(elsewhere("crank of another engine", CrankFact{otherEngine, degrees(0)}));
+    const ActSeq own = stored(actOf(*sample, "own", readingOf(*sample, 0, 21)));
+    stored(withdrawing("a reading taken back", reading));
+    const ActSeq takenBack = stored(withdrawing("crank taken back", crank));
+
+    const auto seqs = [](const std::vector<Act> &acts) {
+        std::vector<ActSeq> seqs;
+        seqs.reserve(acts.size());
+        for (const Act &act : acts)
+            seqs.push_back(act.seq);
+        return seqs;
+    };
+    EXPECT_EQ(seqs(acts()), (std::vector{crank, own, takenBack}));
+    EXPECT_EQ(seqs(actsAfter(*garage, crank, sample->job, sample->engine).value()), (std::vector{own, takenBack}));
+    EXPECT_EQ(seqs(actsAfter(*garage, own, sample->job, sample->engine).value()), (std::vector{takenBack}));
+    EXPECT_EQ(seqs(actsAfter(*garage, takenBack, sample->job, sample->engine).value()), std::vector<ActSeq>{});
+}
+
+TEST_F(Journal, IsGoneWithoutACommit)
+{
+    {
+        auto transaction = Transaction::begin(*garage);
+        ASSERT_TRUE(append(*transaction, actOf(*sample, "lost", NutOpenFact{sample->points[0]})));
+        EXPECT_EQ(jobActs(transaction->database(), sample->job, sample->engine).value().size(), 1U);
+    }
+    EXPECT_TRUE(acts().empty());
+}
+
+TEST_F(Journal, CannotBeCommittedAfterAnActFailed)
+{
+    auto transaction = Transaction::begin(*garage);
+    ASSERT_TRUE(append(*transaction, actOf(*sample, "good", NutOpenFact{sample->points[0]})));
+    EXPECT_FALSE(append(*transaction, actOf(*sample, "bad", NutOpenFact{PointId(999'999)})) && transaction->commit());
+    EXPECT_FALSE(append(*transaction, actOf(*sample, "later", NutOpenFact{sample->points[1]})));
+    const Done done = transaction->commit();
+    ASSERT_FALSE(done);
+    EXPECT_EQ(done.error().kind, ErrorKind::Database);
+    EXPECT_TRUE(acts().empty());
+    stored(actOf(*sample, "afterwards", NutOpenFact{sample->points[0]}));
+    EXPECT_EQ(acts().size(), 1U);
+}
+
+TEST_F(Journal, RefusesReadingsThatCannotBe)
+{
+    ReadingFact noNext = readingOf(*sample, 0, 20);
+    noNext.form = ReadingForm::Bracket;
+    ReadingFact upsideDown = noNext;
+    upsideDown.next = hundredths(20);
+    const ReadingFact noValue = unmeasured(*sample, 0, ReadingForm::Exact);
+    ReadingFact feltAndMeasured = readingOf(*sample, 0, 20);
+    feltAndMeasured.form = ReadingForm::ByFeel;
+    ReadingFact correctsNothing = readingOf(*sample, 0, 20);
+    correctsNothing.corrects = ActSeq(77);
+    int count = 0;
+    for (const ReadingFact &fact : {noNext, upsideDown, noValue, feltAndMeasured, correctsNothing}) {
+        auto transaction = Transaction::begin(*garage);
+        EXPECT_FALSE(append(*transaction, actOf(*sample, "u", fact))) << "reading " << count;
+        ++count;
+    }
+}
+
+class TamperedJournal : public Journal {
+protected:
+    void SetUp() override
+    {
+        Journal::SetUp();
+        const ActSeq first = stored(actOf(*sample, "first", readingOf(*sample, 0, 18)));
+        int count = 0;
+        for (const Fact &fact : everyKindOfFact(*sample, first))
+            stored(actOf(*sample, "u" + std::to_string(count++), fact));
+    }
+};
+
+TEST_F(TamperedJournal, RefusesToBeChanged)
+{
+    const std::vector<Act> before = acts();
+    Raw raw(path);
+    raw.run("PRAGMA foreign_keys = OFF");
+    for (const char *table :
+         {"act", "fact_reading", "fact_nut_open", "fact_crank", "fact_plan", "plan_position", "plan_point", "plan_unreached",
+          "fact_step_done", "fact_keep", "fact_caution", "fact_check_again", "check_again_point", "spec", "spec_band", "engine_fit"}) {
+        const std::string name = table;
+        ASSERT_NE(raw.text("SELECT 1 FROM " + name), "") << name << " is empty: nothing would be refused";
+        EXPECT_EQ(raw.run("DELETE FROM " + name), SQLITE_CONSTRAINT_TRIGGER) << name;
+        EXPECT_EQ(raw.run("UPDATE " + name + " SET rowid = rowid"), SQLITE_CONSTRAINT_TRIGGER) << name;
+    }
+    EXPECT_EQ(acts(), before);
+}
+
+/// A change made behind the program's back, by someone whom triggers do not stop either.
+void tamper(const std::string &path, const std::string &change)
+{
+    Raw raw(path);
+    const std::string table = change.substr(0, change.find(' '));
+    ASSERT_EQ(raw.run("DROP TRIGGER " + table + "_unchanged"), SQLITE_OK);
+    ASSERT_EQ(raw.run("UPDATE " + change), SQLITE_OK) << change;
+    ASSERT_NE(raw.text("SELECT changes()"), "0") << change;
+}
+
+TEST_F(TamperedJournal, NoticesAnyChangedColumn)
+{
+    garage.reset();
+    const std::string sound = bytesOf(path);
+    const std::string tampered = inFolder("tampered.asleft");
+    for (const char *change : {
+             "act SET at_ms = at_ms + 1 WHERE uid = 'u3'",
+             "act SET seat = 'Seat' WHERE uid = 'u3'",
+             "act SET checksum = checksum + 1 WHERE uid = 'u3'",
+             "act SET uid = 'u33' WHERE uid = 'u3'",
+             "act SET kind = 'all_left' WHERE uid = 'u3'",
+             "fact_reading SET value_nm = value_nm + 1 WHERE act = 2",
+             "fact_reading SET value_text = '0.42' WHERE act = 2",
+             "fact_reading SET next_unit = 'in' WHERE act = 2",
+             "fact_reading SET judged_by = NULL WHERE act = 2",
+             "fact_reading SET tool = NULL WHERE act = 2",
+             "fact_reading SET corrects = NULL WHERE act = 2",
+             "fact_reading SET spec_leaf = 0 WHERE act = 2",
+             "fact_reading SET out_of_place = 0 WHERE act = 3",
+             "fact_reading SET phase = 'as_found' WHERE act = 2",
+             "fact_reading SET condition = 'cold' WHERE act = 2",
+             "fact_nut_open SET point = 1",
+             "fact_crank SET crank = crank + 1",
+             "fact_crank SET crank = 0 WHERE crank IS NULL",
+             "fact_crank SET how = 'confirmed'",
+             "fact_plan SET source = 'M p. 8'",
+             "fact_plan SET generated = 1",
+             "plan_position SET stroke = 'overlap'",
+             "plan_point SET margin = 0",
+             "plan_unreached SET side = 'intake'",
+             "fact_keep SET reason = ''",
+             "fact_caution SET caution = 'neutral' WHERE place = 1",
+             "fact_check_again SET why = ''",
+             "check_again_point SET point = 2 WHERE place = 1",
+         }) {
+        writeBytes(tampered, sound);
+        tamper(tampered, change);
+        const auto opened = Database::open(tampered);
+        ASSERT_TRUE(opened);
+        const auto read = jobActs(**opened, sample->job, sample->engine);
+        ASSERT_FALSE(read) << change;
+        EXPECT_EQ(read.error().kind, ErrorKind::Damaged) << change;
+        EXPECT_TRUE(read.error().arguments.back().starts_with("act ")) << change;
+    }
+}
+
+TEST_F(TamperedJournal, NoticesOneFlippedBit)
+{
+    garage.reset();
+    std::string bytes = bytesOf(path);
+    const std::size_t reason = bytes.find("no more thread");
+    ASSERT_NE(reason, bytes.npos);
+    bytes[reason] = static_cast<char>(bytes[reason] ^ 1);
+    writeBytes(path, bytes);
+    reopen();
+    EXPECT_TRUE(garage->check()) << "the pages themselves look sound";
+    const auto read = jobActs(*garage, sample->job, sample->engine);
+    ASSERT_FALSE(read);
+    EXPECT_EQ(read.error().kind, ErrorKind::Damaged);
+}
+
+} // namespace
+} // namespace asleft

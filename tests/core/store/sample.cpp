@@ -1,0 +1,99 @@
+#include "sample.h"
+
+#include "support.h"
+
+namespace asleft {
+
+EngineDesign inLineFour()
+{
+    EngineText text;
+    text.firingOrder = "1-3-4-2";
+    return designEngine(text).value();
+}
+
+Typed<Length> hundredths(int count)
+{
+    return {micrometres(10 * count), LengthUnit::Millimetre, "0." + std::string(count < 10 ? "0" : "") + std::to_string(count)};
+}
+
+Sample storeSample(Database &database)
+{
+    const auto band = parseBand<Length>("0.20-0.30", LengthUnit::Millimetre).value();
+    const auto sample = committed(database, [&](Transaction &transaction) -> Result<Sample> {
+        const VehicleId vehicle = insertVehicle(transaction, "Lorry", "").value();
+        const EngineId engine = insertEngine(transaction, {vehicle, "Four", inLineFour(), {"1", ""}, Moment{5}}).value();
+        const PersonId person = insertPerson(transaction, "ab", "").value();
+        const FeelerSetId feelers = insertFeelerSet(transaction, "Leaves", "20-22", {hundredths(20), hundredths(22)}).value();
+        const SpecId spec =
+            insertSpec(transaction, {engine, SpecSubject::IntakeLash, EngineCondition::Cold, {"M", "1", {}}, SpecBand<Length>{band, {}}})
+                .value();
+        const JobId job =
+            insertJob(transaction, {vehicle, engine, "Valves", Moment{10}, {{StepKind::ValveSet, "Set", "", {}, {}}}}).value();
+        return Sample{vehicle, engine, person, feelers, spec, job, {}, {}};
+    });
+    Sample whole = sample;
+    const Engine storedEngine = engine(database, whole.engine).value();
+    for (const SettingPoint &point : storedEngine.points)
+        whole.points.push_back(point.id);
+    const Job storedJob = job(database, whole.job).value();
+    for (const Step &step : storedJob.steps)
+        whole.steps.push_back(step.id);
+    return whole;
+}
+
+NewAct actOf(const Sample &sample, const Uid &uid, Fact fact)
+{
+    return {uid, sample.job, sample.person, "seat", Moment{1000}, {}, std::move(fact)};
+}
+
+ReadingFact unmeasured(const Sample &sample, std::size_t point, ReadingForm form)
+{
+    return {sample.points.at(point), Phase::AsFound, form, {}, {}, {}, {}, EngineCondition::Cold, false, false, {}};
+}
+
+ReadingFact readingOf(const Sample &sample, std::size_t point, int hundredthsFelt)
+{
+    ReadingFact reading = unmeasured(sample, point, ReadingForm::Exact);
+    reading.value = hundredths(hundredthsFelt);
+    return reading;
+}
+
+std::vector<Fact> everyKindOfFact(const Sample &sample, ActSeq reading)
+{
+    ReadingFact full = readingOf(sample, 0, 24);
+    full.phase = Phase::AsLeft;
+    full.form = ReadingForm::Bracket;
+    full.next = Typed<Length>{thou(12), LengthUnit::Thou, "12"};
+    full.judgedBy = sample.spec;
+    full.tool = sample.feelers;
+    full.condition = EngineCondition::Hot;
+    full.specLeaf = true;
+    full.corrects = reading;
+    ReadingFact byFeel = unmeasured(sample, 1, ReadingForm::ByFeel);
+    byFeel.outOfPlace = true;
+    const ReadingFact loose = unmeasured(sample, 2, ReadingForm::Loose);
+    ReadingFact tight = readingOf(sample, 3, 20);
+    tight.form = ReadingForm::Tight;
+
+    CrankPlan typed = generatePlan(inLineFour(), PlanWay::EachOnCompression);
+    typed.generated = false;
+    typed.source = "M p. 7";
+    typed.unreached = {{Cylinder{2}, Side::Exhaust}, {Cylinder{0}, Side::Intake}};
+    return {full,
+            byFeel,
+            loose,
+            tight,
+            AllLeftFact{{readingOf(sample, 5, 25), readingOf(sample, 4, 30)}},
+            NutOpenFact{sample.points.at(6)},
+            CrankFact{sample.engine, Angle::ofSmallest(fullCycle.smallest() - 1), CrankHow::Turned},
+            CrankFact{sample.engine, std::nullopt, CrankHow::Confirmed},
+            PlanFact{sample.engine, generatePlan(inLineFour(), PlanWay::TwoPositions)},
+            PlanFact{sample.engine, typed},
+            StepDoneFact{sample.steps.at(0)},
+            KeepFact{reading, sample.points.at(0), "no more thread"},
+            CautionsFact{{Caution::Springs, Caution::StandsAndChocks}},
+            CautionsFact{{}},
+            CheckAgainFact{{sample.points.at(7), sample.points.at(0)}, "head re-torqued"}};
+}
+
+} // namespace asleft

@@ -1,0 +1,40 @@
+#pragma once
+
+#include <shop/acts.h>
+#include <store/database.h>
+#include <store/things.h>
+
+#include <string>
+#include <vector>
+
+namespace asleft {
+
+/// The things a journal speaks of, stored in a garage.
+struct Sample {
+    VehicleId vehicle;
+    EngineId engine;
+    PersonId person;
+    FeelerSetId feelers;
+    SpecId spec;
+    JobId job;
+    std::vector<PointId> points;
+    std::vector<StepId> steps;
+};
+
+EngineDesign inLineFour();
+Typed<Length> hundredths(int count);
+
+/// Stores a sample in one transaction.
+Sample storeSample(Database &database);
+
+/// One act of the sample's job.
+NewAct actOf(const Sample &sample, const Uid &uid, Fact fact);
+/// A reading without a value.
+ReadingFact unmeasured(const Sample &sample, std::size_t point, ReadingForm form);
+ReadingFact readingOf(const Sample &sample, std::size_t point, int hundredthsFelt);
+
+/// One fact of every kind, those with optional parts both with and without them. `reading` is an act stored before them that read
+/// the sample's first point.
+std::vector<Fact> everyKindOfFact(const Sample &sample, ActSeq reading);
+
+} // namespace asleft

@@ -1,0 +1,21 @@
+# The garage file: what is stored is read again, and what cannot be stored is said.
+
+find_package(SQLite3 REQUIRED)
+add_library(store_test_support STATIC ${CMAKE_CURRENT_LIST_DIR}/support.cpp ${CMAKE_CURRENT_LIST_DIR}/sample.cpp)
+target_include_directories(store_test_support PUBLIC ${CMAKE_CURRENT_LIST_DIR})
+target_link_libraries(store_test_support PUBLIC store Qt6::Core SQLite::SQLite3 GTest::gtest PRIVATE house_flags)
+
+# asleft_store_test(NAME): may also look at the store's own headers.
+function(asleft_store_test name)
+    asleft_core_test(store/${name} store_test_support store Qt6::Core Qt6::Sql SQLite::SQLite3)
+    target_include_directories(store_${name} PRIVATE ${PROJECT_SOURCE_DIR}/core/store)
+endfunction()
+
+asleft_store_test(things)
+asleft_store_test(journal)
+asleft_store_test(opening)
+asleft_store_test(upgrade)
+asleft_store_test(connection)
+asleft_store_test(words)
+
+include(${CMAKE_CURRENT_LIST_DIR}/../../faults/tests.cmake)

@@ -1,0 +1,155 @@
+// The invented garage: what stands in it, and that it is the same every time.
+#include "support.h"
+
+#include <demo_garage.h>
+
+#include <algorithm>
+
+namespace asleft {
+namespace {
+
+using Kind = OpenItem::Kind;
+
+class DemoGarage : public WorkTest {
+protected:
+    std::unique_ptr<Garage> made(const std::string &name)
+    {
+        need(makeDemoGarage(inFolder(name)));
+        return need(Garage::open(inFolder(name), {clock, std::make_shared<ScriptedUids>("reader"), "reader"}));
+    }
+    std::unique_ptr<Garage> demo = made("demo.asleft");
+
+    std::unique_ptr<JobBook> bookFor(std::string_view vehicle)
+    {
+        const auto lines = need(jobs(*demo));
+        const auto found = std::ranges::find(lines, vehicle, &JobLine::vehicleName);
+        if (found == lines.end())
+            throw std::runtime_error("no job of that vehicle");
+        return need(JobBook::open(*demo, found->id));
+    }
+};
+
+PointId pointOf(const JobBook &book, std::string_view name)
+{
+    const Engine &engine = book.state().frame->engine;
+    const auto named = [&](const SettingPoint &known) { return shortName(engine.design, known.valve) == name; };
+    return std::ranges::find_if(engine.points, named)->id;
+}
+
+std::vector<std::pair<Kind, int>> countsOf(const std::vector<OpenItem> &items)
+{
+    std::vector<std::pair<Kind, int>> counts(items.size());
+    std::ranges::transform(items, counts.begin(), [](const OpenItem &item) { return std::pair(item.kind, item.count); });
+    return counts;
+}
+
+TEST_F(DemoGarage, HasThreeVehiclesAndTheTractorIsWorkedOnLast)
+{
+    const auto lines = need(jobs(*demo));
+    ASSERT_EQ(lines.size(), 3U);
+    EXPECT_EQ(lines.front().vehicleName, "Hollin 40 tractor");
+    EXPECT_EQ(lines.front().title, "Set the valves");
+    EXPECT_EQ(need(people(*demo)).size(), 3U);
+    EXPECT_EQ(need(feelerSets(*demo)).size(), 2U);
+    for (const VehicleRow &row : need(vehicles(*demo)))
+        EXPECT_TRUE(row.meter) << row.vehicle.name;
+}
+
+TEST_F(DemoGarage, TheTractorHasOneNutOpenAndAKnownRest)
+{
+    const auto book = bookFor("Hollin 40 tractor");
+    const JobState &state = book->state();
+    EXPECT_EQ(openNuts(state), std::vector{pointOf(*book, "I2")});
+    EXPECT_EQ(nextAct(state), (NextAct{.kind = NextAct::Kind::LockNut, .point = pointOf(*book, "I2")}));
+    EXPECT_EQ(state.crank->crank, degrees(0));
+    EXPECT_EQ(state.crank->how, CrankHow::Confirmed);
+
+    const StillOpen open = stillOpen(state);
+    EXPECT_EQ(countsOf(open.turning), (std::vector<std::pair<Kind, int>>{{Kind::NutOpen, 1}}));
+    EXPECT_EQ(countsOf(open.firstStart),
+              (std::vector<std::pair<Kind, int>>{
+                  {Kind::PointsNotLeft, 6}, {Kind::StepUndone, 1}, {Kind::StepUndone, 1}, {Kind::StepUndone, 1}, {Kind::StepUndone, 1}}));
+    EXPECT_EQ(countsOf(open.handOver), (std::vector<std::pair<Kind, int>>{{Kind::StepUndone, 1}, {Kind::StepUndone, 1}}));
+
+    EXPECT_EQ(state.point(pointOf(*book, "I2")).found->verdict, Verdict::Low);
+    EXPECT_EQ(state.point(pointOf(*book, "E3")).found->verdict, Verdict::High);
+    EXPECT_EQ(state.point(pointOf(*book, "E3")).stage, PointStage::Found);
+    EXPECT_TRUE(state.point(pointOf(*book, "I1")).settled());
+    EXPECT_TRUE(state.point(pointOf(*book, "E1")).settled());
+}
+
+/// TM 5-3895-383-24, page 6-60: the published table of an in-line four that fires 1-3-4-2.
+TEST_F(DemoGarage, TheTractorsPlanIsThePublishedTable)
+{
+    const auto book = bookFor("Hollin 40 tractor");
+    const EngineDesign &design = book->state().frame->engine.design;
+    ASSERT_TRUE(book->state().plan);
+    const auto &positions = book->state().plan->positions;
+    ASSERT_EQ(positions.size(), 2U);
+    EXPECT_EQ(describePoints(design, positions[0]), "IN 1 2 EX 1 3");
+    EXPECT_EQ(describePoints(design, positions[1]), "IN 3 4 EX 2 4");
+    EXPECT_TRUE(book->state().plan->unreached.empty());
+}
+
+TEST_F(DemoGarage, TheCoupesJobIsNotBegun)
+{
+    const auto book = bookFor("Aldermoor 50 coupe");
+    EXPECT_TRUE(book->state().acts.empty());
+    EXPECT_EQ(book->state().points.size(), 16U);
+    EXPECT_EQ(nextAct(book->state()).kind, NextAct::Kind::DoStep);
+    EXPECT_EQ(nextAct(book->state()).step, book->state().frame->job.steps.front().id);
+    const auto &asked = std::get<SpecBand<Length>>(book->state().frame->lashNow(Side::Intake)->asked);
+    EXPECT_EQ(asked.first.unit, LengthUnit::Inch);
+    EXPECT_EQ(asked.first.form, BandForm::PlusMinus);
+}
+
+TEST_F(DemoGarage, TheVansJobIsDoneByItsManualsTable)
+{
+    const auto book = bookFor("Sorrel 8 van");
+    const JobState &state = book->state();
+    EXPECT_EQ(stillOpen(state), StillOpen{});
+    EXPECT_EQ(nextAct(state), NextAct{});
+    for (const auto &[id, point] : state.points) {
+        EXPECT_TRUE(point.settled());
+        EXPECT_EQ(point.left->verdict, Verdict::Inside);
+        EXPECT_FALSE(point.left->reading.outOfPlace);
+    }
+    ASSERT_TRUE(state.plan);
+    EXPECT_FALSE(state.plan->generated);
+    EXPECT_EQ(state.plan->source, "Sorrel 8 repair guide p. 1-23");
+    EXPECT_EQ(state.plan->positions.size(), 4U);
+    for (const PlanPosition &position : state.plan->positions)
+        EXPECT_TRUE(std::ranges::none_of(position.points, &PlanPoint::doubtful));
+}
+
+TEST_F(DemoGarage, TimeOnlyGoesForward)
+{
+    for (const JobLine &line : need(jobs(*demo))) {
+        const auto book = need(JobBook::open(*demo, line.id));
+        Moment last = line.opened;
+        for (const Act &act : book->state().acts) {
+            EXPECT_LT(last, act.what.at) << line.vehicleName;
+            last = act.what.at;
+        }
+    }
+}
+
+TEST_F(DemoGarage, IsTheSameEveryTime)
+{
+    const auto again = made("again.asleft");
+    const auto lines = need(jobs(*demo));
+    const auto linesAgain = need(jobs(*again));
+    ASSERT_EQ(lines.size(), linesAgain.size());
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        const auto acts = need(JobBook::open(*demo, lines[i].id))->state().acts;
+        EXPECT_EQ(acts, need(JobBook::open(*again, linesAgain[i].id))->state().acts);
+    }
+}
+
+TEST_F(DemoGarage, IsNotMadeOverAnotherFile)
+{
+    EXPECT_EQ(refusal(makeDemoGarage(inFolder("demo.asleft"))), ErrorKind::FileExists);
+}
+
+} // namespace
+} // namespace asleft

@@ -1,0 +1,113 @@
+// Specs and turning tables: revised, never edited.
+#include "support.h"
+
+namespace asleft {
+namespace {
+
+class Specs : public WorkTest {
+protected:
+    NewVehicle tractor = need(addVehicle(*garage, tractorText()));
+    Result<SpecId> revise(const SpecText &text, SpecSubject subject = SpecSubject::IntakeLash)
+    {
+        return reviseSpec(*garage, tractor.engine, subject, text);
+    }
+    std::vector<Spec> all() { return need(specs(*garage, tractor.engine)); }
+};
+
+TEST_F(Specs, AreRevised)
+{
+    const SpecId first = need(revise(lashText("0.30 ± 0.05 mm")));
+    const SpecId second = need(revise(lashText("0.28 ± 0.05 mm")));
+    const SpecId exhaust = need(revise(lashText("0.40 mm", EngineCondition::Hot), SpecSubject::ExhaustLash));
+    const auto known = all();
+    ASSERT_EQ(known.size(), 3U);
+    EXPECT_EQ(known[0].id, first);
+    EXPECT_EQ(known[0].revision, 1);
+    EXPECT_EQ(known[1].id, second);
+    EXPECT_EQ(known[1].revision, 2);
+    EXPECT_EQ(known[2].id, exhaust);
+    EXPECT_EQ(known[2].revision, 1);
+    EXPECT_EQ(known[2].condition, EngineCondition::Hot);
+    EXPECT_EQ(known[0].source, (SpecSource{"Manual", "41"}));
+    EXPECT_EQ(std::get<SpecBand<Length>>(known[0].asked).first.text, "0.30 ± 0.05 mm");
+}
+
+TEST_F(Specs, TheSameAgainStoresNothing)
+{
+    int told = 0;
+    QObject::connect(garage.get(), &Garage::changed, [&] { ++told; });
+    const SpecId first = need(revise(lashText("0.30 ± 0.05 mm")));
+    SpecText blanks = lashText("0.30 ± 0.05 mm");
+    blanks.source.manual = " Manual ";
+    EXPECT_EQ(need(revise(blanks)), first);
+    EXPECT_EQ(all().size(), 1U);
+    EXPECT_EQ(told, 1);
+
+    SpecText hot = lashText("0.30 ± 0.05 mm", EngineCondition::Hot);
+    EXPECT_NE(need(revise(hot)), first);
+    SpecText unsure = hot;
+    unsure.source.certainty = Certainty::FromMemory;
+    need(revise(unsure));
+    EXPECT_EQ(all().size(), 3U);
+}
+
+TEST_F(Specs, BackToWhatItWasIsARevisionToo)
+{
+    const SpecId first = need(revise(lashText("0.30 ± 0.05 mm")));
+    need(revise(lashText("0.28 ± 0.05 mm")));
+    EXPECT_NE(need(revise(lashText("0.30 ± 0.05 mm"))), first);
+    EXPECT_EQ(all().size(), 3U);
+}
+
+TEST_F(Specs, OfBothSystemsAndOfTorques)
+{
+    SpecText both = lashText("0.30 ± 0.05 mm");
+    both.otherBand = ".012 ± .002 in";
+    need(revise(both));
+    SpecText torque = lashText("16 ± 2");
+    torque.torqueUnit = TorqueUnit::PoundFoot;
+    need(revise(torque, SpecSubject::LockNut));
+    const auto known = all();
+    const auto &lash = std::get<SpecBand<Length>>(known[0].asked);
+    ASSERT_TRUE(lash.second);
+    EXPECT_EQ(lash.second->nominal, thou(12));
+    EXPECT_EQ(std::get<SpecBand<Torque>>(known[1].asked).first.unit, TorqueUnit::PoundFoot);
+}
+
+TEST_F(Specs, WhatIsRefusedStoresNothing)
+{
+    EXPECT_EQ(refusal(revise(lashText(""))), ErrorKind::EmptyText);
+    EXPECT_EQ(refusal(revise(lashText("0.4-0.3 mm"))), ErrorKind::BandUpsideDown);
+    SpecText apart = lashText("0.30 ± 0.05 mm");
+    apart.otherBand = ".120 ± .002 in";
+    EXPECT_EQ(refusal(revise(apart)), ErrorKind::BandSystemsDiffer);
+    SpecText sameSystem = lashText("0.30 ± 0.05 mm");
+    sameSystem.otherBand = "0.3 mm";
+    EXPECT_EQ(refusal(revise(sameSystem)), ErrorKind::BandSameSystem);
+    EXPECT_FALSE(revise(lashText("22 N·m")).has_value());
+    EXPECT_FALSE(reviseSpec(*garage, EngineId(99), SpecSubject::IntakeLash, lashText("0.3 mm")).has_value());
+    EXPECT_TRUE(all().empty());
+}
+
+TEST_F(Specs, ATableIsStoredAsTypedOrNotAtAll)
+{
+    EXPECT_FALSE(need(turningTable(*garage, tractor.engine)));
+    const std::vector<TableLine> doubtful{{"1", Stroke::Compression, "IN 4"}, {"4", Stroke::Compression, "IN 3"}};
+    need(reviseTable(*garage, tractor.engine, doubtful, {" Manual ", "6-60"}));
+    const auto stored = need(turningTable(*garage, tractor.engine));
+    ASSERT_TRUE(stored);
+    EXPECT_EQ(stored->revision, 1);
+    EXPECT_EQ(stored->source, (SpecSource{"Manual", "6-60"}));
+    ASSERT_EQ(stored->lines.size(), 2U);
+    EXPECT_EQ(stored->lines[1].points, "IN 3");
+
+    EXPECT_EQ(refusal(reviseTable(*garage, tractor.engine, {}, {})), ErrorKind::TableEmpty);
+    EXPECT_EQ(refusal(reviseTable(*garage, tractor.engine, {{"9", Stroke::Compression, "IN 1"}}, {})), ErrorKind::TableCylinder);
+    EXPECT_EQ(refusal(reviseTable(*garage, EngineId(99), doubtful, {})), ErrorKind::NotFound);
+    EXPECT_EQ(need(turningTable(*garage, tractor.engine))->revision, 1);
+    need(reviseTable(*garage, tractor.engine, {{"1", Stroke::Compression, "IN 1"}}, {}));
+    EXPECT_EQ(need(turningTable(*garage, tractor.engine))->revision, 2);
+}
+
+} // namespace
+} // namespace asleft

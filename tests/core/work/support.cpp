@@ -1,0 +1,126 @@
+#include "support.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <cstdlib>
+
+namespace asleft {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+/// Qt finds its database plugins only while an application object is alive.
+void haveApplication()
+{
+    static int count = 1;
+    static char name[] = "test";
+    static char *arguments[] = {name, nullptr};
+    static const QCoreApplication application(count, arguments);
+}
+
+void failOnWarning(QtMsgType type, const QMessageLogContext &, const QString &message)
+{
+    if (type != QtDebugMsg && type != QtInfoMsg)
+        ADD_FAILURE() << "logged: " << message.toStdString();
+}
+
+fs::path newFolder()
+{
+    std::string pattern = (fs::temp_directory_path() / "asleft-work-XXXXXX").string();
+    if (::mkdtemp(pattern.data()) == nullptr)
+        throw std::runtime_error("no folder");
+    return fs::canonical(pattern);
+}
+
+} // namespace
+
+std::string saidOf(const Error &error)
+{
+    std::string said = "refused, kind " + std::to_string(static_cast<int>(error.kind));
+    for (const std::string &argument : error.arguments)
+        said += ", " + argument;
+    return said;
+}
+
+VehicleText tractorText()
+{
+    VehicleText text;
+    text.name = "Tractor";
+    text.mark = "T 1";
+    text.meter = "3812 h";
+    text.engineName = "Diesel";
+    text.engine.firingOrder = "1-3-4-2";
+    text.screw = {"1 mm", "1"};
+    return text;
+}
+
+SpecText lashText(std::string band, EngineCondition condition)
+{
+    return {.band = std::move(band), .otherBand = {}, .condition = condition, .source = {"Manual", "41"}};
+}
+
+WorkTest::WorkTest() : m_folder(newFolder()), path((m_folder / "shop.asleft").string())
+{
+    haveApplication();
+    qInstallMessageHandler(failOnWarning);
+    clock->set({1'000'000});
+    garage = need(Garage::create(path, {clock, std::make_shared<ScriptedUids>("bench"), "bench"}));
+}
+
+WorkTest::~WorkTest()
+{
+    garage.reset();
+    qInstallMessageHandler(nullptr);
+    std::error_code ignored;
+    fs::remove_all(m_folder, ignored);
+}
+
+std::unique_ptr<Garage> WorkTest::openedBy(const std::string &seat) const
+{
+    return need(Garage::open(path, {clock, std::make_shared<ScriptedUids>(seat + " again"), seat}));
+}
+
+BookTest::BookTest()
+    : tractor(need(addVehicle(*garage, tractorText()))), marta(need(addPerson(*garage, "M.K.", "Marta"))),
+      tom(need(addPerson(*garage, "T.B.", "Tom"))),
+      job(need(openJob(*garage, tractor.vehicle, tractor.engine, builtInSheets().front(), "Set the valves")))
+{
+    need(reviseSpec(*garage, tractor.engine, SpecSubject::IntakeLash, lashText("0.30 ± 0.05 mm")));
+    need(reviseSpec(*garage, tractor.engine, SpecSubject::ExhaustLash, lashText("0.40 ± 0.05 mm")));
+    book = bookOf(*garage);
+    book->setWho(marta);
+}
+
+PointId BookTest::at(std::string_view name) const
+{
+    const Engine &engine = book->state().frame->engine;
+    const auto named = [&](const SettingPoint &known) { return shortName(engine.design, known.valve) == name; };
+    return std::ranges::find_if(engine.points, named)->id;
+}
+
+ReadingEntry BookTest::reading(std::string_view point, Phase phase, std::string_view value) const
+{
+    return {.point = at(point), .phase = phase, .value = length(value)};
+}
+
+void BookTest::beginValveSet()
+{
+    need(book->choosePlan(book->proposedPlan()));
+    need(book->readTurningCautions());
+    need(book->confirmCrank(degrees(0)));
+}
+
+std::unique_ptr<JobBook> BookTest::bookOf(Garage &of) const
+{
+    return need(JobBook::open(of, job));
+}
+
+std::size_t BookTest::actsInFile() const
+{
+    const auto reader = openedBy("reader");
+    return bookOf(*reader)->state().acts.size();
+}
+
+} // namespace asleft

@@ -1,0 +1,93 @@
+// Taking back and bringing back.
+#include "support.h"
+
+namespace asleft {
+namespace {
+
+class Undo : public BookTest {};
+
+TEST_F(Undo, TakesBackActByActAndBringsThemBack)
+{
+    EXPECT_EQ(refusal(book->undo()), ErrorKind::NothingToUndo);
+    EXPECT_EQ(refusal(book->redo()), ErrorKind::NothingToUndo);
+    found("I1", "0.20 mm");
+    need(book->openNut(at("I1")));
+    left("I1", "0.30 mm");
+    need(book->undo());
+    EXPECT_EQ(point("I1").stage, PointStage::NutOpen);
+    need(book->undo());
+    EXPECT_EQ(point("I1").stage, PointStage::Found);
+    need(book->undo());
+    EXPECT_EQ(point("I1").stage, PointStage::Untouched);
+    EXPECT_EQ(refusal(book->undo()), ErrorKind::NothingToUndo);
+
+    need(book->redo());
+    need(book->redo());
+    need(book->redo());
+    EXPECT_EQ(point("I1").stage, PointStage::Left);
+    EXPECT_EQ(refusal(book->redo()), ErrorKind::NothingToUndo);
+    need(book->undo());
+    EXPECT_EQ(point("I1").stage, PointStage::NutOpen);
+    EXPECT_EQ(bookOf(*garage)->state().points, book->state().points);
+}
+
+TEST_F(Undo, IsOverOnceSomethingElseIsDone)
+{
+    left("I1", "0.30 mm");
+    need(book->undo());
+    left("I2", "0.30 mm");
+    EXPECT_EQ(refusal(book->redo()), ErrorKind::NothingToUndo);
+}
+
+TEST_F(Undo, OfACrankConfirmationAsksAgain)
+{
+    beginValveSet();
+    EXPECT_TRUE(book->sitting().crankConfirmed);
+    bool toldConfirmed = true;
+    QObject::connect(book.get(), &JobBook::changed, [&] { toldConfirmed = book->sitting().crankConfirmed; });
+    need(book->undo());
+    EXPECT_FALSE(book->state().crank);
+    EXPECT_FALSE(book->sitting().crankConfirmed);
+    EXPECT_FALSE(toldConfirmed);
+    EXPECT_EQ(refusal(book->turnCrank(degrees(360))), ErrorKind::CrankNotConfirmed);
+}
+
+TEST_F(Undo, OfAReadingDoesNotAskForTheCrank)
+{
+    beginValveSet();
+    left("I1", "0.30 mm");
+    need(book->undo());
+    EXPECT_TRUE(book->sitting().crankConfirmed);
+}
+
+TEST_F(Undo, LeavesCautionsRead)
+{
+    left("I1", "0.30 mm");
+    need(book->readTurningCautions());
+    need(book->undo());
+    EXPECT_EQ(point("I1").stage, PointStage::Untouched);
+    EXPECT_TRUE(book->sitting().turningCautionsRead);
+}
+
+TEST_F(Undo, IsRefusedWhileAnotherSeatsActRestsOnIt)
+{
+    found("I1", "0.20 mm");
+    const auto office = openedBy("office");
+    const auto theirs = bookOf(*office);
+    theirs->setWho(tom);
+    need(theirs->logReading(reading("I1", Phase::AsLeft, "0.30 mm")));
+    need(book->catchUp());
+
+    const auto refused = book->undo();
+    ASSERT_FALSE(refused.has_value());
+    EXPECT_EQ(refused.error(), (Error{ErrorKind::RestedOn, {"I1"}}));
+    EXPECT_EQ(point("I1").stage, PointStage::Left);
+    need(theirs->undo());
+    need(book->catchUp());
+    EXPECT_EQ(point("I1").stage, PointStage::Found);
+    need(book->undo());
+    EXPECT_EQ(point("I1").stage, PointStage::Untouched);
+}
+
+} // namespace
+} // namespace asleft
