@@ -22,6 +22,7 @@
 #include <QHBoxLayout>
 #include <QShortcut>
 #include <QStackedWidget>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -32,6 +33,7 @@ namespace {
 
 constexpr int stepsWidth = 252;
 constexpr int openWidth = 272;
+constexpr int milliseconds = 500; ///< between two looks at what other seats have done
 
 } // namespace
 
@@ -64,8 +66,16 @@ BenchPage::BenchPage(Desk &desk, QWidget *parent) : QWidget(parent), m_desk(desk
     connect(m_open, &OpenColumn::pointWanted, this, [this](PointId point) {
         if (!m_book->sitting().who)
             return;
-        showSheet(m_valves);
-        m_valves->takeInHand(point);
+        showHead();
+        if (sheet() == m_valves)
+            m_valves->takeInHand(point);
+    });
+    auto *look = new QTimer(this);
+    look->start(milliseconds);
+    connect(look, &QTimer::timeout, this, [this] {
+        // What cannot be read now is read at the next look; an act of one's own says what is wrong.
+        if (m_book)
+            (void)m_book->catchUp();
     });
     connect(new QShortcut(QKeySequence::Undo, this), &QShortcut::activated, this, [this] { takeBack(false); });
     connect(new QShortcut(QKeySequence::Redo, this), &QShortcut::activated, this, [this] { takeBack(true); });
@@ -186,7 +196,7 @@ void BenchPage::goOn()
     if (next.step)
         viewStep(*next.step);
     else if (next.point)
-        showSheet(m_valves);
+        showHead();
     else if (!state.frame->job.steps.empty())
         viewStep(m_viewed.value_or(state.frame->job.steps.back().id));
 }
@@ -206,6 +216,12 @@ void BenchPage::viewStep(StepId id)
         showSheet(m_step);
         return;
     }
+    showHead();
+}
+
+void BenchPage::showHead()
+{
+    // Whether a valve may be set hangs on where the crank stands: that is asked first, once a sitting.
     showSheet(m_book->sitting().crankConfirmed ? static_cast<QWidget *>(m_valves) : m_crank);
 }
 
@@ -222,7 +238,7 @@ void BenchPage::turnCrank()
         return;
     }
     if (!m_book->sitting().crankConfirmed) {
-        showSheet(m_crank);
+        showHead();
         return;
     }
     m_turn->refresh();

@@ -62,6 +62,7 @@ private:
     void refresh();
     void showHeader();
     void showSteps();
+    void showHead();
     void showSheet(QWidget *sheet);
     void begin();
     void goOn();

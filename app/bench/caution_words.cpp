@@ -8,17 +8,6 @@
 
 namespace asleft {
 
-namespace {
-
-Heading *wrapped(const QString &text, TextSize size, Heading::Tone tone = Heading::Tone::Plain)
-{
-    auto *heading = new Heading(text, size, tone);
-    heading->setWordWrap(true);
-    return heading;
-}
-
-} // namespace
-
 CautionWordsView::CautionWordsView(QWidget *parent) : QWidget(parent)
 {
     auto *column = new QVBoxLayout(this);
@@ -35,12 +24,12 @@ void CautionWordsView::setCautions(const std::vector<Caution> &cautions)
     }
     for (const Caution caution : cautions) {
         const CautionWords words = cautionWords(caution);
-        column->addWidget(wrapped(words.title, TextSize::SmallStrong));
-        column->addWidget(wrapped(words.sentence, TextSize::Small));
+        column->addWidget(Heading::wrapped(words.title, TextSize::SmallStrong));
+        column->addWidget(Heading::wrapped(words.sentence, TextSize::Small));
         column->addSpacing(6);
     }
     if (!cautions.empty())
-        column->addWidget(wrapped(standingSentence(), TextSize::Small, Heading::Tone::Quiet));
+        column->addWidget(Heading::wrapped(standingSentence(), TextSize::Small, Heading::Tone::Quiet));
     setVisible(!cautions.empty());
 }
 

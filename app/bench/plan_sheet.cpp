@@ -16,13 +16,6 @@ namespace asleft {
 
 namespace {
 
-Heading *wrapped(const QString &text, TextSize size, Heading::Tone tone = Heading::Tone::Plain)
-{
-    auto *heading = new Heading(text, size, tone);
-    heading->setWordWrap(true);
-    return heading;
-}
-
 QString positionLine(const EngineDesign &design, const PlanPosition &position)
 {
     const auto least = std::ranges::min_element(position.points, {}, &PlanPoint::margin);
@@ -40,7 +33,7 @@ PlanSheet::PlanSheet(Desk &desk, JobBook &book, QWidget *parent) : QWidget(paren
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(8);
     column->addWidget(new Heading(tr("The crank plan of this job"), TextSize::Now));
-    column->addWidget(wrapped(
+    column->addWidget(Heading::wrapped(
         tr("A plan once chosen stays with the job. The manual's own table is typed under Specs and goes before any generated plan."),
         TextSize::Small, Heading::Tone::Quiet));
     auto *scroll = new QScrollArea;
@@ -79,14 +72,14 @@ void PlanSheet::refresh()
 void PlanSheet::addPlan(QVBoxLayout *column, const CrankPlan &plan)
 {
     const EngineDesign &design = m_book.state().frame->engine.design;
-    column->addWidget(wrapped(planSource(design, plan), TextSize::BodyStrong));
+    column->addWidget(Heading::wrapped(planSource(design, plan), TextSize::BodyStrong));
     for (const PlanPosition &position : plan.positions)
-        column->addWidget(wrapped(positionLine(design, position), TextSize::Small));
+        column->addWidget(Heading::wrapped(positionLine(design, position), TextSize::Small));
     QStringList unreached;
     for (const ValveRef valve : plan.unreached)
         unreached.append(pointShort(design, valve));
     if (!unreached.isEmpty())
-        column->addWidget(wrapped(tr("No position sets %1.").arg(unreached.join(QStringLiteral(", "))), TextSize::Small));
+        column->addWidget(Heading::wrapped(tr("No position sets %1.").arg(unreached.join(QStringLiteral(", "))), TextSize::Small));
     const bool chosen = m_book.state().plan == plan;
     auto *work = new KeyButton(chosen ? tr("This job is worked by it") : tr("Work by this plan"));
     work->setAccessibleName(tr("%1: %2").arg(work->text(), planSource(design, plan)));

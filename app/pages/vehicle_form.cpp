@@ -261,7 +261,7 @@ std::optional<VehicleText> VehicleForm::take()
 
 bool VehicleForm::refuse(const Error &error)
 {
-    if (error.kind != ErrorKind::CylinderLabelCount)
+    if (error.kind != ErrorKind::CylinderLabelCount && error.kind != ErrorKind::CylindersInUse)
         return false;
     field(Field::Numbering)->refuse(sentence(error));
     return true;

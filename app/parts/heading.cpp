@@ -10,4 +10,11 @@ Heading::Heading(const QString &text, TextSize size, Tone tone, QWidget *parent)
     setForegroundRole(tone == Tone::Quiet ? QPalette::PlaceholderText : QPalette::WindowText);
 }
 
+Heading *Heading::wrapped(const QString &text, TextSize size, Tone tone)
+{
+    auto *heading = new Heading(text, size, tone);
+    heading->setWordWrap(true);
+    return heading;
+}
+
 } // namespace asleft

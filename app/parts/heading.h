@@ -14,6 +14,8 @@ public:
     enum class Tone { Plain, Quiet };
 
     Heading(const QString &text, TextSize size, Tone tone = Tone::Plain, QWidget *parent = nullptr);
+    /// One that takes as many lines as its words want.
+    static Heading *wrapped(const QString &text, TextSize size, Tone tone = Tone::Plain);
 };
 
 } // namespace asleft

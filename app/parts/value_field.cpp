@@ -22,6 +22,12 @@ ValueField::ValueField(const QString &label, QWidget *parent)
     connect(m_edit, &LineEdit::left, this, &ValueField::left);
 }
 
+ValueField::~ValueField()
+{
+    // A field with the keyboard in it loses that when its window goes, and would tell a ValueField that is none any more.
+    m_edit->disconnect(this);
+}
+
 QString ValueField::text() const
 {
     return m_edit->text();

@@ -14,6 +14,7 @@ class ValueField : public QWidget {
 
 public:
     explicit ValueField(const QString &label, QWidget *parent = nullptr);
+    ~ValueField() override;
 
     [[nodiscard]] QString text() const;
     void setText(const QString &text);

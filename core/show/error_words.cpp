@@ -38,6 +38,9 @@ const char *patternOf(ErrorKind kind)
         return SAY("Cylinder “%1” is named twice in the numbering. Nothing was changed; name each one once.");
     case ErrorKind::CylinderLabelCount:
         return SAY("The numbering names %1 cylinders, the engine has %2. Nothing was changed; name every one once.");
+    case ErrorKind::CylindersInUse:
+        return SAY("Jobs of this engine are logged for cylinders %2, so they cannot become %1. Nothing was changed; type a new vehicle "
+                   "for another engine.");
     case ErrorKind::FiringOrderMissing:
         return SAY("Cylinder %1 is missing from the firing order. Nothing was changed; name every cylinder once.");
     case ErrorKind::FiringOrderTwice: return SAY("Cylinder %1 fires twice in the order. Nothing was changed; name every cylinder once.");

@@ -71,6 +71,16 @@ Result<JobId> insertJob(Transaction &transaction, const NewJob &job)
     return id;
 }
 
+Result<std::vector<JobRow>> jobsLastWorked(Database &database, int most)
+{
+    // Chosen first and looked at afterwards: counting the acts of every job to show a few of them would read the whole journal.
+    static const std::string lastWork = "coalesce((SELECT act.at_ms FROM act WHERE act.job = job.id ORDER BY act.seq DESC LIMIT 1), "
+                                        "job.opened_ms) DESC, job.id DESC ";
+    static const std::string chosen =
+        jobColumns + "WHERE job.id IN (SELECT job.id FROM job ORDER BY " + lastWork + "LIMIT ?) ORDER BY " + lastWork;
+    return allRows(Inside::of(database), chosen, values(most), jobRowOf);
+}
+
 Result<std::vector<JobRow>> jobs(Database &database, const JobsAsked &asked)
 {
     // Two statements rather than one with "? IS NULL OR": that would walk through every job.

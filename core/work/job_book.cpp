@@ -34,6 +34,17 @@ std::string namesOf(const JobFrame &frame, const std::vector<PointId> &points)
     return names;
 }
 
+/// Whether withdrawing this withdrawal would set a turn of the crank in force again.
+bool bringsBackATurn(const JobState &state, ActSeq withdrawal)
+{
+    const auto act = std::ranges::find(state.acts, withdrawal, &Act::seq);
+    if (act == state.acts.end() || !act->what.withdraws)
+        return false;
+    const auto target = std::ranges::find(state.acts, *act->what.withdraws, &Act::seq);
+    const auto *crank = target == state.acts.end() ? nullptr : std::get_if<CrankFact>(&target->what.fact);
+    return crank && crank->how == CrankHow::Turned;
+}
+
 std::string nameOf(const JobFrame &frame, PointId point)
 {
     return namesOf(frame, {point});
@@ -98,101 +109,11 @@ void JobBook::setCondition(EngineCondition condition)
     Q_EMIT changed();
 }
 
-ReadingFact JobBook::factFrom(const ReadingEntry &entry) const
-{
-    const PointState &point = m_state.point(entry.point);
-    const Spec *spec = m_state.frame->lashNow(m_state.frame->point(entry.point)->valve.side);
-    ReadingFact reading{.point = entry.point,
-                        .phase = entry.phase,
-                        .form = entry.form,
-                        .value = entry.value,
-                        .next = entry.next,
-                        .judgedBy = {},
-                        .tool = {},
-                        .condition = m_sitting.condition,
-                        .specLeaf = entry.specLeaf,
-                        .outOfPlace = false,
-                        .corrects = {}};
-    if (spec)
-        reading.judgedBy = spec->id;
-    if (entry.form != ReadingForm::ByFeel)
-        reading.tool = m_sitting.feelerSet;
-    const Here place = here(m_state, entry.point);
-    reading.outOfPlace = place == Here::NotHere || place == Here::Unknown;
-    if (entry.phase == Phase::AsFound && point.found)
-        reading.corrects = point.found->seq;
-    return reading;
-}
-
-namespace {
-
-/// A reading says its values, unless it was taken by feel; a bracket rises.
-Done checkValues(const ReadingEntry &entry)
-{
-    const bool bracket = entry.form == ReadingForm::Bracket;
-    if ((bracket || entry.form == ReadingForm::Exact) && !entry.value)
-        return fail(ErrorKind::EmptyText);
-    if (bracket && !entry.next)
-        return fail(ErrorKind::EmptyText);
-    if (bracket && entry.next->value <= entry.value->value)
-        return fail(ErrorKind::BandUpsideDown, entry.value->text, entry.next->text);
-    return {};
-}
-
-/// Fills in the leaf the spec asks for where the entry says no more than "with the spec's leaf".
-Result<ReadingEntry> withLeaf(ReadingEntry entry, const JobState &state, const FeelerSet *set)
-{
-    if (entry.form == ReadingForm::ByFeel)
-        entry.value.reset();
-    if (entry.form != ReadingForm::Bracket)
-        entry.next.reset();
-    const bool needsLeaf = entry.specLeaf || entry.form == ReadingForm::Loose || entry.form == ReadingForm::Tight;
-    if (!needsLeaf || entry.value)
-        return entry;
-    const auto *bands = state.frame->lashBandsNow(state.frame->point(entry.point)->valve.side);
-    if (bands)
-        entry.value = specLeaf(*bands, set);
-    // Loose or tight without a spec is still worth writing down; a spec leaf without a spec is not.
-    if (entry.specLeaf && !entry.value)
-        return fail(ErrorKind::NotFound, "lash spec");
-    return entry;
-}
-
-} // namespace
-
-Result<ActSeq> JobBook::logReading(const ReadingEntry &entry)
-{
-    if (!m_state.frame->point(entry.point))
-        return fail(ErrorKind::WrongJob, "point");
-    const auto whole = withLeaf(entry, m_state, feelerSet());
-    if (!whole)
-        return tl::unexpected(whole.error());
-    if (const Done said = checkValues(*whole); !said)
-        return tl::unexpected(said.error());
-    return log(factFrom(*whole));
-}
-
-Result<ActSeq> JobBook::leaveAllHere()
-{
-    AllLeftFact all;
-    for (const SettingPoint &point : m_state.frame->engine.points) {
-        if (here(m_state, point.id) != Here::InPlan || m_state.point(point.id).settled())
-            continue;
-        const auto entry = withLeaf({.point = point.id, .phase = Phase::AsLeft, .specLeaf = true}, m_state, feelerSet());
-        if (!entry)
-            return tl::unexpected(entry.error());
-        all.readings.push_back(factFrom(*entry));
-    }
-    if (all.readings.empty())
-        return fail(ErrorKind::NotFound, "point to set here");
-    return log(std::move(all));
-}
-
 Result<ActSeq> JobBook::openNut(PointId point)
 {
     if (!m_state.frame->point(point))
         return fail(ErrorKind::WrongJob, "point");
-    return log(NutOpenFact{point});
+    return logOnce(NutOpenFact{point}, m_state.point(point).stage == PointStage::NutOpen);
 }
 
 Result<ActSeq> JobBook::keepAsLeft(PointId point, std::string_view reason)
@@ -210,7 +131,11 @@ Result<ActSeq> JobBook::sendToCheckAgain(const std::vector<PointId> &points, std
     const bool known = std::ranges::all_of(points, [&](PointId point) { return m_state.frame->point(point) != nullptr; });
     if (points.empty() || !known)
         return fail(ErrorKind::WrongJob, "point");
-    return log(CheckAgainFact{points, trimmedText(why)});
+    std::vector<PointId> left;
+    std::ranges::copy_if(points, std::back_inserter(left), [&](PointId point) { return m_state.point(point).stage == PointStage::Left; });
+    if (left.empty() && m_sitting.who)
+        return fail(ErrorKind::NotFound, "point that was left");
+    return log(CheckAgainFact{std::move(left), trimmedText(why)});
 }
 
 Result<ActSeq> JobBook::confirmCrank(std::optional<Angle> crank)
@@ -244,7 +169,7 @@ Result<ActSeq> JobBook::markStepDone(StepId step)
 {
     if (!m_state.frame->step(step))
         return fail(ErrorKind::WrongJob, "step");
-    return log(StepDoneFact{step});
+    return logOnce(StepDoneFact{step}, m_state.stepsDone.contains(step));
 }
 
 Result<ActSeq> JobBook::undo()
@@ -262,6 +187,10 @@ Result<ActSeq> JobBook::redo()
     const auto withdrawal = redoable(m_state, m_garage.seat());
     if (!withdrawal)
         return fail(ErrorKind::NothingToUndo);
+    // Taking a turn of the crank up again is turning it: no nut may have been opened meanwhile.
+    const auto open = openNuts(m_state);
+    if (!open.empty() && bringsBackATurn(m_state, *withdrawal))
+        return fail(ErrorKind::NutStillOpen, namesOf(*m_state.frame, open));
     return log(WithdrawFact{}, *withdrawal);
 }
 
@@ -281,6 +210,17 @@ CrankPlan JobBook::proposedPlan() const
     }
     CrankPlan two = generatePlan(frame.engine.design, PlanWay::TwoPositions);
     return two.unreached.empty() ? two : generatePlan(frame.engine.design, PlanWay::EachOnCompression);
+}
+
+Result<ActSeq> JobBook::logOnce(Fact fact, bool standsAlready)
+{
+    if (standsAlready) {
+        const auto same = [&](const Act &act) { return m_state.inForce(act) && act.what.fact == fact; };
+        const auto act = std::find_if(m_state.acts.rbegin(), m_state.acts.rend(), same);
+        if (act != m_state.acts.rend())
+            return act->seq;
+    }
+    return log(std::move(fact));
 }
 
 Result<ActSeq> JobBook::log(Fact fact, std::optional<ActSeq> withdraws)

@@ -4,9 +4,14 @@
 
 #include <store/things.h>
 
-#include <algorithm>
-
 namespace asleft {
+
+namespace {
+
+/// More than anybody scrolls through.
+constexpr int mostListed = 500;
+
+} // namespace
 
 Result<JobId> openJob(Garage &garage, VehicleId vehicle, EngineId engine, const JobSheet &sheet, std::string_view title)
 {
@@ -23,14 +28,13 @@ Result<JobId> openJob(Garage &garage, VehicleId vehicle, EngineId engine, const 
 
 Result<std::vector<JobLine>> jobs(Garage &garage)
 {
-    const auto rows = jobs(*garage.inside().database);
+    const auto rows = jobsLastWorked(*garage.inside().database, mostListed);
     if (!rows)
         return tl::unexpected(rows.error());
     std::vector<JobLine> lines;
     lines.reserve(rows->size());
     for (const JobRow &row : *rows)
         lines.push_back({row.id, row.vehicle, row.vehicleName, row.title, row.opened, row.lastAct});
-    std::ranges::stable_sort(lines, std::ranges::greater{}, [](const JobLine &line) { return line.lastAct.value_or(line.opened); });
     return lines;
 }
 

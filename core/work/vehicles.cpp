@@ -5,6 +5,7 @@
 #include <store/things.h>
 
 #include <algorithm>
+#include <limits>
 
 namespace asleft {
 
@@ -87,6 +88,15 @@ Done storeMeterIfNew(Transaction &transaction, VehicleId vehicle, const std::opt
     return storeMeter(transaction, vehicle, *meter, now);
 }
 
+/// Whether any job of this engine has acts already.
+Result<bool> isWorkedOn(Database &database, VehicleId vehicle, EngineId engine)
+{
+    const auto rows = jobs(database, {.vehicle = vehicle, .before = {}, .most = std::numeric_limits<int>::max()});
+    if (!rows)
+        return tl::unexpected(rows.error());
+    return std::ranges::any_of(*rows, [&](const JobRow &row) { return row.engine == engine && row.acts > 0; });
+}
+
 std::string spaced(const std::vector<std::string> &labels)
 {
     std::string text;
@@ -145,8 +155,13 @@ Done changeVehicle(Garage &garage, VehicleId vehicleId, EngineId engineId, const
         if (now->vehicle != vehicleId)
             return fail(ErrorKind::NotFound, "engine");
         // Points are kept by their cylinder's place among the labels: the same labels in another order would exchange their readings.
-        if (now->design.labels != checked->design.labels)
-            return fail(ErrorKind::CylinderLabelCount, spaced(checked->design.labels), spaced(now->design.labels));
+        if (now->design.labels != checked->design.labels) {
+            const auto worked = isWorkedOn(transaction.database(), vehicleId, engineId);
+            if (!worked)
+                return tl::unexpected(worked.error());
+            if (*worked)
+                return fail(ErrorKind::CylindersInUse, spaced(checked->design.labels), spaced(now->design.labels));
+        }
         now->name = checked->engineName;
         now->design = checked->design;
         now->screw = checked->screw;

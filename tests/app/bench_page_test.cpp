@@ -19,6 +19,7 @@ private Q_SLOTS:
     void unknownIsAnAnswer();
     void anotherPlanIsChosen();
     void openItemsLeadToTheirPoint();
+    void whatAnotherSeatDoesArrives();
     void everythingHasANameAndIsLargeEnough();
     void anOpenJobIsLeftAsItIs();
 };
@@ -158,6 +159,25 @@ void BenchPageTest::openItemsLeadToTheirPoint()
     QVERIFY(rows.front().title.contains(QStringLiteral("exhaust 3"), Qt::CaseInsensitive));
     Q_EMIT bench.page->openColumn()->pointWanted(pointNamed(*bench.page->book(), "E3"));
     QCOMPARE(bench.inHand(), QStringLiteral("E3"));
+}
+
+void BenchPageTest::whatAnotherSeatDoesArrives()
+{
+    Bench bench;
+    type(QStringLiteral("2"));
+    const auto other =
+        Garage::open(bench.shop.garage->path(), {std::make_shared<SteppingClock>(), std::make_shared<RandomUids>(), "other seat"});
+    const auto theirs = JobBook::open(**other, *bench.page->job());
+    (*theirs)->setWho(*addPerson(**other, "TB", {}));
+    QVERIFY((*theirs)->openNut(pointNamed(**theirs, "I2")));
+    QTRY_COMPARE(bench.point("I2").stage, PointStage::NutOpen);
+    QCOMPARE(bench.page->openColumn()->rows(Gate::TurningTheCrank)->rows().size(), 2);
+    // Nothing of it disturbs what is being typed here.
+    QCOMPARE(bench.bar()->edit()->text(), QStringLiteral("2"));
+    QCOMPARE(bench.inHand(), QStringLiteral("I1"));
+    press(Qt::Key_Backspace);
+    press(Qt::Key_Z, Qt::ControlModifier);
+    QCOMPARE(bench.point("I2").stage, PointStage::NutOpen);
 }
 
 void BenchPageTest::everythingHasANameAndIsLargeEnough()

@@ -5,6 +5,9 @@
 #include "pages/vehicles_page.h"
 #include "parts/message_line.h"
 
+#include <work/job_book.h>
+#include <work/jobs.h>
+
 #include <QClipboard>
 #include <QSignalSpy>
 
@@ -163,10 +166,13 @@ private Q_SLOTS:
         QVERIFY(page.form()->field(Field::Meter)->text().isEmpty());
     }
 
-    void cylindersOfAStoredEngineStay()
+    void cylindersStayOnceWorkedOn()
     {
         Shop shop;
-        addFour(*shop.garage);
+        const NewVehicle four = addFour(*shop.garage);
+        const auto book = JobBook::open(*shop.garage, *openJob(*shop.garage, four.vehicle, four.engine, builtInSheets().front(), "Valves"));
+        (*book)->setWho(*addPerson(*shop.garage, "MK", {}));
+        QVERIFY((*book)->confirmCrank(degrees(0)));
         VehiclesModel model(*shop.garage);
         VehiclesPage page(*shop.desk, model);
         present(page);

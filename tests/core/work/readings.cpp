@@ -278,5 +278,16 @@ TEST_F(Readings, ASpecRevisedWhileTheJobIsOpen)
     EXPECT_EQ(told, 0) << "another engine's";
 }
 
+TEST_F(Readings, WhatStandsAlreadyIsNotLoggedAgain)
+{
+    const ActSeq opened = need(book->openNut(at("I1")));
+    const ActSeq done = need(book->markStepDone(book->state().frame->job.steps.front().id));
+    const std::size_t acts = actsInFile();
+    EXPECT_EQ(need(book->openNut(at("I1"))), opened);
+    EXPECT_EQ(need(book->markStepDone(book->state().frame->job.steps.front().id)), done);
+    EXPECT_EQ(refusal(book->sendToCheckAgain({at("I2")}, "")), ErrorKind::NotFound);
+    EXPECT_EQ(actsInFile(), acts);
+}
+
 } // namespace
 } // namespace asleft

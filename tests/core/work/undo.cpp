@@ -39,6 +39,20 @@ TEST_F(Undo, IsOverOnceSomethingElseIsDone)
     EXPECT_EQ(refusal(book->redo()), ErrorKind::NothingToUndo);
 }
 
+TEST_F(Undo, DoesNotBringBackATurnOverAnOpenNut)
+{
+    beginValveSet();
+    need(book->turnCrank(degrees(360)));
+    need(book->undo());
+    const auto other = openedBy("another seat");
+    const auto theirs = bookOf(*other);
+    theirs->setWho(tom);
+    need(theirs->openNut(at("I2")));
+    need(book->catchUp());
+    EXPECT_EQ(refusal(book->redo()), ErrorKind::NutStillOpen);
+    EXPECT_EQ(book->state().crank->crank, degrees(0));
+}
+
 TEST_F(Undo, OfACrankConfirmationAsksAgain)
 {
     beginValveSet();

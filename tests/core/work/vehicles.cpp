@@ -88,9 +88,24 @@ TEST_F(Vehicles, AreChangedInAllButTheirCylinders)
     EXPECT_EQ(row.engine.points, points);
 }
 
-TEST_F(Vehicles, KeepTheirCylindersAsTheyAre)
+TEST_F(Vehicles, MayStillBeMendedUntilTheyAreWorkedOn)
 {
     const NewVehicle added = need(addVehicle(*garage, tractorText()));
+    need(openJob(*garage, added.vehicle, added.engine, builtInSheets().front(), "Set the valves"));
+    VehicleText six = tractorText();
+    six.engine.cylinders = 6;
+    six.engine.firingOrder = "1-5-3-6-2-4";
+    need(changeVehicle(*garage, added.vehicle, added.engine, six));
+    EXPECT_EQ(onlyOne().engine.points.size(), 12U);
+}
+
+TEST_F(Vehicles, KeepTheirCylindersOnceWorkedOn)
+{
+    const NewVehicle added = need(addVehicle(*garage, tractorText()));
+    const JobId job = need(openJob(*garage, added.vehicle, added.engine, builtInSheets().front(), "Set the valves"));
+    const auto book = need(JobBook::open(*garage, job));
+    book->setWho(need(addPerson(*garage, "MK", "")));
+    need(book->confirmCrank(degrees(0)));
     VehicleText more = tractorText();
     more.engine.cylinders = 6;
     more.engine.firingOrder = "1-5-3-6-2-4";
@@ -100,7 +115,7 @@ TEST_F(Vehicles, KeepTheirCylindersAsTheyAre)
     VehicleText exchanged = tractorText();
     exchanged.engine.numbering = "4 3 2 1";
     for (const VehicleText &text : {more, renamed, exchanged})
-        EXPECT_EQ(refusal(changeVehicle(*garage, added.vehicle, added.engine, text)), ErrorKind::CylinderLabelCount);
+        EXPECT_EQ(refusal(changeVehicle(*garage, added.vehicle, added.engine, text)), ErrorKind::CylindersInUse);
     EXPECT_EQ(onlyOne().engine.design, designEngine(tractorText().engine).value());
 }
 

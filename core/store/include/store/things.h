@@ -113,6 +113,8 @@ struct JobsAsked {
 Result<JobId> insertJob(Transaction &transaction, const NewJob &job);
 /// The newest first.
 Result<std::vector<JobRow>> jobs(Database &database, const JobsAsked &asked = {});
+/// The one worked on last first; a job nobody has worked on counts from when it was opened.
+Result<std::vector<JobRow>> jobsLastWorked(Database &database, int most);
 Result<Job> job(Database &database, JobId id);
 
 } // namespace asleft

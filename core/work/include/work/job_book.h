@@ -77,6 +77,8 @@ Q_SIGNALS:
 private:
     JobBook(Garage &garage, JobState state, std::int64_t version);
     Result<ActSeq> log(Fact fact, std::optional<ActSeq> withdraws = {});
+    /// Logs nothing where the same act stands already; gives its seq.
+    Result<ActSeq> logOnce(Fact fact, bool standsAlready);
     [[nodiscard]] ReadingFact factFrom(const ReadingEntry &entry) const;
     void sittingFollows(const Fact &fact, bool crankMoved);
     /// Reads what is new in the file; whether there was anything.

@@ -21,7 +21,7 @@ struct JobLine {
     Moment opened;
     std::optional<Moment> lastAct;
 };
-/// The one worked on last comes first.
+/// The five hundred worked on last, the latest first.
 Result<std::vector<JobLine>> jobs(Garage &garage);
 
 } // namespace asleft
