@@ -56,6 +56,14 @@ QString nowAt(const JobBook &book, PointId point)
     return nextActSentence(act, state, book.feelerSet());
 }
 
+/// The manual sets the point here although geometry doubts it; that was asked when the table was typed, and stays said.
+bool isDoubtfulHere(const JobState &state, PointId point)
+{
+    const SettingPoint *found = state.frame->point(point);
+    const bool known = found && state.crank && state.crank->crank;
+    return known && here(state, point) == Here::InPlan && !maySet(state.frame->engine.design, found->valve, *state.crank->crank);
+}
+
 } // namespace
 
 const SpecBand<Length> *lashBandsOf(const JobBook &book, PointId point)
@@ -74,13 +82,16 @@ BarView barViewOf(const JobBook &book, PointId point, Phase phase, std::optional
     view.hasPoint = true;
     view.now = nowAt(book, point);
     view.spec = spec ? specLine(*spec) : BarWords::tr("No spec yet: what is logged is kept and judged by nothing");
+    if (isDoubtfulHere(state, point))
+        view.spec += BarWords::tr(" · by its cam it may be off its seat here: the table was kept as printed");
     if (const Spec *nut = state.frame->specNow(SpecSubject::LockNut))
         view.beside = BarWords::tr("lock nut %1").arg(bandText(std::get<SpecBand<Torque>>(nut->asked)));
     view.phase = phase;
-    view.unit = unit.value_or(bands ? bands->first.unit : LengthUnit::Millimetre);
     if (bands)
         view.bands = *bands;
-    const auto leaf = bands ? specLeaf(bands->first, book.feelerSet()) : std::nullopt;
+    // In the system of the leaves in hand where the manual prints it: what is asked for, typed and logged is then one unit.
+    const auto leaf = bands ? specLeaf(*bands, book.feelerSet()) : std::nullopt;
+    view.unit = unit.value_or(leaf ? leaf->unit : bands ? bands->first.unit : LengthUnit::Millimetre);
     view.hasLeaf = leaf.has_value();
     view.leaves = leavesNear(book.feelerSet(), leaf);
     // With the nut open what was found no longer holds.
@@ -88,7 +99,7 @@ BarView barViewOf(const JobBook &book, PointId point, Phase phase, std::optional
         view.logged = scaleOf(now.left ? now.left : now.found);
     view.canKeep = now.stage == PointStage::Left && !now.settled();
     view.canCheckAgain = now.stage == PointStage::Left && now.settled();
-    view.judge = [spec, condition = book.sitting().condition, point](const ReadingText &text) {
+    view.judge = [frame = state.frame, spec, condition = book.sitting().condition, point](const ReadingText &text) {
         const ReadingFact fact{.point = point,
                                .form = text.form,
                                .value = text.value,

@@ -108,7 +108,16 @@ void BenchPage::buildSteps(QHBoxLayout *columns)
     m_padKey = new KeyButton(tr("Keypad"));
     m_padKey->setCheckable(true);
     m_padKey->setToolTip(tr("Digits to touch, in place of the steps"));
-    column->addWidget(m_padKey, 0, Qt::AlignLeft);
+    m_sittingKey = new KeyButton(tr("Who, leaves"));
+    m_sittingKey->setPlain(true);
+    m_sittingKey->setToolTip(tr("Somebody else takes over, another feeler set, cold or hot"));
+    m_sittingKey->setEnabled(false);
+    auto *foot = new QHBoxLayout;
+    foot->addWidget(m_padKey);
+    foot->addWidget(m_sittingKey);
+    foot->addStretch(1);
+    column->addLayout(foot);
+    connect(m_sittingKey, &KeyButton::clicked, this, &BenchPage::openSitting);
     connect(m_padKey, &KeyButton::toggled, this, [this](bool on) {
         m_left->setCurrentWidget(on ? static_cast<QWidget *>(m_keypad) : m_steps);
         m_padKey->setText(on ? tr("Steps") : tr("Keypad"));
@@ -129,8 +138,12 @@ QWidget *BenchPage::sheet() const
 
 void BenchPage::openJob(JobId job)
 {
-    if (this->job() == job)
+    if (this->job() == job) {
+        // Another job may have failed to open since; this one is still here.
+        if (sheet() == m_nothing)
+            goOn();
         return;
+    }
     auto book = JobBook::open(m_desk.garage(), job);
     if (!book) {
         m_nothing->setText(sentence(book.error()));
@@ -140,9 +153,11 @@ void BenchPage::openJob(JobId job)
     for (QWidget *old : {static_cast<QWidget *>(m_sitting), static_cast<QWidget *>(m_valves), static_cast<QWidget *>(m_crank),
                          static_cast<QWidget *>(m_turn), static_cast<QWidget *>(m_step), static_cast<QWidget *>(m_plan)})
         delete old;
+    m_sitting = nullptr;
     m_book = std::move(*book);
     m_viewed.reset();
     buildSheets();
+    m_sittingKey->setEnabled(true);
     connect(m_book.get(), &JobBook::changed, this, &BenchPage::refresh);
     refresh();
     showSheet(m_sitting);
@@ -150,19 +165,18 @@ void BenchPage::openJob(JobId job)
 
 void BenchPage::buildSheets()
 {
-    m_sitting = new SittingSheet(m_desk, *m_book);
+    buildSitting();
     m_valves = new ValveSheet(m_desk, *m_book);
     m_crank = new CrankSheet(m_desk, *m_book);
     m_turn = new TurnSheet(m_desk, *m_book);
     m_step = new StepSheet(m_desk, *m_book);
     m_plan = new PlanSheet(m_desk, *m_book);
-    for (QWidget *sheet : {static_cast<QWidget *>(m_sitting), static_cast<QWidget *>(m_valves), static_cast<QWidget *>(m_crank),
-                           static_cast<QWidget *>(m_turn), static_cast<QWidget *>(m_step), static_cast<QWidget *>(m_plan)})
+    for (QWidget *sheet : {static_cast<QWidget *>(m_valves), static_cast<QWidget *>(m_crank), static_cast<QWidget *>(m_turn),
+                           static_cast<QWidget *>(m_step), static_cast<QWidget *>(m_plan)})
         m_middle->addWidget(sheet);
     m_keypad->setTarget(m_valves->bar()->edit());
 
     const auto backToHead = [this] { showSheet(m_valves); };
-    connect(m_sitting, &SittingSheet::begun, this, &BenchPage::begin);
     connect(m_step, &StepSheet::done, this, &BenchPage::goOn);
     connect(m_valves, &ValveSheet::finished, this, &BenchPage::goOn);
     connect(m_valves, &ValveSheet::turnWanted, this, &BenchPage::turnCrank);
@@ -178,19 +192,42 @@ void BenchPage::buildSheets()
     connect(m_plan, &PlanSheet::left, this, backToHead);
 }
 
-void BenchPage::begin()
+void BenchPage::buildSitting()
+{
+    SittingSheet *old = std::exchange(m_sitting, new SittingSheet(m_desk, *m_book));
+    m_middle->addWidget(m_sitting);
+    if (old)
+        old->deleteLater();
+    connect(m_sitting, &SittingSheet::begun, this, &BenchPage::goOn);
+}
+
+void BenchPage::openSitting()
+{
+    buildSitting();
+    showSheet(m_sitting);
+}
+
+void BenchPage::showEvent(QShowEvent *event)
+{
+    QWidget::showEvent(event);
+    // People and feeler sets may have come on another page meanwhile.
+    if (m_book && sheet() == m_sitting)
+        openSitting();
+}
+
+void BenchPage::keepPlan()
 {
     const JobState &state = m_book->state();
     const bool setsValves = std::ranges::any_of(state.frame->job.steps, [](const Step &step) { return step.kind == StepKind::ValveSet; });
     // The plan is stored with the job from its first sitting on, so that a newer program does not reshuffle half a job. If it cannot be
-    // stored now, the valve sheet still shows the proposed one and the next act says what is wrong.
+    // stored now, it is tried again the next time the head is shown, and the next act says what is wrong.
     if (setsValves && !state.plan)
         (void)m_book->choosePlan(m_book->proposedPlan());
-    goOn();
 }
 
 void BenchPage::goOn()
 {
+    keepPlan();
     const JobState &state = m_book->state();
     const NextAct next = nextAct(state);
     if (next.step)
@@ -221,6 +258,7 @@ void BenchPage::viewStep(StepId id)
 
 void BenchPage::showHead()
 {
+    keepPlan();
     // Whether a valve may be set hangs on where the crank stands: that is asked first, once a sitting.
     showSheet(m_book->sitting().crankConfirmed ? static_cast<QWidget *>(m_valves) : m_crank);
 }
@@ -248,6 +286,7 @@ void BenchPage::turnCrank()
 void BenchPage::showSheet(QWidget *sheet)
 {
     if (sheet == m_valves) {
+        m_valves->bar()->quiet();
         const auto &steps = m_book->state().frame->job.steps;
         const auto valveStep = std::ranges::find(steps, StepKind::ValveSet, &Step::kind);
         if (valveStep != steps.end())
@@ -296,6 +335,13 @@ void BenchPage::refresh()
     m_open->present(m_book->state());
     m_valves->refresh();
     m_step->refresh();
+    if (sheet() == m_turn)
+        m_turn->refresh();
+    if (sheet() == m_crank)
+        m_crank->refresh();
+    // Queued: the key that chose a plan is one of those that are built anew.
+    if (sheet() == m_plan)
+        QTimer::singleShot(0, m_plan, &PlanSheet::refresh);
 }
 
 void BenchPage::showHeader()

@@ -56,6 +56,9 @@ public:
     [[nodiscard]] KeyButton *keypadKey() const { return m_padKey; }
     [[nodiscard]] QWidget *sheet() const;
 
+protected:
+    void showEvent(QShowEvent *event) override;
+
 private:
     void buildSteps(QHBoxLayout *columns);
     void buildSheets();
@@ -64,7 +67,9 @@ private:
     void showSteps();
     void showHead();
     void showSheet(QWidget *sheet);
-    void begin();
+    void buildSitting();
+    void openSitting();
+    void keepPlan();
     void goOn();
     void takeBack(bool again);
 
@@ -78,6 +83,7 @@ private:
     QStackedWidget *m_left = nullptr;
     Keypad *m_keypad = nullptr;
     KeyButton *m_padKey = nullptr;
+    KeyButton *m_sittingKey = nullptr;
     QStackedWidget *m_middle = nullptr;
     Heading *m_nothing = nullptr;
     OpenColumn *m_open = nullptr;

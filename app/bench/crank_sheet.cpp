@@ -1,5 +1,6 @@
 #include "bench/crank_sheet.h"
 
+#include "bench/caution_words.h"
 #include "parts/heading.h"
 #include "parts/key_button.h"
 #include "parts/message_line.h"
@@ -53,6 +54,8 @@ CrankSheet::CrankSheet(Desk &desk, JobBook &book, QWidget *parent) : QWidget(par
     m_check = new Heading({}, TextSize::Small);
     m_check->setWordWrap(true);
     column->addWidget(m_check);
+    m_cautions = new CautionWordsView;
+    column->addWidget(m_cautions);
     m_message = new MessageLine;
     column->addWidget(m_message);
     auto *keys = new QHBoxLayout;
@@ -67,7 +70,8 @@ CrankSheet::CrankSheet(Desk &desk, JobBook &book, QWidget *parent) : QWidget(par
 
     const auto chosenPlace = [this] { return Angle::ofSmallest(*m_places->currentId()); };
     connect(m_places, &RuledList::chosen, this, &CrankSheet::showCheck);
-    connect(m_places, &RuledList::opened, this, [this](qint64 id) { answer(Angle::ofSmallest(id)); });
+    // Choosing a place and saying that the crank stands there are two things: nobody walks through this by Enter alone unawares.
+    connect(m_places, &RuledList::opened, this, [this] { m_stands->setFocus(Qt::OtherFocusReason); });
     connect(m_stands, &KeyButton::clicked, this, [this, chosenPlace] { answer(chosenPlace()); });
     connect(m_unknown, &KeyButton::clicked, this, [this] { answer(std::nullopt); });
     refresh();
@@ -89,20 +93,28 @@ void CrankSheet::refresh()
     m_left->setText(known ? tr("It was left at %1, %2. Look at the mark and tell the stroke.")
                                 .arg(crankInText(design, state.crank->crank), crankKnown(state, m_desk.garage().now()))
                           : tr("Nobody has said yet. Bring it to a mark and tell the stroke, or say that it is unknown."));
-    m_places->setCurrentId(known ? state.crank->crank->smallest() : rows.front().id);
+    // What nobody has said is not proposed either.
+    m_places->setCurrentId(known ? std::optional(state.crank->crank->smallest()) : std::nullopt);
+    m_cautions->setCautions(known || m_book.sitting().turningCautionsRead ? std::vector<Caution>{} : JobBook::turningCautions());
     showCheck();
 }
 
 void CrankSheet::showCheck()
 {
+    const auto chosen = m_places->currentId();
+    m_stands->setEnabled(chosen.has_value());
+    if (!chosen) {
+        m_check->clear();
+        return;
+    }
     const EngineDesign &design = m_book.state().frame->engine.design;
-    const CrankSaying saying = sayCrank(design, Angle::ofSmallest(*m_places->currentId()));
+    const CrankSaying saying = sayCrank(design, Angle::ofSmallest(*chosen));
     m_check->setText(strokeCheckSentence(design, strokeCheck(design, saying.place.cylinder)));
 }
 
 void CrankSheet::takeFocus()
 {
-    m_stands->setFocus(Qt::OtherFocusReason);
+    (m_stands->isEnabled() ? static_cast<QWidget *>(m_stands) : m_places)->setFocus(Qt::OtherFocusReason);
 }
 
 void CrankSheet::answer(std::optional<Angle> crank)

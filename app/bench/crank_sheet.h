@@ -8,6 +8,7 @@
 
 namespace asleft {
 
+class CautionWordsView;
 class Heading;
 class KeyButton;
 class MessageLine;
@@ -38,6 +39,7 @@ private:
     JobBook &m_book;
     Heading *m_left = nullptr;
     Heading *m_check = nullptr;
+    CautionWordsView *m_cautions = nullptr;
     RuledRows *m_rows = nullptr;
     RuledList *m_places = nullptr;
     MessageLine *m_message = nullptr;

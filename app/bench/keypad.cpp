@@ -61,7 +61,7 @@ Keypad::Keypad(QWidget *parent) : QWidget(parent)
 
 void Keypad::press(int key, const QString &text)
 {
-    if (!m_target)
+    if (!m_target || !m_target->isVisible())
         return;
     m_target->setFocus(Qt::OtherFocusReason);
     QKeyEvent down(QEvent::KeyPress, key, Qt::NoModifier, text);

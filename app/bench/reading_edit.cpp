@@ -11,8 +11,20 @@ ReadingEdit::ReadingEdit(QWidget *parent) : LineEdit(parent)
 {
     setFont(textFont(TextSize::Value));
     setAlignment(Qt::AlignHCenter);
+    connect(this, &QLineEdit::textChanged, this, &ReadingEdit::fitFont);
     setTextMargins(8, 0, 8, 20);
     setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
+}
+
+void ReadingEdit::fitFont(const QString &text)
+{
+    const int room = sizeHint().width() - 36;
+    QFont font = textFont(TextSize::Value);
+    for (const TextSize smaller : {TextSize::Now, TextSize::Body})
+        if (QFontMetrics(font).horizontalAdvance(text) > room)
+            font = textFont(smaller);
+    if (font != this->font())
+        setFont(font);
 }
 
 void ReadingEdit::setEcho(const QString &echo)

@@ -29,6 +29,9 @@ protected:
     void paintEvent(QPaintEvent *event) override;
 
 private:
+    /// A long value is set smaller, so that no digit of it is out of sight.
+    void fitFont(const QString &text);
+
     QString m_letters;
     QString m_echo;
 };

@@ -39,6 +39,7 @@ StepSheet::StepSheet(Desk &desk, JobBook &book, QWidget *parent) : QWidget(paren
 void StepSheet::showStep(StepId step)
 {
     m_step = step;
+    m_askedAbout.clear();
     m_message->clear();
     refresh();
 }
@@ -77,8 +78,29 @@ void StepSheet::takeFocus()
     m_done->setFocus(Qt::OtherFocusReason);
 }
 
+QStringList StepSheet::stillOpenBefore(const Step &step) const
+{
+    // A line that comes before hand-over is done after the first start: whatever should have been seen to before that is asked about.
+    QStringList open;
+    if (step.before != Gate::HandOver)
+        return open;
+    const StillOpen all = stillOpen(m_book.state());
+    for (const auto *items : {&all.turning, &all.firstStart})
+        for (const OpenItem &item : *items)
+            open.append(openWords(item, m_book.state(), m_desk.garage().now()).title);
+    return open;
+}
+
 void StepSheet::markDone()
 {
+    const Step *step = m_book.state().frame->step(*m_step);
+    const QStringList open = step ? stillOpenBefore(*step) : QStringList();
+    if (!open.isEmpty() && m_askedAbout != open) {
+        m_askedAbout = open;
+        m_message->refuse(tr("Still open before first start: %1. Nothing is logged yet; “Done” once more if it is done all the same.")
+                              .arg(open.join(QStringLiteral(", "))));
+        return;
+    }
     const auto logged = m_book.markStepDone(*m_step);
     if (!logged)
         m_message->refuse(sentence(logged.error()));

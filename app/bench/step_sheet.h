@@ -31,10 +31,12 @@ Q_SIGNALS:
 private:
     void markDone();
     [[nodiscard]] QString doneWords(StepId step) const;
+    [[nodiscard]] QStringList stillOpenBefore(const Step &step) const;
 
     Desk &m_desk;
     JobBook &m_book;
     std::optional<StepId> m_step;
+    QStringList m_askedAbout; ///< what was open when Done was asked about
     Heading *m_title = nullptr;
     Heading *m_detail = nullptr;
     Heading *m_when = nullptr;

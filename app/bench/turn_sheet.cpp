@@ -31,6 +31,7 @@ TurnSheet::TurnSheet(Desk &desk, JobBook &book, QWidget *parent) : QWidget(paren
         takeFocus();
     });
     connect(m_turned, &KeyButton::clicked, this, &TurnSheet::turn);
+    connect(m_elsewhere, &KeyButton::clicked, this, &TurnSheet::crankWanted);
     connect(m_back, &KeyButton::clicked, this, &TurnSheet::left);
 }
 
@@ -57,11 +58,12 @@ void TurnSheet::build()
     auto *keys = new QHBoxLayout;
     m_read = new KeyButton(tr("Read, and seen to"));
     m_turned = new KeyButton(tr("It is turned"));
+    m_elsewhere = new KeyButton(tr("It stands elsewhere"));
     m_back = new KeyButton(tr("Back to the head"));
     m_back->setPlain(true);
     m_read->setStrong(true);
     m_turned->setStrong(true);
-    for (KeyButton *key : {m_read, m_turned, m_back})
+    for (KeyButton *key : {m_read, m_turned, m_elsewhere, m_back})
         keys->addWidget(key);
     keys->addStretch(1);
     column->addLayout(keys);
@@ -70,8 +72,9 @@ void TurnSheet::build()
 
 std::optional<Angle> TurnSheet::target() const
 {
+    // By its place in the plan: a manual may print one angle in two lines.
     const auto id = m_positions->currentId();
-    return id ? std::optional(Angle::ofSmallest(*id)) : std::nullopt;
+    return id && *id < qint64(m_cranks.size()) ? std::optional(m_cranks[std::size_t(*id)]) : std::nullopt;
 }
 
 void TurnSheet::refresh()
@@ -86,12 +89,14 @@ void TurnSheet::showPositions()
     const JobState &state = m_book.state();
     const EngineDesign &design = state.frame->engine.design;
     QList<RuledRow> rows;
+    m_cranks.clear();
     const CrankPlan plan = state.plan ? *state.plan : m_book.proposedPlan();
     for (const PlanPosition &position : plan.positions) {
         const bool stands = state.crank && state.crank->crank == position.crank;
         // The mark on the pulley is of no. 1 on most engines: what stands opposite helps to find it.
         const auto opposite = position.place.stroke == Stroke::Compression ? companion(design, position.place.cylinder) : std::nullopt;
-        rows.append({.id = position.crank.smallest(),
+        m_cranks.push_back(position.crank);
+        rows.append({.id = rows.size(),
                      .title = placeName(design, position.place),
                      .note = QString::fromStdString(describePoints(design, position)),
                      .right = stands     ? tr("it stands here")
@@ -120,8 +125,17 @@ void TurnSheet::showStep()
     QStringList open;
     for (const OpenItem &item : stillOpen(state).turning)
         open.append(openWords(item, state, m_desk.garage().now()).title);
-    m_open->setText(open.isEmpty() ? QString() : tr("Still open before turning: %1").arg(open.join(QStringLiteral(", "))));
-    m_open->setVisible(!open.isEmpty());
+    QStringList words;
+    if (!open.isEmpty())
+        words.append(tr("Still open before turning: %1.").arg(open.join(QStringLiteral(", "))));
+    QStringList unset;
+    for (const SettingPoint &point : state.frame->engine.points)
+        if (here(state, point.id) == Here::InPlan && !state.point(point.id).settled())
+            unset.append(pointShort(*state.frame, point.id));
+    if (!unset.isEmpty())
+        words.append(tr("Set at this position and not settled yet: %1.").arg(unset.join(QStringLiteral(", "))));
+    m_open->setText(words.join(QChar::Space));
+    m_open->setVisible(!words.isEmpty());
     const bool read = m_book.sitting().turningCautionsRead;
     m_cautions->setCautions(read ? std::vector<Caution>{} : JobBook::turningCautions());
     m_read->setVisible(!read);

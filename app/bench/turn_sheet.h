@@ -54,7 +54,9 @@ private:
     MessageLine *m_message = nullptr;
     KeyButton *m_read = nullptr;
     KeyButton *m_turned = nullptr;
+    KeyButton *m_elsewhere = nullptr;
     KeyButton *m_back = nullptr;
+    std::vector<Angle> m_cranks; ///< of the rows
 };
 
 } // namespace asleft

@@ -24,7 +24,12 @@ ValveSheet::ValveSheet(Desk &desk, JobBook &book, QWidget *parent) : QWidget(par
             [this](qsizetype index) { takeInHand(m_book.state().frame->engine.points.at(std::size_t(index)).id); });
     connect(m_bar, &ReadingBar::valueEntered, this, &ValveSheet::enter);
     connect(m_bar, &ReadingBar::keyed, this, &ValveSheet::press);
-    connect(m_bar, &ReadingBar::typing, this, [this] { m_asked.reset(); });
+    connect(m_bar, &ReadingBar::typing, this, [this] {
+        m_asked.reset();
+        // What is being typed stays what it was begun as, whatever another seat logs meanwhile.
+        if (m_inHand && !m_phase)
+            m_phase = phaseOf(*m_inHand);
+    });
     connect(m_bar, &ReadingBar::nothingEntered, this, &ValveSheet::moveOn);
     connect(m_bar, &ReadingBar::unitChosen, this, [this](LengthUnit unit) {
         m_unit = unit;
@@ -164,9 +169,8 @@ void ValveSheet::showBar()
     m_bar->present(view);
     const bool turning = next.kind == NextAct::Kind::TurnCrank && !m_inHand;
     m_turn->setStrong(turning);
-    m_allHere->setEnabled(std::ranges::any_of(state.frame->engine.points, [&](const SettingPoint &point) {
-        return here(state, point.id) == Here::InPlan && !state.point(point.id).settled() && lashBandsOf(m_book, point.id);
-    }));
+    m_allHere->setEnabled(
+        std::ranges::any_of(state.frame->engine.points, [&](const SettingPoint &point) { return canBeLeftHere(state, point); }));
 }
 
 void ValveSheet::takeInHand(PointId point)
@@ -261,9 +265,15 @@ void ValveSheet::press(ReadingBar::Key key)
     }
 }
 
+ValveSheet::Question ValveSheet::questionAbout(std::optional<PointId> point, const QString &about) const
+{
+    const auto &crank = m_book.state().crank;
+    return {point, about, crank ? std::optional(crank->seq) : std::nullopt};
+}
+
 bool ValveSheet::mayGoOn(PointId point, const QString &about, const QString &farOffQuestion)
 {
-    const Question question{point, about};
+    const Question question = questionAbout(point, about);
     if (m_asked == question)
         return true;
     const JobState &state = m_book.state();
@@ -285,14 +295,19 @@ bool ValveSheet::mayGoOn(PointId point, const QString &about, const QString &far
 
 void ValveSheet::logAllHere()
 {
-    const Question question{std::nullopt, QStringLiteral("all")};
-    if (m_asked != question) {
-        m_asked = question;
-        m_bar->ask(tr("Every point of this position that is not set yet: set with the spec's leaf, locked, felt again? Press “All set "
-                      "here” once more if it is so."));
+    const Question question = questionAbout(std::nullopt, QStringLiteral("all"));
+    if (m_asked == question) {
+        after(m_book.leaveAllHere());
         return;
     }
-    after(m_book.leaveAllHere());
+    const JobState &state = m_book.state();
+    QStringList names;
+    for (const SettingPoint &point : state.frame->engine.points)
+        if (canBeLeftHere(state, point))
+            names.append(pointShort(*state.frame, point.id));
+    m_asked = question;
+    m_bar->ask(tr("%1: all set with the spec's leaf, locked, felt again? Nothing is logged yet; “All set here” once more logs it.")
+                   .arg(names.join(QStringLiteral(", "))));
 }
 
 void ValveSheet::after(const Result<ActSeq> &logged)
@@ -311,6 +326,9 @@ void ValveSheet::after(const Result<ActSeq> &logged)
     if (act != state.acts.end())
         m_bar->done(actText(*act, state));
     focusValue();
+    // The crank's place was taken back: it is asked for before anything more is set.
+    if (!m_book.sitting().crankConfirmed)
+        Q_EMIT crankWanted();
 }
 
 std::optional<PointId> ValveSheet::inHandAfter(const Act &act) const

@@ -48,6 +48,7 @@ private:
     struct Question {
         std::optional<PointId> point;
         QString about;
+        std::optional<ActSeq> crank; ///< the act that told where it stands: moved since, the question is another one
         bool operator==(const Question &) const = default;
     };
 
@@ -61,6 +62,7 @@ private:
     void press(ReadingBar::Key key);
     void logAllHere();
     void moveOn();
+    [[nodiscard]] Question questionAbout(std::optional<PointId> point, const QString &about) const;
     void after(const Result<ActSeq> &logged);
     [[nodiscard]] std::optional<PointId> inHandAfter(const Act &act) const;
     [[nodiscard]] bool mayGoOn(PointId point, const QString &about, const QString &farOffQuestion);

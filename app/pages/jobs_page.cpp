@@ -115,6 +115,7 @@ void JobsPage::showJob()
 
 void JobsPage::openNew()
 {
+    m_newJob->chooseVehicle(m_newJob->vehicle());
     const VehicleRow *vehicle = m_newJob->vehicle() ? m_vehicles.at(*m_newJob->vehicle()) : nullptr;
     if (!vehicle) {
         m_newJob->message()->refuse(tr("Choose the vehicle this job is for."));

@@ -44,7 +44,7 @@ QString otherSystem(const Band<Torque> &band, DecimalMark mark)
 template <class Q>
 QString echoOf(const Band<Q> &band, DecimalMark mark)
 {
-    const QString both = QStringLiteral("%1 = %2").arg(bandText(band), otherSystem(band, mark));
+    const QString both = QCoreApplication::translate("SpecReader", "%1; within it %2").arg(bandText(band), otherSystem(band, mark));
     if (!band.toleranceAssumed)
         return both;
     return words("%1; no limits given, so ± %2 % is assumed").arg(both, QString::number(assumedTolerancePercent));

@@ -73,9 +73,11 @@ Here here(const JobState &state, PointId id)
     if (!point || !state.crank || !state.crank->crank)
         return Here::Unknown;
     const Angle crank = *state.crank->crank;
-    if (state.plan && planSetsHere(*state.plan, point->valve, crank))
+    const bool free = maySet(state.frame->engine.design, point->valve, crank);
+    // The manual's word goes before the geometry; a generated plan is only worth the geometry it was made from.
+    if (state.plan && planSetsHere(*state.plan, point->valve, crank) && (free || !state.plan->generated))
         return Here::InPlan;
-    if (!maySet(state.frame->engine.design, point->valve, crank))
+    if (!free)
         return Here::NotHere;
     return planPositionHere(state) ? Here::Possible : Here::InPlan;
 }
@@ -93,6 +95,11 @@ NextAct pointAct(const JobState &state, PointId id)
     case PointStage::CheckAgain: break;
     }
     return {.kind = NextAct::Kind::SetPoint, .point = id};
+}
+
+bool canBeLeftHere(const JobState &state, const SettingPoint &point)
+{
+    return here(state, point.id) == Here::InPlan && !state.point(point.id).settled() && state.frame->lashBandsNow(point.valve.side);
 }
 
 NextAct nextValveAct(const JobState &state)

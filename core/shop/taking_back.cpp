@@ -16,13 +16,23 @@ bool isCautions(const Act &act)
     return std::holds_alternative<CautionsFact>(act.what.fact);
 }
 
+/// The plan a job began with: stored by the program itself, and a job is not worked without one.
+bool isFirstPlan(const JobState &state, const Act &act)
+{
+    const auto plan = [&](const Act &each) {
+        return each.what.job == state.frame->job.id && std::holds_alternative<PlanFact>(each.what.fact);
+    };
+    const auto first = std::ranges::find_if(state.acts, plan);
+    return first != state.acts.end() && first->seq == act.seq;
+}
+
 } // namespace
 
 std::optional<ActSeq> undoable(const JobState &state, std::string_view seat)
 {
     for (auto act = state.acts.rbegin(); act != state.acts.rend(); ++act) {
         const bool mine = act->what.seat == seat && act->what.job == state.frame->job.id;
-        if (mine && state.inForce(*act) && !takesBack(*act) && !isCautions(*act))
+        if (mine && state.inForce(*act) && !takesBack(*act) && !isCautions(*act) && !isFirstPlan(state, *act))
             return act->seq;
     }
     return std::nullopt;

@@ -100,9 +100,11 @@ public:
         const auto target = std::find_if(acts.begin(), acts.end(), [this](const Act &act) { return act.seq == m_act.what.withdraws; });
         if (target == acts.end() || target->seq >= m_act.seq)
             return ActWords::tr("undid an act");
-        const QString undone = actText(*target, m_state);
-        return std::holds_alternative<WithdrawFact>(target->what.fact) ? ActWords::tr("took back: %1").arg(undone)
-                                                                       : ActWords::tr("undid: %1").arg(undone);
+        if (!std::holds_alternative<WithdrawFact>(target->what.fact))
+            return ActWords::tr("undid: %1").arg(actText(*target, m_state));
+        // A withdrawal taken back is the first act brought back.
+        const auto first = std::find_if(acts.begin(), acts.end(), [&](const Act &act) { return act.seq == target->what.withdraws; });
+        return first == acts.end() ? ActWords::tr("brought an act back") : ActWords::tr("brought back: %1").arg(actText(*first, m_state));
     }
 
 private:

@@ -12,16 +12,16 @@ const char *patternOf(ErrorKind kind)
 {
 #define SAY(text) QT_TRANSLATE_NOOP("ErrorWords", text)
     switch (kind) {
-    case ErrorKind::EmptyText: return SAY("Nothing was typed. Nothing was logged; type a value, such as 0.25 mm or 12 thou.");
-    case ErrorKind::NotANumber: return SAY("“%1” is not a number. Nothing was logged; type digits, such as 0.25 mm or 5/8 in.");
-    case ErrorKind::AmbiguousNumber: return SAY("“%1” can be read two ways. Nothing was logged; type %2 or %3.");
-    case ErrorKind::TooManyDigits: return SAY("“%1” has more than twelve digits. Nothing was logged; type it with fewer.");
-    case ErrorKind::NegativeValue: return SAY("“%1” is below zero. Nothing was logged; type the value without the minus sign.");
-    case ErrorKind::UnknownUnit: return SAY("“%1” is not a unit for this value. Nothing was logged; use one of: %2.");
-    case ErrorKind::TextLeftOver: return SAY("“%1” has no place behind the value. Nothing was logged; take it away and try again.");
-    case ErrorKind::ValueTooLarge: return SAY("“%1” is more than can be kept here. Nothing was logged; the most is %2.");
-    case ErrorKind::TextTooLong: return SAY("The text has %1 characters. Nothing was logged; type at most %2.");
-    case ErrorKind::DivisionByZero: return SAY("“%1” divides by zero. Nothing was logged; type a fraction such as 5/8 in.");
+    case ErrorKind::EmptyText: return SAY("Nothing was typed. Nothing was stored; type a value, such as 0.25 mm or 12 thou.");
+    case ErrorKind::NotANumber: return SAY("“%1” is not a number. Nothing was stored; type digits, such as 0.25 mm or 5/8 in.");
+    case ErrorKind::AmbiguousNumber: return SAY("“%1” can be read two ways. Nothing was stored; type %2 or %3.");
+    case ErrorKind::TooManyDigits: return SAY("“%1” has more than twelve digits. Nothing was stored; type it with fewer.");
+    case ErrorKind::NegativeValue: return SAY("“%1” is below zero. Nothing was stored; type the value without the minus sign.");
+    case ErrorKind::UnknownUnit: return SAY("“%1” is not a unit for this value. Nothing was stored; use one of: %2.");
+    case ErrorKind::TextLeftOver: return SAY("“%1” has no place behind the value. Nothing was stored; take it away and try again.");
+    case ErrorKind::ValueTooLarge: return SAY("“%1” is more than can be kept here. Nothing was stored; the most is %2.");
+    case ErrorKind::TextTooLong: return SAY("The text has %1 characters. Nothing was stored; type at most %2.");
+    case ErrorKind::DivisionByZero: return SAY("“%1” divides by zero. Nothing was stored; type a fraction such as 5/8 in.");
     case ErrorKind::BandUpsideDown: return SAY("The low end %1 is above the high end %2. The spec is as it was; type the low end first.");
     case ErrorKind::BandWithoutValue: return SAY("“%1” names no value. The spec is as it was; type a band such as 0.20 to 0.30 mm.");
     case ErrorKind::BandSystemsDiffer:
@@ -39,8 +39,8 @@ const char *patternOf(ErrorKind kind)
     case ErrorKind::CylinderLabelCount:
         return SAY("The numbering names %1 cylinders, the engine has %2. Nothing was changed; name every one once.");
     case ErrorKind::CylindersInUse:
-        return SAY("Jobs of this engine are logged for cylinders %2, so they cannot become %1. Nothing was changed; type a new vehicle "
-                   "for another engine.");
+        return SAY("Jobs of %1 have been worked on, and they hang on its cylinders, firing order and gaps. Nothing was changed; type "
+                   "another engine as a new vehicle.");
     case ErrorKind::FiringOrderMissing:
         return SAY("Cylinder %1 is missing from the firing order. Nothing was changed; name every cylinder once.");
     case ErrorKind::FiringOrderTwice: return SAY("Cylinder %1 fires twice in the order. Nothing was changed; name every cylinder once.");

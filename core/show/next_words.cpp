@@ -64,8 +64,9 @@ std::optional<double> turnsToLeaf(const Aim &aim, const Judged &judged)
 
 QString turnSentence(const Aim &aim, const Judged &judged)
 {
-    const bool in = judged.verdict == Verdict::High;
     const auto turns = turnsToLeaf(aim, judged);
+    // The verdict is of the spec it was judged by; which way to turn hangs on the leaf of today's.
+    const bool in = turns ? *turns > 0 : judged.verdict == Verdict::High;
     const auto fraction = turns ? nearestSimpleFraction(std::abs(*turns)) : std::nullopt;
     if (!fraction)
         return in ? NextWords::tr("Turn in") : NextWords::tr("Turn out");

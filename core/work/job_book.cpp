@@ -146,6 +146,8 @@ Result<ActSeq> JobBook::confirmCrank(std::optional<Angle> crank)
 
 Result<ActSeq> JobBook::turnCrank(Angle to)
 {
+    if (const Done fresh = catchUp(); !fresh)
+        return tl::unexpected(fresh.error());
     if (const auto open = openNuts(m_state); !open.empty())
         return fail(ErrorKind::NutStillOpen, namesOf(*m_state.frame, open));
     if (!m_sitting.crankConfirmed || !m_state.crank || !m_state.crank->crank)
@@ -174,6 +176,8 @@ Result<ActSeq> JobBook::markStepDone(StepId step)
 
 Result<ActSeq> JobBook::undo()
 {
+    if (const Done fresh = catchUp(); !fresh)
+        return tl::unexpected(fresh.error());
     const auto last = undoable(m_state, m_garage.seat());
     if (!last)
         return fail(ErrorKind::NothingToUndo);

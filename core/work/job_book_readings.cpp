@@ -54,7 +54,8 @@ ReadingFact JobBook::factFrom(const ReadingEntry &entry) const
                         .specLeaf = entry.specLeaf,
                         .outOfPlace = false,
                         .corrects = {}};
-    if (spec)
+    // What was done by feel was judged by no spec and measured with no tool.
+    if (spec && entry.form != ReadingForm::ByFeel)
         reading.judgedBy = spec->id;
     if (entry.form != ReadingForm::ByFeel)
         reading.tool = m_sitting.feelerSet;
@@ -81,7 +82,7 @@ Result<ActSeq> JobBook::leaveAllHere()
 {
     AllLeftFact all;
     for (const SettingPoint &point : m_state.frame->engine.points) {
-        if (here(m_state, point.id) != Here::InPlan || m_state.point(point.id).settled())
+        if (!canBeLeftHere(m_state, point))
             continue;
         const auto entry = withLeaf({.point = point.id, .phase = Phase::AsLeft, .specLeaf = true}, m_state, feelerSet());
         if (!entry)

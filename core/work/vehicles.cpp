@@ -97,14 +97,6 @@ Result<bool> isWorkedOn(Database &database, VehicleId vehicle, EngineId engine)
     return std::ranges::any_of(*rows, [&](const JobRow &row) { return row.engine == engine && row.acts > 0; });
 }
 
-std::string spaced(const std::vector<std::string> &labels)
-{
-    std::string text;
-    for (const std::string &label : labels)
-        text += (text.empty() ? "" : " ") + label;
-    return text;
-}
-
 Result<VehicleRow> rowOf(Database &database, const Vehicle &vehicle)
 {
     auto fitted = engines(database, vehicle.id);
@@ -154,13 +146,16 @@ Done changeVehicle(Garage &garage, VehicleId vehicleId, EngineId engineId, const
             return tl::unexpected(now.error());
         if (now->vehicle != vehicleId)
             return fail(ErrorKind::NotFound, "engine");
-        // Points are kept by their cylinder's place among the labels: the same labels in another order would exchange their readings.
-        if (now->design.labels != checked->design.labels) {
+        // Points are kept by their cylinder's place among the labels, crank angles by the firing order: changed under a job, readings would
+        // be exchanged and the crank would stand elsewhere than it was left.
+        const bool sameFrame = now->design.labels == checked->design.labels && now->design.firingOrder == checked->design.firingOrder &&
+                               now->design.gaps == checked->design.gaps;
+        if (!sameFrame) {
             const auto worked = isWorkedOn(transaction.database(), vehicleId, engineId);
             if (!worked)
                 return tl::unexpected(worked.error());
             if (*worked)
-                return fail(ErrorKind::CylindersInUse, spaced(checked->design.labels), spaced(now->design.labels));
+                return fail(ErrorKind::CylindersInUse, checked->name);
         }
         now->name = checked->engineName;
         now->design = checked->design;

@@ -18,6 +18,7 @@
 #include "parts/key_button.h"
 #include "parts/message_line.h"
 #include "parts/ruled_list.h"
+#include "parts/value_field.h"
 
 #include <shop/outlook.h>
 #include <work/jobs.h>
@@ -56,6 +57,13 @@ inline QString nameOf(const JobBook &book, std::optional<PointId> point)
     return point ? QString::fromStdString(shortName(frame.engine.design, frame.point(*point)->valve)) : QString();
 }
 
+/// Where nobody has said yet where the crank stands nothing is proposed: the first place is chosen and confirmed.
+inline void confirmFirstPlace()
+{
+    press(Qt::Key_Return);
+    press(Qt::Key_Return);
+}
+
 /// Types a reading and presses Enter, the keyboard being where the Bench left it.
 inline void logTyped(const QString &text)
 {
@@ -79,7 +87,7 @@ struct Bench {
         type(QStringLiteral("MK"));
         press(Qt::Key_Return);
         page->viewStep(valveStep());
-        press(Qt::Key_Return);
+        confirmFirstPlace();
     }
 
     void addSpecs()

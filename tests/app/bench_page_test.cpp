@@ -20,6 +20,9 @@ private Q_SLOTS:
     void anotherPlanIsChosen();
     void openItemsLeadToTheirPoint();
     void whatAnotherSeatDoesArrives();
+    void firstStartAsksWhileSomethingIsOpen();
+    void somebodyElseTakesOver();
+    void theKeypadRestsWhileTheHeadIsHidden();
     void everythingHasANameAndIsLargeEnough();
     void anOpenJobIsLeftAsItIs();
 };
@@ -124,7 +127,7 @@ void BenchPageTest::unknownIsAnAnswer()
 {
     Bench bench;
     press(Qt::Key_Z, Qt::ControlModifier);
-    bench.page->viewStep(bench.valveStep());
+    // The crank's place taken back is asked for again at once.
     QCOMPARE(bench.page->sheet(), bench.page->crankSheet());
     click(bench.page->crankSheet()->unknownKey());
     QVERIFY(bench.state().crank && !bench.state().crank->crank);
@@ -178,6 +181,46 @@ void BenchPageTest::whatAnotherSeatDoesArrives()
     press(Qt::Key_Backspace);
     press(Qt::Key_Z, Qt::ControlModifier);
     QCOMPARE(bench.point("I2").stage, PointStage::NutOpen);
+}
+
+void BenchPageTest::firstStartAsksWhileSomethingIsOpen()
+{
+    Bench bench;
+    const auto &steps = bench.state().frame->job.steps;
+    const auto firstStart = std::find_if(steps.begin(), steps.end(), [](const Step &step) { return step.before == Gate::HandOver; });
+    bench.page->viewStep(firstStart->id);
+    press(Qt::Key_Return);
+    QVERIFY(!stepDone(bench.state(), *firstStart));
+    QVERIFY(readable(*bench.page->stepSheet()).contains(QStringLiteral("points not left")));
+    press(Qt::Key_Return);
+    QVERIFY(stepDone(bench.state(), *firstStart));
+}
+
+void BenchPageTest::somebodyElseTakesOver()
+{
+    Bench bench;
+    click(buttonNamed(*bench.page, QStringLiteral("Who, leaves")));
+    QCOMPARE(bench.page->sheet(), bench.page->sittingSheet());
+    QTest::mouseClick(bench.page->sittingSheet()->initials()->edit(), Qt::LeftButton);
+    type(QStringLiteral("TB"));
+    press(Qt::Key_Return);
+    bench.page->viewStep(bench.valveStep());
+    // The crank was confirmed in this sitting already.
+    QCOMPARE(bench.page->sheet(), bench.page->valveSheet());
+    logTyped(QStringLiteral("28"));
+    QCOMPARE(bench.state().frame->person(bench.point("I1").found->who)->initials, std::string("TB"));
+}
+
+void BenchPageTest::theKeypadRestsWhileTheHeadIsHidden()
+{
+    Bench bench;
+    click(buttonNamed(*bench.page, QStringLiteral("Keypad")));
+    bench.page->viewStep(bench.state().frame->job.steps.front().id);
+    const auto acts = bench.state().acts.size();
+    for (const char *key : {"2", "8", "log"})
+        click(buttonNamed(*bench.page, QString::fromUtf8(key)));
+    QCOMPARE(bench.state().acts.size(), acts);
+    QVERIFY(bench.bar()->edit()->text().isEmpty());
 }
 
 void BenchPageTest::everythingHasANameAndIsLargeEnough()

@@ -171,6 +171,9 @@ TEST(HereTest, ShowsHowAPointStandsToThePlaceOfTheCrank)
                   [&](const PlanPoint &point) { return point.valve == story.frame.point(story.at("I2"))->valve; });
     plan.positions[0].points.push_back({story.frame.point(story.at("I4"))->valve, degrees(-5)});
     story.log(PlanFact{ourEngine, plan});
+    EXPECT_EQ(here(story.state(), story.at("I4")), Here::NotHere) << "a generated plan is worth no more than geometry";
+    plan.generated = false;
+    story.log(PlanFact{ourEngine, plan});
     EXPECT_EQ(here(story.state(), story.at("I1")), Here::InPlan);
     EXPECT_EQ(here(story.state(), story.at("I2")), Here::Possible) << "the plan sets it elsewhere";
     EXPECT_EQ(here(story.state(), story.at("I4")), Here::InPlan) << "the manual says so, whatever geometry says";

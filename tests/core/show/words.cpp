@@ -51,7 +51,7 @@ TEST(Sentence, AMissingArgumentIsNotFatal)
 TEST(Sentence, AnAmbiguousNumberIsOfferedBothWays)
 {
     EXPECT_EQ(text(sentence({ErrorKind::AmbiguousNumber, {"1,250"}})),
-              "“1,250” can be read two ways. Nothing was logged; type 1.25 or 1250.");
+              "“1,250” can be read two ways. Nothing was stored; type 1.25 or 1250.");
     EXPECT_TRUE(sentence({ErrorKind::AmbiguousNumber, {"2,000 mm"}}).endsWith(QStringLiteral("type 2 or 2000.")));
 }
 
@@ -285,7 +285,7 @@ TEST(Acts, SayWhatWasDone)
     EXPECT_EQ(said(StepDoneFact{StepId(1)}), "done: Cover off");
     EXPECT_EQ(said(CheckAgainFact{{story.intake(1)}, "head re-torqued"}), "check again: I1, because: head re-torqued");
     EXPECT_EQ(said(WithdrawFact{}, ActSeq(9)), "undid: done: Cover off");
-    EXPECT_EQ(said(WithdrawFact{}, ActSeq(11)), "took back: undid: done: Cover off");
+    EXPECT_EQ(said(WithdrawFact{}, ActSeq(11)), "brought back: done: Cover off");
     EXPECT_EQ(said(CautionsFact{}), "read the cautions");
 }
 

@@ -30,7 +30,7 @@ enum class ErrorKind {
     BanksForLayout,      ///< banks typed, banks the layout has
     CylinderLabelTwice,  ///< label
     CylinderLabelCount,  ///< labels typed, cylinders
-    CylindersInUse,      ///< labels typed, labels that readings hang on
+    CylindersInUse,      ///< the vehicle whose engine jobs were worked on
     FiringOrderMissing,  ///< the label that never fires
     FiringOrderTwice,    ///< the label that fires twice
     FiringOrderUnknown,  ///< the label the engine does not have

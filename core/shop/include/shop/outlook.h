@@ -73,6 +73,9 @@ struct NextAct {
 /// What one point wants next, wherever the crank stands: LockNut, FeelPoint, SetPoint, SetOrKeep, or NothingOpen where it is settled.
 NextAct pointAct(const JobState &state, PointId point);
 
+/// Whether a point is one of those set at this position and not settled, with a spec whose leaf could be used.
+bool canBeLeftHere(const JobState &state, const SettingPoint &point);
+
 /// The first undone line of the job, and within the valve set the next act there.
 NextAct nextAct(const JobState &state);
 

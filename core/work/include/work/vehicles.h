@@ -27,8 +27,9 @@ struct NewVehicle {
 /// Refuses a vehicle without a name and an engine that does not fit together, and then stores nothing.
 Result<NewVehicle> addVehicle(Garage &garage, const VehicleText &text, DecimalMark mark = DecimalMark::Point);
 
-/// Changes name, mark, engine name, screw and design. A meter that reads otherwise than the last time is a further reading.
-/// Cylinders cannot be added, taken away, renamed or put in another order: readings hang on them.
+/// Changes name, mark, engine name, screw and design. Cylinders, firing order and gaps can be changed only until a job of the
+/// engine has acts (CylindersInUse): readings and the place of the crank hang on them. A meter that reads otherwise than the last time is
+/// a further reading.
 Done changeVehicle(Garage &garage, VehicleId vehicle, EngineId engine, const VehicleText &text, DecimalMark mark = DecimalMark::Point);
 
 /// Stores a further reading of a vehicle's meter.
