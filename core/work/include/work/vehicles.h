@@ -16,7 +16,6 @@ struct VehicleText {
     std::string engineName; ///< may be empty
     EngineText engine;
     ScrewText screw;
-    bool operator==(const VehicleText &) const = default;
 };
 
 struct NewVehicle {
