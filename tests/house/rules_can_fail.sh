@@ -44,7 +44,7 @@ refuses() {
 mkdir -p "$house"/{core/{base,store,work},app,demo-db,tests,scripts}
 cat >"$house/core/base/uid.h" <<'H'
 #include <base/error.h>
-#include <core/work/door.h>
+#include <core/shop/door.h>
 // prints nothing; selects nothing: "Select one from the list"
 int snprintf_free();
 H
@@ -65,22 +65,22 @@ passes 'a house that keeps the rules'
 lines 430 >"$house/app/page.cpp"
 passes 'a file close to the limit'
 
-refuses upward-include core/work/a.cpp '#include "../store/rows.h"'
+refuses upward-include core/shop/a.cpp '#include "../store/rows.h"'
 refuses upward-include app/a.h '# include "../page.h"'
 refuses widgets-in-core core/base/a.h '#include <QtWidgets/QWidget>'
-refuses widgets-in-core core/work/a.cpp '#include <QMessageBox>'
+refuses widgets-in-core core/shop/a.cpp '#include <QMessageBox>'
 refuses widgets-in-core core/CMakeLists.txt 'asleft_room(show SEES Qt6::Widgets)'
 refuses sql-outside-store app/a.cpp 'QSqlQuery query;'
 refuses sql-outside-store app/main.cpp 'query("UPDATE vehicle SET name = ?");'
-refuses sql-outside-store core/work/a.cpp 'auto text = "select id from vehicle";'
+refuses sql-outside-store core/shop/a.cpp 'auto text = "select id from vehicle";'
 refuses sql-outside-store core/base/a.h '#include <sqlite3.h>'
 refuses sql-outside-store demo-db/a.cpp '"INSERT INTO vehicle(id) VALUES(1)"'
 refuses sql-outside-store app/store/a.cpp '"PRAGMA user_version"'
 refuses sql-outside-store app/CMakeLists.txt 'target_link_libraries(app PRIVATE Qt6::Sql)'
 refuses select-star core/store/a.cpp '"SELECT * FROM act"'
 refuses printing-core core/base/a.cpp 'std::cerr << 1;'
-refuses printing-core core/work/a.cpp 'qWarning() << 1;'
-refuses printing-core core/work/a.cpp 'printf("%d", 1);'
+refuses printing-core core/shop/a.cpp 'qWarning() << 1;'
+refuses printing-core core/shop/a.cpp 'printf("%d", 1);'
 refuses modal-dialog app/a.cpp 'dialog.exec();'
 refuses modal-dialog app/a.cpp 'menu->exec(here);'
 refuses modal-dialog app/a.cpp 'QMessageBox::question(this, title, text);'

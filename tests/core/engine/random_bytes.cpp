@@ -1,34 +1,19 @@
 // Whatever bytes are typed, the readers answer: with an engine or a plan that holds together, or with a refusal.
+#include "bytes.h"
 #include "engines.h"
 
 #include <engine/plan.h>
 
 #include <algorithm>
 #include <numeric>
-#include <random>
 
 namespace asleft {
 namespace {
 
-/// Bytes of every kind, half of them from those that nearly make sense.
-class Bytes {
+/// What nearly makes sense to the readers of this room.
+class TypedEngineBytes : public Bytes {
 public:
-    explicit Bytes(unsigned seed) : m_random(seed) {}
-
-    std::string next()
-    {
-        static constexpr std::string_view likely = "1234123412340589  --,,//EIeiINEXinexAB.;:\t";
-        const bool onlyLikely = draw(0, 1) == 0;
-        std::string text(static_cast<std::size_t>(draw(0, 24)), ' ');
-        for (char &byte : text)
-            byte = onlyLikely || draw(0, 1) == 0 ? likely[static_cast<std::size_t>(draw(0, static_cast<int>(likely.size()) - 1))]
-                                                 : static_cast<char>(static_cast<unsigned char>(draw(0, 255)));
-        return text;
-    }
-    int draw(int low, int high) { return std::uniform_int_distribution(low, high)(m_random); }
-
-private:
-    std::mt19937 m_random;
+    explicit TypedEngineBytes(unsigned seed) : Bytes(seed, "1234123412340589  --,,//EIeiINEXinexAB.;:\t", 24) {}
 };
 
 void expectSound(const EngineDesign &design)
@@ -47,7 +32,7 @@ void expectSound(const EngineDesign &design)
 
 TEST(RandomBytes, InEveryTextOfAnEngine)
 {
-    Bytes bytes(1);
+    TypedEngineBytes bytes(1);
     for (auto field : {&EngineText::firingOrder, &EngineText::gaps, &EngineText::numbering, &EngineText::valveOrder}) {
         int read = 0;
         int refused = 0;
@@ -68,7 +53,7 @@ TEST(RandomBytes, InEveryTextOfAnEngine)
 
 TEST(RandomBytes, InATable)
 {
-    Bytes bytes(2);
+    TypedEngineBytes bytes(2);
     const EngineDesign four = inLine4();
     int read = 0;
     for (int round = 0; round < 100'000; ++round) {

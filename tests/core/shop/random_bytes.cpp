@@ -1,41 +1,26 @@
 // Whatever bytes are typed, the readers answer: with something that holds together, or with a refusal.
+#include "bytes.h"
 #include "story.h"
 
 #include <shop/entry.h>
 
-#include <random>
-
 namespace asleft {
 namespace {
 
-/// Bytes of every kind, half of them from those that nearly make sense.
-class Bytes {
+/// What nearly makes sense to the readers of this room.
+class TypedShopBytes : public Bytes {
 public:
-    explicit Bytes(unsigned seed) : m_random(seed) {}
+    explicit TypedShopBytes(unsigned seed) : Bytes(seed, "0123456789..,, -mminkmhby\";/\t", 20) {}
 
-    std::string next()
-    {
-        static constexpr std::string_view likely = "0123456789..,, -mminkmhby\";/\t";
-        const bool onlyLikely = draw(0, 1) == 0;
-        std::string text(static_cast<std::size_t>(draw(0, 20)), ' ');
-        for (char &byte : text)
-            byte = onlyLikely || draw(0, 1) == 0 ? likely[static_cast<std::size_t>(draw(0, static_cast<int>(likely.size()) - 1))]
-                                                 : static_cast<char>(static_cast<unsigned char>(draw(0, 255)));
-        return text;
-    }
-    int draw(int low, int high) { return std::uniform_int_distribution(low, high)(m_random); }
     DecimalMark mark() { return draw(0, 1) == 0 ? DecimalMark::Point : DecimalMark::Comma; }
     LengthUnit unit() { return static_cast<LengthUnit>(draw(0, 2)); }
-
-private:
-    std::mt19937 m_random;
 };
 
 constexpr int rounds = 50'000;
 
 TEST(RandomBytes, AsLeaves)
 {
-    Bytes bytes(1);
+    TypedShopBytes bytes(1);
     int read = 0;
     for (int round = 0; round < rounds; ++round) {
         const std::string text = bytes.next();
@@ -54,7 +39,7 @@ TEST(RandomBytes, AsLeaves)
 
 TEST(RandomBytes, AsAMeter)
 {
-    Bytes bytes(2);
+    TypedShopBytes bytes(2);
     int read = 0;
     for (int round = 0; round < rounds; ++round) {
         const std::string text = bytes.next();
@@ -73,7 +58,7 @@ TEST(RandomBytes, AsAMeter)
 
 TEST(RandomBytes, AsAScrew)
 {
-    Bytes bytes(3);
+    TypedShopBytes bytes(3);
     int read = 0;
     for (int round = 0; round < rounds; ++round) {
         const bool pitch = bytes.draw(0, 1) == 0;
@@ -91,7 +76,7 @@ TEST(RandomBytes, AsAScrew)
 
 TEST(RandomBytes, AsAReading)
 {
-    Bytes bytes(4);
+    TypedShopBytes bytes(4);
     int read = 0;
     int brackets = 0;
     for (int round = 0; round < rounds; ++round) {
