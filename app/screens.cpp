@@ -85,7 +85,7 @@ void typeTable(Window &window)
     plan.positions.front().points.pop_back();
     for (int at = 0; at < 2; ++at) {
         const PlanPosition &position = plan.positions.at(std::size_t(at));
-        form->row(at)->setLine({design.label(position.place.cylinder), position.place.stroke, describePoints(design, position)});
+        form->row(at)->setLine({design.label(position.place.cylinder), position.place.event, describePoints(design, position)});
     }
     for (int at = 2; at < form->rows(); ++at)
         form->row(at)->setLine({});
@@ -109,8 +109,8 @@ bool sit(Window &window)
     if (!book || book->state().frame->people.empty())
         return false;
     const JobFrame &frame = *book->state().frame;
-    if (!frame.feelerSets.empty())
-        book->setFeelerSet(frame.feelerSets.front().id);
+    if (!frame.tools.empty())
+        book->setTool(frame.tools.front().id);
     book->setWho(frame.people.front().id);
     return true;
 }

@@ -26,10 +26,10 @@ void whatTheManualSays(Telling &telling, EngineId engine)
     telling.spec(engine, SpecSubject::IntakeLash, {.band = "0.15 ± 0.03 mm", .otherBand = ".006 ± .001 in", .source = page});
     telling.spec(engine, SpecSubject::ExhaustLash, {.band = "0.20 ± 0.03 mm", .otherBand = ".008 ± .001 in", .source = page});
     telling.spec(engine, SpecSubject::LockNut, {.band = "20 ± 2 N·m", .otherBand = {}, .source = page});
-    const std::vector<TableLine> table{{"1", Stroke::Compression, "IN 1 EX 1"},
-                                       {"4", Stroke::Compression, "IN 4 EX 4"},
-                                       {"3", Stroke::Compression, "IN 3 EX 3"},
-                                       {"2", Stroke::Compression, "IN 2 EX 2"}};
+    const std::vector<TableLine> table{{"1", CrankEvent::Compression, "IN 1 EX 1"},
+                                       {"4", CrankEvent::Compression, "IN 4 EX 4"},
+                                       {"3", CrankEvent::Compression, "IN 3 EX 3"},
+                                       {"2", CrankEvent::Compression, "IN 2 EX 2"}};
     told(reviseTable(telling.garage(), engine, table, {"Sorrel 8 repair guide", "1-23"}));
 }
 

@@ -16,10 +16,10 @@ std::unique_ptr<JobBook> Telling::valveJob(const NewVehicle &vehicle)
     return told(JobBook::open(m_garage, told(openJob(m_garage, vehicle.vehicle, vehicle.engine, sheet, sheet.title))));
 }
 
-Sitter::Sitter(Telling &telling, JobBook &book, PersonId who, FeelerSetId leaves) : m_telling(telling), m_book(book)
+Sitter::Sitter(Telling &telling, JobBook &book, PersonId who, ToolId leaves) : m_telling(telling), m_book(book)
 {
     m_book.setWho(who);
-    m_book.setFeelerSet(leaves);
+    m_book.setTool(leaves);
 }
 
 void Sitter::step()
@@ -72,7 +72,7 @@ void Sitter::turnTo(std::size_t position)
 PointId Sitter::at(std::string_view point) const
 {
     const Engine &engine = m_book.state().frame->engine;
-    const auto named = [&](const SettingPoint &known) { return shortName(engine.design, known.valve) == point; };
+    const auto named = [&](const SettingPoint &known) { return shortName(engine.design, known.adjuster) == point; };
     return std::ranges::find_if(engine.points, named)->id;
 }
 

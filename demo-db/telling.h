@@ -17,8 +17,8 @@ namespace asleft {
 struct Workshop {
     PersonId marta;
     PersonId tom;
-    FeelerSetId metricLeaves;
-    FeelerSetId inchLeaves;
+    ToolId metricLeaves;
+    ToolId inchLeaves;
 };
 
 /// An act of the story was refused; it ends there.
@@ -64,7 +64,7 @@ private:
 /// One sitting at a job; a few minutes pass with every act.
 class Sitter {
 public:
-    Sitter(Telling &telling, JobBook &book, PersonId who, FeelerSetId leaves);
+    Sitter(Telling &telling, JobBook &book, PersonId who, ToolId leaves);
 
     /// Marks the next undone line done.
     void step();

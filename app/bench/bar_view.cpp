@@ -16,7 +16,7 @@ struct BarWords {
 };
 
 /// Spec's leaf and its neighbours on the feeler set, smallest first.
-QList<Typed<Length>> leavesNear(const FeelerSet *set, const std::optional<Typed<Length>> &middle)
+QList<Typed<Length>> leavesNear(const Tool *set, const std::optional<Typed<Length>> &middle)
 {
     QList<Typed<Length>> near;
     if (!set)
@@ -43,7 +43,7 @@ std::optional<ScaleValue> scaleOf(const std::optional<Judged> &judged)
 const Spec *lashSpecOf(const JobBook &book, PointId point)
 {
     const JobFrame &frame = *book.state().frame;
-    return frame.lashNow(frame.point(point)->valve.side);
+    return frame.lashNow(frame.point(point)->adjuster.side);
 }
 
 /// What to do now at this point.
@@ -53,7 +53,7 @@ QString nowAt(const JobBook &book, PointId point)
     const NextAct act = pointAct(state, point);
     if (act.kind == NextAct::Kind::NothingOpen)
         return BarWords::tr("%1: %2").arg(pointName(*state.frame, point), lookWords(lookOf(state, point, false)));
-    return nextActSentence(act, state, book.feelerSet());
+    return nextActSentence(act, state, book.tool());
 }
 
 /// The manual sets the point here although geometry doubts it; that was asked when the table was typed, and stays said.
@@ -61,7 +61,7 @@ bool isDoubtfulHere(const JobState &state, PointId point)
 {
     const SettingPoint *found = state.frame->point(point);
     const bool known = found && state.crank && state.crank->crank;
-    return known && here(state, point) == Here::InPlan && !maySet(state.frame->engine.design, found->valve, *state.crank->crank);
+    return known && here(state, point) == Here::InPlan && !maySet(state.frame->engine.design, found->adjuster, *state.crank->crank);
 }
 
 } // namespace
@@ -69,7 +69,7 @@ bool isDoubtfulHere(const JobState &state, PointId point)
 const SpecBand<Length> *lashBandsOf(const JobBook &book, PointId point)
 {
     const JobFrame &frame = *book.state().frame;
-    return frame.lashBandsNow(frame.point(point)->valve.side);
+    return frame.lashBandsNow(frame.point(point)->adjuster.side);
 }
 
 BarView barViewOf(const JobBook &book, PointId point, Phase phase, std::optional<LengthUnit> unit)
@@ -90,10 +90,10 @@ BarView barViewOf(const JobBook &book, PointId point, Phase phase, std::optional
     if (bands)
         view.bands = *bands;
     // In the system of the leaves in hand where the manual prints it: what is asked for, typed and logged is then one unit.
-    const auto leaf = bands ? specLeaf(*bands, book.feelerSet()) : std::nullopt;
+    const auto leaf = bands ? specLeaf(*bands, book.tool()) : std::nullopt;
     view.unit = unit.value_or(leaf ? leaf->unit : bands ? bands->first.unit : LengthUnit::Millimetre);
     view.hasLeaf = leaf.has_value();
-    view.leaves = leavesNear(book.feelerSet(), leaf);
+    view.leaves = leavesNear(book.tool(), leaf);
     // With the nut open what was found no longer holds.
     if (now.stage != PointStage::NutOpen)
         view.logged = scaleOf(now.left ? now.left : now.found);

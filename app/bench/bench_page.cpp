@@ -354,7 +354,7 @@ void BenchPage::showHeader()
     QStringList words;
     if (person)
         words.append(tr("who: %1").arg(QString::fromStdString(person->initials)));
-    if (const FeelerSet *set = m_book->feelerSet())
+    if (const Tool *set = m_book->tool())
         words.append(QString::fromStdString(set->name));
     if (person)
         words.append(conditionName(sitting.condition));

@@ -25,7 +25,7 @@ std::vector<Angle> placesOf(const JobState &state)
     const EngineDesign &design = state.frame->engine.design;
     std::vector<Angle> places;
     for (const Cylinder cylinder : design.firingOrder) {
-        for (const Stroke stroke : {Stroke::Compression, Stroke::Overlap})
+        for (const CrankEvent stroke : {CrankEvent::Compression, CrankEvent::Overlap})
             places.push_back(crankAt(design, {cylinder, stroke}));
     }
     if (state.crank && state.crank->crank)

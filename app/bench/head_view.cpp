@@ -47,7 +47,7 @@ void HeadView::setDesign(const EngineDesign &design)
     m_design = design;
     qDeleteAll(m_buttons);
     m_buttons.clear();
-    for (std::size_t i = 0; i < design.valves().size(); ++i) {
+    for (std::size_t i = 0; i < design.adjusters().size(); ++i) {
         auto *button = new PointButton(this);
         button->installEventFilter(this);
         connect(button, &PointButton::clicked, this, [this, i] { Q_EMIT pointChosen(qsizetype(i)); });

@@ -20,7 +20,7 @@ public:
     ~HeadView() override;
 
     void setDesign(const EngineDesign &design);
-    /// Names and looks in the order of EngineDesign::valves(); the one in hand, if any, by its place there.
+    /// Names and looks in the order of EngineDesign::adjusters(); the one in hand, if any, by its place there.
     void setPoints(const QStringList &names, const QList<PointLook> &looks, std::optional<qsizetype> inHand);
 
     [[nodiscard]] PointButton *button(qsizetype index) const { return m_buttons.at(index); }

@@ -76,7 +76,7 @@ void PlanSheet::addPlan(QVBoxLayout *column, const CrankPlan &plan)
     for (const PlanPosition &position : plan.positions)
         column->addWidget(Heading::wrapped(positionLine(design, position), TextSize::Small));
     QStringList unreached;
-    for (const ValveRef valve : plan.unreached)
+    for (const AdjusterRef valve : plan.unreached)
         unreached.append(pointShort(design, valve));
     if (!unreached.isEmpty())
         column->addWidget(Heading::wrapped(tr("No position sets %1.").arg(unreached.join(QStringLiteral(", "))), TextSize::Small));

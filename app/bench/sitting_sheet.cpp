@@ -36,7 +36,7 @@ void SittingSheet::sayWhereItWasLeft(QVBoxLayout *column)
 {
     const JobState &state = m_book.state();
     column->addWidget(new Heading(lastAct(state) ? tr("Where this job was left") : tr("A new job"), TextSize::Now));
-    for (const QString &line : resumeLines(state, m_desk.garage().now(), m_book.feelerSet())) {
+    for (const QString &line : resumeLines(state, m_desk.garage().now(), m_book.tool())) {
         auto *words = new Heading(line, TextSize::Body);
         words->setWordWrap(true);
         column->addWidget(words);
@@ -67,7 +67,7 @@ void SittingSheet::askWho(QVBoxLayout *column)
 void SittingSheet::askTools(QVBoxLayout *column)
 {
     QStringList sets;
-    for (const FeelerSet &set : m_book.state().frame->feelerSets)
+    for (const Tool &set : m_book.state().frame->tools)
         sets.append(QString::fromStdString(set.name));
     if (!sets.isEmpty()) {
         m_leaves = new ChoiceKeys(tr("Feeler set"), sets + QStringList{tr("another")});
@@ -99,10 +99,10 @@ void SittingSheet::begin()
         m_initials->edit()->setFocus(Qt::OtherFocusReason);
         return;
     }
-    const auto &sets = m_book.state().frame->feelerSets;
+    const auto &sets = m_book.state().frame->tools;
     const auto set = m_leaves ? std::size_t(m_leaves->choice()) : sets.size();
     if (set < sets.size())
-        m_book.setFeelerSet(sets[set].id);
+        m_book.setTool(sets[set].id);
     m_book.setCondition(m_condition->choice() == 0 ? EngineCondition::Cold : EngineCondition::Hot);
     m_book.setWho(*who);
     Q_EMIT begun();

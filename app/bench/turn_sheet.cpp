@@ -94,13 +94,13 @@ void TurnSheet::showPositions()
     for (const PlanPosition &position : plan.positions) {
         const bool stands = state.crank && state.crank->crank == position.crank;
         // The mark on the pulley is of no. 1 on most engines: what stands opposite helps to find it.
-        const auto opposite = position.place.stroke == Stroke::Compression ? companion(design, position.place.cylinder) : std::nullopt;
+        const auto opposite = position.place.event == CrankEvent::Compression ? companion(design, position.place.cylinder) : std::nullopt;
         m_cranks.push_back(position.crank);
         rows.append({.id = rows.size(),
                      .title = placeName(design, position.place),
                      .note = QString::fromStdString(describePoints(design, position)),
                      .right = stands     ? tr("it stands here")
-                              : opposite ? placeInText(design, {*opposite, Stroke::Overlap})
+                              : opposite ? placeInText(design, {*opposite, CrankEvent::Overlap})
                                          : QString(),
                      .quiet = stands});
     }

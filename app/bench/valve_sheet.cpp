@@ -163,7 +163,7 @@ void ValveSheet::showBar()
         view = barViewOf(m_book, *m_inHand, phaseOf(*m_inHand), m_unit);
     else
         view.now = next.kind == NextAct::Kind::NothingOpen ? tr("Every valve is set. Enter goes on to the next line.")
-                                                           : nextActSentence(next, state, m_book.feelerSet());
+                                                           : nextActSentence(next, state, m_book.tool());
     if (!m_inHand && m_unit)
         view.unit = *m_unit;
     m_bar->present(view);

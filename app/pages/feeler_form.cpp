@@ -79,7 +79,7 @@ void FeelerForm::tell(bool refuse)
         m_leaves->refuse(sentence(leaves.error()));
 }
 
-void FeelerForm::look(const FeelerSet &set)
+void FeelerForm::look(const Tool &set)
 {
     if (!m_leaves->text().isEmpty())
         return;

@@ -25,7 +25,7 @@ public:
     [[nodiscard]] MessageLine *message() const { return m_message; }
     void save();
     /// A set there is already, for looking at its leaves.
-    void look(const FeelerSet &set);
+    void look(const Tool &set);
 
 private:
     void tell(bool refuse);

@@ -27,7 +27,7 @@ Notes::Note noteOf(const EngineDesign &design, const PlanPosition &position, std
     words.append(PlanPreview::tr("Sets %1.").arg(QString::fromStdString(describePoints(design, position))));
     const auto tightest = std::ranges::min_element(position.points, {}, &PlanPoint::margin);
     if (tightest != position.points.end())
-        words.append(PlanPreview::tr("Tightest is %1: %2.").arg(pointInText(design, tightest->valve), marginText(design, *tightest)));
+        words.append(PlanPreview::tr("Tightest is %1: %2.").arg(pointInText(design, tightest->adjuster), marginText(design, *tightest)));
     note.words = words.join(QLatin1Char(' '));
     return note;
 }
@@ -69,7 +69,7 @@ void PlanPreview::show()
             from = position.crank;
         }
         QStringList unreached;
-        for (const ValveRef valve : plan.unreached)
+        for (const AdjusterRef valve : plan.unreached)
             unreached.append(pointInText(*m_design, valve));
         if (!unreached.isEmpty())
             notes.append({{}, tr("No position sets %1.").arg(unreached.join(QStringLiteral(", ")))});

@@ -26,7 +26,7 @@ constexpr int mostRows = 48;
 bool sameLines(const std::vector<TableLine> &some, const std::vector<TableLine> &others)
 {
     return std::ranges::equal(some, others, [](const TableLine &a, const TableLine &b) {
-        return a.cylinder == b.cylinder && a.stroke == b.stroke && a.points == b.points;
+        return a.cylinder == b.cylinder && a.event == b.event && a.points == b.points;
     });
 }
 

@@ -31,7 +31,8 @@ void questionDoubts(const EngineDesign &design, const PlanPosition &position, Ta
         QString question = marginText(design, point);
         question.front() = question.front().toUpper();
         row.doubts.append(words("%1 It is %2° short.").arg(question, lacking));
-        row.doubted.append(words("%1 with %2, by %3°").arg(pointInText(design, point.valve), placeInText(design, position.place), lacking));
+        row.doubted.append(
+            words("%1 with %2, by %3°").arg(pointInText(design, point.adjuster), placeInText(design, position.place), lacking));
     }
 }
 
@@ -60,7 +61,7 @@ TableReading readTable(const EngineDesign &design, const std::vector<TableLine> 
     TableReading reading;
     // Lines that can be read so far; a slip in one line does not hide what is wrong with the next.
     std::vector<TableLine> good;
-    std::vector<ValveRef> unreached = design.valves();
+    std::vector<AdjusterRef> unreached = design.adjusters();
     for (const TableLine &line : lines) {
         TableRowReading row;
         row.empty = isBlank(line);
@@ -78,7 +79,7 @@ TableReading readTable(const EngineDesign &design, const std::vector<TableLine> 
         }
         reading.rows.push_back(std::move(row));
     }
-    for (const ValveRef valve : unreached)
+    for (const AdjusterRef valve : unreached)
         reading.unreached.append(pointInText(design, valve));
     return reading;
 }

@@ -70,13 +70,13 @@ TableRow::TableRow(QWidget *parent)
 
 TableLine TableRow::line() const
 {
-    return {m_cylinder->text().toStdString(), Stroke(m_stroke->choice()), m_points->text().toStdString()};
+    return {m_cylinder->text().toStdString(), CrankEvent(m_stroke->choice()), m_points->text().toStdString()};
 }
 
 void TableRow::setLine(const TableLine &line)
 {
     m_cylinder->setText(QString::fromStdString(line.cylinder));
-    m_stroke->setChoice(int(line.stroke));
+    m_stroke->setChoice(int(line.event));
     m_points->setText(QString::fromStdString(line.points));
 }
 

@@ -8,10 +8,10 @@ namespace asleft {
 
 namespace {
 
-QList<RuledRow> rowsOf(const std::vector<FeelerSet> &sets)
+QList<RuledRow> rowsOf(const std::vector<Tool> &sets)
 {
     QList<RuledRow> rows;
-    for (const FeelerSet &set : sets) {
+    for (const Tool &set : sets) {
         RuledRow row;
         row.id = set.id.key();
         row.title = QString::fromStdString(set.name);
@@ -49,19 +49,19 @@ QString leavesWords(const std::vector<Typed<Length>> &leaves)
 ToolsModel::ToolsModel(Garage &garage, QObject *parent) : QObject(parent), m_garage(garage)
 {
     connect(&garage, &Garage::changed, this, [this](const Change &change) {
-        if (change.what == Change::What::FeelerSets || change.what == Change::What::People)
+        if (change.what == Change::What::Tools || change.what == Change::What::People)
             reload();
     });
     reload();
 }
 
-const FeelerSet *ToolsModel::feelerSet(qint64 id) const
+const Tool *ToolsModel::tool(qint64 id) const
 {
-    const auto found = std::ranges::find_if(m_feelerSets, [id](const FeelerSet &set) { return set.id.key() == id; });
+    const auto found = std::ranges::find_if(m_feelerSets, [id](const Tool &set) { return set.id.key() == id; });
     return found == m_feelerSets.end() ? nullptr : &*found;
 }
 
-Result<FeelerSetId> ToolsModel::addFeelerSet(const QString &name, const QString &leaves, LengthUnit unit, DecimalMark mark)
+Result<ToolId> ToolsModel::addFeelerSet(const QString &name, const QString &leaves, LengthUnit unit, DecimalMark mark)
 {
     return asleft::addFeelerSet(m_garage, name.toStdString(), leaves.toStdString(), unit, mark);
 }
@@ -74,7 +74,7 @@ Result<PersonId> ToolsModel::addPerson(const QString &initials, const QString &n
 void ToolsModel::reload()
 {
     m_failure.reset();
-    if (auto read = feelerSets(m_garage))
+    if (auto read = tools(m_garage))
         m_feelerSets = std::move(*read);
     else
         m_failure = read.error();

@@ -15,11 +15,11 @@ public:
 
     [[nodiscard]] RuledRows *feelerRows() { return &m_feelerRows; }
     [[nodiscard]] RuledRows *peopleRows() { return &m_peopleRows; }
-    [[nodiscard]] const FeelerSet *feelerSet(qint64 id) const;
+    [[nodiscard]] const Tool *tool(qint64 id) const;
     [[nodiscard]] const std::optional<Error> &failure() const { return m_failure; }
 
     // The acts.
-    Result<FeelerSetId> addFeelerSet(const QString &name, const QString &leaves, LengthUnit unit, DecimalMark mark);
+    Result<ToolId> addFeelerSet(const QString &name, const QString &leaves, LengthUnit unit, DecimalMark mark);
     Result<PersonId> addPerson(const QString &initials, const QString &name);
 
 Q_SIGNALS:
@@ -31,7 +31,7 @@ private:
     Garage &m_garage;
     RuledRows m_feelerRows;
     RuledRows m_peopleRows;
-    std::vector<FeelerSet> m_feelerSets;
+    std::vector<Tool> m_feelerSets;
     std::optional<Error> m_failure;
 };
 

@@ -69,7 +69,7 @@ QWidget *ToolsPage::rackColumn()
     rows->addWidget(m_feelers);
     rows->addStretch(1);
     connect(list, &RuledList::chosen, this, [this](qint64 id) {
-        if (const FeelerSet *set = m_tools.feelerSet(id))
+        if (const Tool *set = m_tools.tool(id))
             m_feelers->look(*set);
     });
     return column;

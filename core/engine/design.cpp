@@ -67,9 +67,9 @@ std::optional<Cylinder> EngineDesign::named(std::string_view label) const
     return Cylinder{static_cast<int>(found - labels.begin())};
 }
 
-std::vector<ValveRef> EngineDesign::valves() const
+std::vector<AdjusterRef> EngineDesign::adjusters() const
 {
-    std::vector<ValveRef> all;
+    std::vector<AdjusterRef> all;
     for (const auto &bank : banks)
         for (const Cylinder cylinder : bank)
             for (const Side side : {Side::Intake, Side::Exhaust})
@@ -131,7 +131,7 @@ EngineText describeDesign(const EngineDesign &design)
     return text;
 }
 
-std::string shortName(const EngineDesign &design, ValveRef valve)
+std::string shortName(const EngineDesign &design, AdjusterRef valve)
 {
     return (valve.side == Side::Intake ? "I" : "E") + design.label(valve.cylinder);
 }

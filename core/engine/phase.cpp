@@ -24,7 +24,7 @@ OpenArc openArc(const CamEvents &cam, Side side)
 }
 
 /// The margin before the ramp allowance is taken off: below zero where the valve is off its seat.
-Angle marginOfEvents(const EngineDesign &design, ValveRef valve, Angle crank)
+Angle marginOfEvents(const EngineDesign &design, AdjusterRef valve, Angle crank)
 {
     const OpenArc arc = openArc(design.cam, valve.side);
     const Angle sinceOpening = travel(arc.opens, phase(design, valve.cylinder, crank));
@@ -35,7 +35,7 @@ Angle marginOfEvents(const EngineDesign &design, ValveRef valve, Angle crank)
 
 /// At the very end of its arc a valve just meets its seat and holds nothing, so that end does not count; nor does the ramp, which
 /// might take up the lash or might not.
-bool surelyHeld(const EngineDesign &design, ValveRef valve, Angle crank)
+bool surelyHeld(const EngineDesign &design, AdjusterRef valve, Angle crank)
 {
     return marginOfEvents(design, valve, crank) < Angle{};
 }
@@ -68,12 +68,12 @@ Angle phase(const EngineDesign &design, Cylinder cylinder, Angle crank)
     return travel(firingAngle(design, cylinder), crank);
 }
 
-Angle margin(const EngineDesign &design, ValveRef valve, Angle crank)
+Angle margin(const EngineDesign &design, AdjusterRef valve, Angle crank)
 {
     return marginOfEvents(design, valve, crank) - design.cam.rampAllowance;
 }
 
-bool maySet(const EngineDesign &design, ValveRef valve, Angle crank)
+bool maySet(const EngineDesign &design, AdjusterRef valve, Angle crank)
 {
     return margin(design, valve, crank) > Angle{};
 }
@@ -81,7 +81,7 @@ bool maySet(const EngineDesign &design, ValveRef valve, Angle crank)
 Angle crankAt(const EngineDesign &design, CrankPlace place)
 {
     const Angle fires = firingAngle(design, place.cylinder);
-    return inCycle(place.stroke == Stroke::Compression ? fires : fires + halfCycle);
+    return inCycle(place.event == CrankEvent::Compression ? fires : fires + halfCycle);
 }
 
 CrankSaying sayCrank(const EngineDesign &design, Angle crank)
@@ -89,7 +89,7 @@ CrankSaying sayCrank(const EngineDesign &design, Angle crank)
     assert(!design.firingOrder.empty());
     CrankSaying nearest{{}, fullCycle};
     // Only a place strictly nearer replaces one found before: that keeps compression before overlap, then the firing order.
-    for (const Stroke stroke : {Stroke::Compression, Stroke::Overlap})
+    for (const CrankEvent stroke : {CrankEvent::Compression, CrankEvent::Overlap})
         for (const Cylinder cylinder : design.firingOrder) {
             const CrankPlace place{cylinder, stroke};
             const Angle after = travel(crankAt(design, place), crank);
@@ -101,19 +101,19 @@ CrankSaying sayCrank(const EngineDesign &design, Angle crank)
 
 std::optional<Cylinder> companion(const EngineDesign &design, Cylinder cylinder)
 {
-    const Angle onCompression = crankAt(design, {cylinder, Stroke::Compression});
+    const Angle onCompression = crankAt(design, {cylinder, CrankEvent::Compression});
     for (const Cylinder other : design.firingOrder)
-        if (crankAt(design, {other, Stroke::Overlap}) == onCompression)
+        if (crankAt(design, {other, CrankEvent::Overlap}) == onCompression)
             return other;
     return std::nullopt;
 }
 
 StrokeCheck strokeCheck(const EngineDesign &design, Cylinder cylinder)
 {
-    const ValveRef intake{cylinder, Side::Intake};
-    const ValveRef exhaust{cylinder, Side::Exhaust};
-    const Angle onCompression = crankAt(design, {cylinder, Stroke::Compression});
-    const Angle atOverlap = crankAt(design, {cylinder, Stroke::Overlap});
+    const AdjusterRef intake{cylinder, Side::Intake};
+    const AdjusterRef exhaust{cylinder, Side::Exhaust};
+    const Angle onCompression = crankAt(design, {cylinder, CrankEvent::Compression});
+    const Angle atOverlap = crankAt(design, {cylinder, CrankEvent::Overlap});
     const bool bothLoose = maySet(design, intake, onCompression) && maySet(design, exhaust, onCompression);
 
     StrokeCheck check{cylinder, companion(design, cylinder)};

@@ -21,7 +21,7 @@ std::vector<PlanPosition> choosePositions(const EngineDesign &design, PlanWay wa
 
 /// The position a valve is set at: of its own cylinder's compression where that is the way, else where its margin is greatest, the
 /// earlier on a tie.
-PlanPosition &positionFor(const EngineDesign &design, ValveRef valve, PlanWay way, std::vector<PlanPosition> &positions)
+PlanPosition &positionFor(const EngineDesign &design, AdjusterRef valve, PlanWay way, std::vector<PlanPosition> &positions)
 {
     if (way == PlanWay::EachOnCompression)
         return *std::ranges::find(positions, firingAngle(design, valve.cylinder), &PlanPosition::crank);
@@ -44,8 +44,8 @@ std::string describeSide(const EngineDesign &design, const PlanPosition &positio
 {
     std::vector<std::string> labels;
     for (const PlanPoint &point : position.points)
-        if (point.valve.side == side)
-            labels.push_back(design.label(point.valve.cylinder));
+        if (point.adjuster.side == side)
+            labels.push_back(design.label(point.adjuster.cylinder));
     if (labels.empty())
         return {};
     std::sort(labels.begin(), labels.end(), countsBefore);
@@ -63,7 +63,7 @@ CrankPlan generatePlan(const EngineDesign &design, PlanWay way)
     plan.generated = true;
     plan.way = way;
     plan.positions = choosePositions(design, way);
-    for (const ValveRef valve : design.valves()) {
+    for (const AdjusterRef valve : design.adjusters()) {
         PlanPosition &position = positionFor(design, valve, way, plan.positions);
         if (maySet(design, valve, position.crank))
             position.points.push_back({valve, margin(design, valve, position.crank)});

@@ -34,13 +34,13 @@ std::optional<Side> sideNamed(std::string_view word)
 }
 
 /// `I1`, `IA1`, `EX3`: a side word with a cylinder's label straight behind it.
-std::optional<ValveRef> gluedValve(const EngineDesign &design, std::string_view word)
+std::optional<AdjusterRef> gluedValve(const EngineDesign &design, std::string_view word)
 {
     for (const SideWord &known : sideWords) {
         if (!sameWord(word.substr(0, known.word.size()), known.word))
             continue;
         if (const auto cylinder = design.named(word.substr(known.word.size())))
-            return ValveRef{*cylinder, known.side};
+            return AdjusterRef{*cylinder, known.side};
     }
     return std::nullopt;
 }
@@ -63,21 +63,21 @@ std::optional<std::string_view> unknownCylinderIn(const EngineDesign &design, st
 
 /// The valves of one line as far as they are read. A side holds for the labels behind it until another is named, apart or glued.
 struct Reading {
-    std::vector<ValveRef> valves;
+    std::vector<AdjusterRef> valves;
     std::optional<Side> side;
     std::string_view sideAlone; ///< a side word no valve has followed yet
 
-    [[nodiscard]] std::optional<ValveRef> valveNamed(const EngineDesign &design, std::string_view word) const
+    [[nodiscard]] std::optional<AdjusterRef> valveNamed(const EngineDesign &design, std::string_view word) const
     {
         if (const auto cylinder = side ? design.named(word) : std::nullopt)
-            return ValveRef{*cylinder, *side};
+            return AdjusterRef{*cylinder, *side};
         const auto glued = gluedValve(design, word);
         const bool contradicts = glued && !sideAlone.empty() && glued->side != side; // `IN E1`
         return contradicts ? std::nullopt : glued;
     }
 };
 
-Result<std::vector<ValveRef>> readPoints(const EngineDesign &design, std::string_view text)
+Result<std::vector<AdjusterRef>> readPoints(const EngineDesign &design, std::string_view text)
 {
     if (const Done fits = notTooLong(text); !fits)
         return tl::unexpected(fits.error());
@@ -110,7 +110,7 @@ Result<CrankPlace> readPlace(const EngineDesign &design, const TableLine &line)
         return tl::unexpected(fits.error());
     const std::string_view label = trimmed(line.cylinder);
     if (const auto cylinder = design.named(label))
-        return CrankPlace{*cylinder, line.stroke};
+        return CrankPlace{*cylinder, line.event};
     return fail(looksLikeLabel(label) ? ErrorKind::TableCylinder : ErrorKind::TablePositionUnread, label);
 }
 
@@ -120,8 +120,8 @@ Result<CrankPlan> planFromTable(const EngineDesign &design, const std::vector<Ta
 {
     CrankPlan plan;
     plan.source = std::move(source);
-    plan.unreached = design.valves();
-    const std::vector<ValveRef> inOrder = plan.unreached;
+    plan.unreached = design.adjusters();
+    const std::vector<AdjusterRef> inOrder = plan.unreached;
     for (const TableLine &line : lines) {
         if (trimmed(line.cylinder).empty() && trimmed(line.points).empty())
             continue;
@@ -131,12 +131,12 @@ Result<CrankPlan> planFromTable(const EngineDesign &design, const std::vector<Ta
         const auto typed = readPoints(design, line.points);
         if (!typed)
             return tl::unexpected(typed.error());
-        for (const ValveRef valve : *typed)
+        for (const AdjusterRef valve : *typed)
             if (std::erase(plan.unreached, valve) == 0)
                 return fail(ErrorKind::TablePointTwice, shortName(design, valve));
 
         PlanPosition position{*place, crankAt(design, *place), {}};
-        for (const ValveRef valve : inOrder)
+        for (const AdjusterRef valve : inOrder)
             if (std::find(typed->begin(), typed->end(), valve) != typed->end())
                 position.points.push_back({valve, margin(design, valve, position.crank)});
         plan.positions.push_back(std::move(position));

@@ -27,16 +27,16 @@ std::optional<NextAct> firstWanted(const JobState &state, Allowed allowed)
 bool hasWork(const JobState &state, const PlanPosition &position)
 {
     return std::ranges::any_of(position.points, [&](const PlanPoint &planned) {
-        const SettingPoint *point = state.frame->pointAt(planned.valve);
+        const SettingPoint *point = state.frame->pointAt(planned.adjuster);
         return point && !state.point(point->id).settled();
     });
 }
 
 /// A manual's table may name one place in several lines.
-bool planSetsHere(const CrankPlan &plan, ValveRef valve, Angle crank)
+bool planSetsHere(const CrankPlan &plan, AdjusterRef valve, Angle crank)
 {
     return std::ranges::any_of(plan.positions, [&](const PlanPosition &position) {
-        return position.crank == crank && std::ranges::find(position.points, valve, &PlanPoint::valve) != position.points.end();
+        return position.crank == crank && std::ranges::find(position.points, valve, &PlanPoint::adjuster) != position.points.end();
     });
 }
 
@@ -73,9 +73,9 @@ Here here(const JobState &state, PointId id)
     if (!point || !state.crank || !state.crank->crank)
         return Here::Unknown;
     const Angle crank = *state.crank->crank;
-    const bool free = maySet(state.frame->engine.design, point->valve, crank);
+    const bool free = maySet(state.frame->engine.design, point->adjuster, crank);
     // The manual's word goes before the geometry; a generated plan is only worth the geometry it was made from.
-    if (state.plan && planSetsHere(*state.plan, point->valve, crank) && (free || !state.plan->generated))
+    if (state.plan && planSetsHere(*state.plan, point->adjuster, crank) && (free || !state.plan->generated))
         return Here::InPlan;
     if (!free)
         return Here::NotHere;
@@ -99,7 +99,7 @@ NextAct pointAct(const JobState &state, PointId id)
 
 bool canBeLeftHere(const JobState &state, const SettingPoint &point)
 {
-    return here(state, point.id) == Here::InPlan && !state.point(point.id).settled() && state.frame->lashBandsNow(point.valve.side);
+    return here(state, point.id) == Here::InPlan && !state.point(point.id).settled() && state.frame->lashBandsNow(point.adjuster.side);
 }
 
 NextAct nextValveAct(const JobState &state)

@@ -18,7 +18,7 @@ bool holds(const Band<Length> &band, Length value)
     return (!band.low || *band.low <= value) && (!band.high || value <= *band.high);
 }
 
-std::optional<Length> nearestLeaf(const Band<Length> &band, const FeelerSet &set)
+std::optional<Length> nearestLeaf(const Band<Length> &band, const Tool &set)
 {
     const auto middle = middleOf(band).smallest();
     std::optional<Length> nearest;
@@ -41,7 +41,7 @@ Length steppedMiddle(const Band<Length> &band)
 
 } // namespace
 
-std::optional<Typed<Length>> specLeaf(const Band<Length> &band, const FeelerSet *set)
+std::optional<Typed<Length>> specLeaf(const Band<Length> &band, const Tool *set)
 {
     if (!band.nominal && !band.low && !band.high)
         return std::nullopt;
@@ -55,7 +55,7 @@ std::optional<Typed<Length>> specLeaf(const Band<Length> &band, const FeelerSet 
     return Typed<Length>{*leaf, band.unit, formatExact(*leaf, band.unit)};
 }
 
-std::optional<Typed<Length>> specLeaf(const SpecBand<Length> &bands, const FeelerSet *set)
+std::optional<Typed<Length>> specLeaf(const SpecBand<Length> &bands, const Tool *set)
 {
     const bool haveLeaves = set && !set->leaves.empty();
     return specLeaf(haveLeaves ? bands.printedFor(set->leaves.front().unit) : bands.first, set);

@@ -157,9 +157,9 @@ const SettingPoint *JobFrame::point(PointId id) const
     return rowWithId(engine.points, id);
 }
 
-const SettingPoint *JobFrame::pointAt(ValveRef valve) const
+const SettingPoint *JobFrame::pointAt(AdjusterRef valve) const
 {
-    const auto found = std::ranges::find(engine.points, valve, &SettingPoint::valve);
+    const auto found = std::ranges::find(engine.points, valve, &SettingPoint::adjuster);
     return found == engine.points.end() ? nullptr : &*found;
 }
 

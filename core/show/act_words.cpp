@@ -152,7 +152,7 @@ QString actText(const Act &act, const JobState &state)
     return std::visit(Telling(act, state), act.what.fact);
 }
 
-QStringList resumeLines(const JobState &state, Moment now, const FeelerSet *leaves)
+QStringList resumeLines(const JobState &state, Moment now, const Tool *leaves)
 {
     return {lastActLine(state, now), openNutsLine(state), crankLine(state, now),
             ActWords::tr("Next: %1").arg(nextActSentence(nextAct(state), state, leaves))};

@@ -44,19 +44,19 @@ QString sideName(Side side)
     return side == Side::Intake ? CrankWords::tr("intake") : CrankWords::tr("exhaust");
 }
 
-QString pointName(const EngineDesign &design, ValveRef valve)
+QString pointName(const EngineDesign &design, AdjusterRef valve)
 {
     const QString label = labelOf(design, valve.cylinder);
     return valve.side == Side::Intake ? CrankWords::tr("Intake %1").arg(label) : CrankWords::tr("Exhaust %1").arg(label);
 }
 
-QString pointInText(const EngineDesign &design, ValveRef valve)
+QString pointInText(const EngineDesign &design, AdjusterRef valve)
 {
     const QString label = labelOf(design, valve.cylinder);
     return valve.side == Side::Intake ? CrankWords::tr("intake %1").arg(label) : CrankWords::tr("exhaust %1").arg(label);
 }
 
-QString pointShort(const EngineDesign &design, ValveRef valve)
+QString pointShort(const EngineDesign &design, AdjusterRef valve)
 {
     return QString::fromStdString(shortName(design, valve));
 }
@@ -64,33 +64,33 @@ QString pointShort(const EngineDesign &design, ValveRef valve)
 QString pointName(const JobFrame &frame, PointId point)
 {
     const SettingPoint *found = frame.point(point);
-    return found ? pointName(frame.engine.design, found->valve) : QString();
+    return found ? pointName(frame.engine.design, found->adjuster) : QString();
 }
 
 QString pointInText(const JobFrame &frame, PointId point)
 {
     const SettingPoint *found = frame.point(point);
-    return found ? pointInText(frame.engine.design, found->valve) : QString();
+    return found ? pointInText(frame.engine.design, found->adjuster) : QString();
 }
 
 QString pointShort(const JobFrame &frame, PointId point)
 {
     const SettingPoint *found = frame.point(point);
-    return found ? pointShort(frame.engine.design, found->valve) : QString();
+    return found ? pointShort(frame.engine.design, found->adjuster) : QString();
 }
 
 QString placeName(const EngineDesign &design, CrankPlace place)
 {
     const QString label = labelOf(design, place.cylinder);
-    return place.stroke == Stroke::Compression ? CrankWords::tr("No. %1 on compression").arg(label)
-                                               : CrankWords::tr("No. %1 at overlap").arg(label);
+    return place.event == CrankEvent::Compression ? CrankWords::tr("No. %1 on compression").arg(label)
+                                                  : CrankWords::tr("No. %1 at overlap").arg(label);
 }
 
 QString placeInText(const EngineDesign &design, CrankPlace place)
 {
     const QString label = labelOf(design, place.cylinder);
-    return place.stroke == Stroke::Compression ? CrankWords::tr("no. %1 on compression").arg(label)
-                                               : CrankWords::tr("no. %1 at overlap").arg(label);
+    return place.event == CrankEvent::Compression ? CrankWords::tr("no. %1 on compression").arg(label)
+                                                  : CrankWords::tr("no. %1 at overlap").arg(label);
 }
 
 QString crankName(const EngineDesign &design, std::optional<Angle> crank)
@@ -188,7 +188,7 @@ QString marginText(const EngineDesign &design, const PlanPoint &point)
     if (!point.doubtful())
         return CrankWords::tr("margin %1").arg(degreesText(point.margin));
     return CrankWords::tr("doubtful: by its cam %1 may be off its seat here. Compare the table with the manual.")
-        .arg(pointInText(design, point.valve));
+        .arg(pointInText(design, point.adjuster));
 }
 
 } // namespace asleft

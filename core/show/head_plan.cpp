@@ -195,7 +195,7 @@ Spot spotInOneRow(const Measure &measure, const BankLines &lines, int letter, in
     return {{x, upper ? lines.upperRow : lines.lowerRow}, upper ? lines.upperLabel : lines.lowerLabel, upper ? x : x + measure.pitch};
 }
 
-void addPoint(HeadPlan &plan, const Measure &measure, const Spot &spot, ValveRef valve)
+void addPoint(HeadPlan &plan, const Measure &measure, const Spot &spot, AdjusterRef valve)
 {
     const double labelWidth = measure.twoLevels ? 2 * measure.pitch : measure.pitch;
     plan.points.append(spot.middle);

@@ -19,11 +19,11 @@ struct Aim {
     std::optional<Typed<Length>> leaf = std::nullopt;
 };
 
-Aim aimOf(const JobState &state, PointId point, const FeelerSet *leaves)
+Aim aimOf(const JobState &state, PointId point, const Tool *leaves)
 {
     Aim aim{state.frame->engine};
     const SettingPoint *found = state.frame->point(point);
-    aim.bands = found ? state.frame->lashBandsNow(found->valve.side) : nullptr;
+    aim.bands = found ? state.frame->lashBandsNow(found->adjuster.side) : nullptr;
     if (!aim.bands)
         return aim;
     const bool haveLeaves = leaves && !leaves->leaves.empty();
@@ -124,7 +124,7 @@ QString doStep(const NextAct &next, const JobState &state)
     return step ? QString::fromStdString(step->title) : NextWords::tr("Do the next line");
 }
 
-QString pointSentence(const NextAct &next, const JobState &state, const FeelerSet *leaves)
+QString pointSentence(const NextAct &next, const JobState &state, const Tool *leaves)
 {
     if (!next.point)
         return NextWords::tr("Choose a point");
@@ -138,7 +138,7 @@ QString pointSentence(const NextAct &next, const JobState &state, const FeelerSe
 
 } // namespace
 
-QString nextActSentence(const NextAct &next, const JobState &state, const FeelerSet *leaves)
+QString nextActSentence(const NextAct &next, const JobState &state, const Tool *leaves)
 {
     switch (next.kind) {
     case NextAct::Kind::ConfirmCrank: return NextWords::tr("Confirm where the crank stands");

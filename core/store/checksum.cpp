@@ -41,12 +41,9 @@ public:
         sayAll(typed.value, typed.unit, typed.text);
     }
 
-    void say(ValveRef valve) { sayAll(valve.cylinder.index, valve.side); }
-    void say(const PlanPoint &point) { sayAll(point.valve, point.margin); }
-    void say(const PlanPosition &position)
-    {
-        sayAll(position.place.cylinder.index, position.place.stroke, position.crank, position.points);
-    }
+    void say(AdjusterRef valve) { sayAll(valve.cylinder.index, valve.side); }
+    void say(const PlanPoint &point) { sayAll(point.adjuster, point.margin); }
+    void say(const PlanPosition &position) { sayAll(position.place.cylinder.index, position.place.event, position.crank, position.points); }
 
     template <class T>
     void say(const std::optional<T> &value)

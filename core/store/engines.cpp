@@ -99,8 +99,8 @@ Result<std::vector<SettingPoint>> pointsOf(Connection &connection, EngineId id, 
     if (!stored)
         return stored;
     std::vector<SettingPoint> points;
-    for (const ValveRef valve : design.valves()) {
-        const auto found = std::ranges::find(*stored, valve, &SettingPoint::valve);
+    for (const AdjusterRef valve : design.adjusters()) {
+        const auto found = std::ranges::find(*stored, valve, &SettingPoint::adjuster);
         if (found == stored->end())
             return tl::unexpected(unreadable(connection, id));
         points.push_back(*found);
@@ -122,7 +122,7 @@ Result<Engine> fittedTogether(Connection &connection, const EngineRow &row)
 
 Done insertPoints(Connection &connection, EngineId id, const EngineDesign &design)
 {
-    for (const ValveRef valve : design.valves())
+    for (const AdjusterRef valve : design.adjusters())
         if (auto done = connection.run("INSERT INTO setting_point (engine, cylinder, side) VALUES (?, ?, ?) "
                                        "ON CONFLICT (engine, cylinder, side) DO NOTHING",
                                        values(id, valve.cylinder.index, valve.side));

@@ -8,11 +8,11 @@ namespace {
 Done writePosition(Connection &connection, ActSeq act, std::size_t place, const PlanPosition &position)
 {
     auto done = connection.run("INSERT INTO plan_position (act, place, cylinder, stroke, crank) VALUES (?, ?, ?, ?, ?)",
-                               values(act, place, position.place.cylinder.index, position.place.stroke, position.crank));
+                               values(act, place, position.place.cylinder.index, position.place.event, position.crank));
     for (std::size_t point = 0; done && point < position.points.size(); ++point) {
         const PlanPoint &set = position.points[point];
         done = connection.run("INSERT INTO plan_point (act, position, place, cylinder, side, margin) VALUES (?, ?, ?, ?, ?, ?)",
-                              values(act, place, point, set.valve.cylinder.index, set.valve.side, set.margin));
+                              values(act, place, point, set.adjuster.cylinder.index, set.adjuster.side, set.margin));
     }
     return done;
 }
@@ -22,7 +22,7 @@ struct PointAt {
     PlanPoint point;
 };
 
-ValveRef valveOf(Row &row)
+AdjusterRef valveOf(Row &row)
 {
     const Cylinder cylinder{row.small()};
     return {cylinder, row.word<Side>()};
@@ -33,7 +33,7 @@ Result<std::vector<PlanPosition>> readPositions(Connection &connection, ActSeq a
     auto positions =
         allRows(connection, "SELECT cylinder, stroke, crank FROM plan_position WHERE act = ? ORDER BY place", values(act), [](Row &row) {
             const Cylinder cylinder{row.small()};
-            const auto stroke = row.word<Stroke>();
+            const auto stroke = row.word<CrankEvent>();
             return PlanPosition{{cylinder, stroke}, row.quantity<Angle>(), {}};
         });
     if (!positions)
@@ -42,7 +42,7 @@ Result<std::vector<PlanPosition>> readPositions(Connection &connection, ActSeq a
         allRows(connection, "SELECT position, cylinder, side, margin FROM plan_point WHERE act = ? ORDER BY position, place", values(act),
                 [](Row &row) {
                     const auto position = static_cast<std::size_t>(row.number());
-                    const ValveRef valve = valveOf(row);
+                    const AdjusterRef valve = valveOf(row);
                     return PointAt{position, {valve, row.quantity<Angle>()}};
                 });
     if (!points)

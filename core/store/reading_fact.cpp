@@ -33,8 +33,8 @@ std::optional<Typed<Length>> lengthIfAny(Row &row)
 
 ReadingFact readingOf(Row &row)
 {
-    return {row.id<PointId>(),     row.word<Phase>(),          row.word<ReadingForm>(),     lengthIfAny(row), lengthIfAny(row),
-            row.idIfAny<SpecId>(), row.idIfAny<FeelerSetId>(), row.word<EngineCondition>(), row.flag(),       row.flag(),
+    return {row.id<PointId>(),     row.word<Phase>(),     row.word<ReadingForm>(),     lengthIfAny(row), lengthIfAny(row),
+            row.idIfAny<SpecId>(), row.idIfAny<ToolId>(), row.word<EngineCondition>(), row.flag(),       row.flag(),
             row.idIfAny<ActSeq>()};
 }
 

@@ -121,7 +121,7 @@ Result<int> insertTable(Transaction &transaction, EngineId engine, const SpecSou
         const TableLine &line = lines[place];
         const Done done =
             connection.run("INSERT INTO turning_table_line (turning_table, place, cylinder, stroke, points) VALUES (?, ?, ?, ?, ?)",
-                           values(*id, place, line.cylinder, line.stroke, line.points));
+                           values(*id, place, line.cylinder, line.event, line.points));
         if (!done)
             return tl::unexpected(done.error());
     }
@@ -147,7 +147,7 @@ Result<std::optional<TurningTable>> table(Database &database, EngineId engine)
         return std::nullopt;
     auto lines = allRows(connection, "SELECT cylinder, stroke, points FROM turning_table_line WHERE turning_table = ? ORDER BY place",
                          values((*head)->id), [](Row &row) {
-                             return TableLine{row.text(), row.word<Stroke>(), row.text()};
+                             return TableLine{row.text(), row.word<CrankEvent>(), row.text()};
                          });
     if (!lines)
         return tl::unexpected(lines.error());

@@ -89,10 +89,10 @@ std::span<const Word<Side>> wordsFor()
 }
 
 template <>
-std::span<const Word<Stroke>> wordsFor()
+std::span<const Word<CrankEvent>> wordsFor()
 {
-    using enum Stroke;
-    static constexpr auto words = std::to_array<Word<Stroke>>({
+    using enum CrankEvent;
+    static constexpr auto words = std::to_array<Word<CrankEvent>>({
         {Compression, "compression"},
         {Overlap, "overlap"},
     });

@@ -35,7 +35,7 @@ std::span<const Word<Rotation>> wordsFor();
 template <>
 std::span<const Word<Side>> wordsFor();
 template <>
-std::span<const Word<Stroke>> wordsFor();
+std::span<const Word<CrankEvent>> wordsFor();
 template <>
 std::span<const Word<PlanWay>> wordsFor();
 template <>

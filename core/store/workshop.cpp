@@ -21,12 +21,12 @@ Result<std::vector<Person>> people(Database &database)
     });
 }
 
-Result<FeelerSetId> insertFeelerSet(Transaction &transaction, const std::string &name, const std::string &leavesText,
-                                    const std::vector<Typed<Length>> &leaves)
+Result<ToolId> insertFeelerSet(Transaction &transaction, const std::string &name, const std::string &leavesText,
+                               const std::vector<Typed<Length>> &leaves)
 {
     Connection &connection = Inside::of(transaction);
-    auto id = insertRow<FeelerSetId>(connection, "INSERT INTO feeler_set (name, leaves_text) VALUES (?, ?) RETURNING id",
-                                     values(name, leavesText));
+    auto id =
+        insertRow<ToolId>(connection, "INSERT INTO feeler_set (name, leaves_text) VALUES (?, ?) RETURNING id", values(name, leavesText));
     for (std::size_t place = 0; id && place < leaves.size(); ++place) {
         const Typed<Length> &leaf = leaves[place];
         const Done done = connection.run("INSERT INTO feeler_leaf (feeler_set, place, nm, unit, text) VALUES (?, ?, ?, ?, ?)",
@@ -39,7 +39,7 @@ Result<FeelerSetId> insertFeelerSet(Transaction &transaction, const std::string 
 
 namespace {
 
-Result<std::vector<Typed<Length>>> leavesOf(Connection &connection, FeelerSetId id)
+Result<std::vector<Typed<Length>>> leavesOf(Connection &connection, ToolId id)
 {
     return allRows(connection, "SELECT nm, unit, text FROM feeler_leaf WHERE feeler_set = ? ORDER BY place", values(id), [](Row &row) {
         const auto nanometre = row.quantity<Length>();
@@ -50,17 +50,17 @@ Result<std::vector<Typed<Length>>> leavesOf(Connection &connection, FeelerSetId 
 
 } // namespace
 
-Result<std::vector<FeelerSet>> feelerSets(Database &database)
+Result<std::vector<Tool>> tools(Database &database)
 {
     Connection &connection = Inside::of(database);
     auto sets = allRows(connection, "SELECT id, name, leaves_text FROM feeler_set ORDER BY id", {}, [](Row &row) {
-        const auto id = row.id<FeelerSetId>();
+        const auto id = row.id<ToolId>();
         auto name = row.text();
-        return FeelerSet{id, std::move(name), row.text(), {}};
+        return Tool{id, std::move(name), row.text(), {}};
     });
     if (!sets)
         return sets;
-    for (FeelerSet &set : *sets) {
+    for (Tool &set : *sets) {
         auto leaves = leavesOf(connection, set.id);
         if (!leaves)
             return tl::unexpected(leaves.error());

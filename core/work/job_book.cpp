@@ -17,7 +17,7 @@ bool touchesFrame(const Change &change, const JobFrame &frame)
     case Change::What::Vehicles:
     case Change::What::Specs: return !change.engine || *change.engine == frame.engine.id;
     case Change::What::People:
-    case Change::What::FeelerSets: return true;
+    case Change::What::Tools: return true;
     case Change::What::Jobs:
     case Change::What::Acts: return false;
     }
@@ -29,7 +29,7 @@ std::string namesOf(const JobFrame &frame, const std::vector<PointId> &points)
     std::string names;
     for (const PointId id : points) {
         const SettingPoint *point = frame.point(id);
-        names += (names.empty() ? "" : ", ") + (point ? shortName(frame.engine.design, point->valve) : std::string("?"));
+        names += (names.empty() ? "" : ", ") + (point ? shortName(frame.engine.design, point->adjuster) : std::string("?"));
     }
     return names;
 }
@@ -82,12 +82,12 @@ JobBook::JobBook(Garage &garage, JobState state, std::int64_t version) : m_garag
     });
 }
 
-const FeelerSet *JobBook::feelerSet() const
+const Tool *JobBook::tool() const
 {
-    if (!m_sitting.feelerSet)
+    if (!m_sitting.tool)
         return nullptr;
-    const auto &sets = m_state.frame->feelerSets;
-    const auto found = std::ranges::find(sets, *m_sitting.feelerSet, &FeelerSet::id);
+    const auto &sets = m_state.frame->tools;
+    const auto found = std::ranges::find(sets, *m_sitting.tool, &Tool::id);
     return found == sets.end() ? nullptr : &*found;
 }
 
@@ -97,9 +97,9 @@ void JobBook::setWho(PersonId who)
     Q_EMIT changed();
 }
 
-void JobBook::setFeelerSet(std::optional<FeelerSetId> set)
+void JobBook::setTool(std::optional<ToolId> set)
 {
-    m_sitting.feelerSet = set;
+    m_sitting.tool = set;
     Q_EMIT changed();
 }
 

@@ -19,7 +19,7 @@ Done checkValues(const ReadingEntry &entry)
 }
 
 /// Fills in the leaf the spec asks for where the entry says no more than "with the spec's leaf".
-Result<ReadingEntry> withLeaf(ReadingEntry entry, const JobState &state, const FeelerSet *set)
+Result<ReadingEntry> withLeaf(ReadingEntry entry, const JobState &state, const Tool *set)
 {
     if (entry.form == ReadingForm::ByFeel)
         entry.value.reset();
@@ -28,7 +28,7 @@ Result<ReadingEntry> withLeaf(ReadingEntry entry, const JobState &state, const F
     const bool needsLeaf = entry.specLeaf || entry.form == ReadingForm::Loose || entry.form == ReadingForm::Tight;
     if (!needsLeaf || entry.value)
         return entry;
-    const auto *bands = state.frame->lashBandsNow(state.frame->point(entry.point)->valve.side);
+    const auto *bands = state.frame->lashBandsNow(state.frame->point(entry.point)->adjuster.side);
     if (bands)
         entry.value = specLeaf(*bands, set);
     // Loose or tight without a spec is still worth writing down; a spec leaf without a spec is not.
@@ -42,7 +42,7 @@ Result<ReadingEntry> withLeaf(ReadingEntry entry, const JobState &state, const F
 ReadingFact JobBook::factFrom(const ReadingEntry &entry) const
 {
     const PointState &point = m_state.point(entry.point);
-    const Spec *spec = m_state.frame->lashNow(m_state.frame->point(entry.point)->valve.side);
+    const Spec *spec = m_state.frame->lashNow(m_state.frame->point(entry.point)->adjuster.side);
     ReadingFact reading{.point = entry.point,
                         .phase = entry.phase,
                         .form = entry.form,
@@ -58,7 +58,7 @@ ReadingFact JobBook::factFrom(const ReadingEntry &entry) const
     if (spec && entry.form != ReadingForm::ByFeel)
         reading.judgedBy = spec->id;
     if (entry.form != ReadingForm::ByFeel)
-        reading.tool = m_sitting.feelerSet;
+        reading.tool = m_sitting.tool;
     const Here place = here(m_state, entry.point);
     reading.outOfPlace = place == Here::NotHere || place == Here::Unknown;
     if (entry.phase == Phase::AsFound && point.found)
@@ -70,7 +70,7 @@ Result<ActSeq> JobBook::logReading(const ReadingEntry &entry)
 {
     if (!m_state.frame->point(entry.point))
         return fail(ErrorKind::WrongJob, "point");
-    const auto whole = withLeaf(entry, m_state, feelerSet());
+    const auto whole = withLeaf(entry, m_state, tool());
     if (!whole)
         return tl::unexpected(whole.error());
     if (const Done said = checkValues(*whole); !said)
@@ -84,7 +84,7 @@ Result<ActSeq> JobBook::leaveAllHere()
     for (const SettingPoint &point : m_state.frame->engine.points) {
         if (!canBeLeftHere(m_state, point))
             continue;
-        const auto entry = withLeaf({.point = point.id, .phase = Phase::AsLeft, .specLeaf = true}, m_state, feelerSet());
+        const auto entry = withLeaf({.point = point.id, .phase = Phase::AsLeft, .specLeaf = true}, m_state, tool());
         if (!entry)
             return tl::unexpected(entry.error());
         all.readings.push_back(factFrom(*entry));

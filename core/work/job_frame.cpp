@@ -46,7 +46,7 @@ Result<std::shared_ptr<const JobFrame>> loadFrame(Garage &garage, JobId jobId)
     gathering.take(specs(database, frame->engine.id), frame->specs);
     gathering.take(table(database, frame->engine.id), frame->table);
     gathering.take(people(database), frame->people);
-    gathering.take(feelerSets(database), frame->feelerSets);
+    gathering.take(tools(database), frame->tools);
     if (gathering.error())
         return tl::unexpected(*gathering.error());
     return std::shared_ptr<const JobFrame>(std::move(frame));

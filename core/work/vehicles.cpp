@@ -221,7 +221,7 @@ Result<std::vector<Person>> people(Garage &garage)
     return people(*garage.inside().database);
 }
 
-Result<FeelerSetId> addFeelerSet(Garage &garage, std::string_view name, std::string_view leaves, LengthUnit fieldUnit, DecimalMark mark)
+Result<ToolId> addFeelerSet(Garage &garage, std::string_view name, std::string_view leaves, LengthUnit fieldUnit, DecimalMark mark)
 {
     const auto checked = checkedName(name, "feeler set");
     if (!checked)
@@ -232,13 +232,13 @@ Result<FeelerSetId> addFeelerSet(Garage &garage, std::string_view name, std::str
     auto added =
         inTransaction(garage, [&](Transaction &transaction) { return insertFeelerSet(transaction, *checked, trimmedText(leaves), *read); });
     if (added)
-        Q_EMIT garage.changed({Change::What::FeelerSets});
+        Q_EMIT garage.changed({Change::What::Tools});
     return added;
 }
 
-Result<std::vector<FeelerSet>> feelerSets(Garage &garage)
+Result<std::vector<Tool>> tools(Garage &garage)
 {
-    return feelerSets(*garage.inside().database);
+    return tools(*garage.inside().database);
 }
 
 } // namespace asleft

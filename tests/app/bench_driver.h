@@ -46,7 +46,7 @@ inline PointId pointNamed(const JobBook &book, const char *name)
 {
     const JobFrame &frame = *book.state().frame;
     for (const SettingPoint &point : frame.engine.points)
-        if (shortName(frame.engine.design, point.valve) == name)
+        if (shortName(frame.engine.design, point.adjuster) == name)
             return point.id;
     qFatal("no point %s", name);
 }
@@ -54,7 +54,7 @@ inline PointId pointNamed(const JobBook &book, const char *name)
 inline QString nameOf(const JobBook &book, std::optional<PointId> point)
 {
     const JobFrame &frame = *book.state().frame;
-    return point ? QString::fromStdString(shortName(frame.engine.design, frame.point(*point)->valve)) : QString();
+    return point ? QString::fromStdString(shortName(frame.engine.design, frame.point(*point)->adjuster)) : QString();
 }
 
 /// Where nobody has said yet where the crank stands nothing is proposed: the first place is chosen and confirmed.

@@ -214,7 +214,7 @@ void BenchReadingsTest::chipsLogTheirLeaf()
 {
     Shop unused;
     Bench bench;
-    bench.page->book()->setFeelerSet(bench.state().frame->feelerSets.front().id);
+    bench.page->book()->setTool(bench.state().frame->tools.front().id);
     click(buttonNamed(*bench.bar(), QStringLiteral("0.30")));
     QCOMPARE(bench.point("I1").found->reading.value->value, micrometres(300));
     QVERIFY(bench.point("I1").found->reading.tool.has_value());

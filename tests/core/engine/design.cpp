@@ -89,7 +89,7 @@ TEST(Design, OneCylinderNeedsNoOrder)
 TEST(Design, ValvesByBankIntakeFirst)
 {
     const EngineDesign design = vee8();
-    const auto valves = design.valves();
+    const auto valves = design.adjusters();
     ASSERT_EQ(valves.size(), 16U);
     EXPECT_EQ(valves[0], intake(design, "1"));
     EXPECT_EQ(valves[1], exhaust(design, "1"));

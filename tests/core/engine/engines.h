@@ -46,11 +46,11 @@ inline Cylinder cylinder(const EngineDesign &design, std::string_view label)
 {
     return design.named(label).value();
 }
-inline ValveRef intake(const EngineDesign &design, std::string_view label)
+inline AdjusterRef intake(const EngineDesign &design, std::string_view label)
 {
     return {cylinder(design, label), Side::Intake};
 }
-inline ValveRef exhaust(const EngineDesign &design, std::string_view label)
+inline AdjusterRef exhaust(const EngineDesign &design, std::string_view label)
 {
     return {cylinder(design, label), Side::Exhaust};
 }

@@ -56,8 +56,8 @@ TEST(Margin, OfTheAssumedCam)
 {
     // Events 20/60/60/20, ramp 20: the intake is off its seat from 340 to 600, the exhaust from 120 to 380.
     const EngineDesign four = inLine4();
-    const ValveRef in = intake(four, "1");
-    const ValveRef ex = exhaust(four, "1");
+    const AdjusterRef in = intake(four, "1");
+    const AdjusterRef ex = exhaust(four, "1");
     EXPECT_EQ(margin(four, in, degrees(0)), degrees(120 - 20));
     EXPECT_EQ(margin(four, ex, degrees(0)), degrees(120 - 20));
     EXPECT_EQ(margin(four, in, degrees(340)), degrees(-20));
@@ -94,29 +94,29 @@ TEST(Margin, IsDeepestAtTheCentrelines)
 TEST(Places, AtDeadCentres)
 {
     const EngineDesign four = inLine4();
-    EXPECT_EQ(crankAt(four, {cylinder(four, "4"), Stroke::Compression}), degrees(360));
-    EXPECT_EQ(crankAt(four, {cylinder(four, "4"), Stroke::Overlap}), degrees(0));
-    EXPECT_EQ(crankAt(four, {cylinder(four, "2"), Stroke::Overlap}), degrees(180));
-    EXPECT_EQ(sayCrank(four, degrees(0)), (CrankSaying{{cylinder(four, "1"), Stroke::Compression}, {}}));
-    EXPECT_EQ(sayCrank(four, degrees(360)), (CrankSaying{{cylinder(four, "4"), Stroke::Compression}, {}}));
-    EXPECT_EQ(sayCrank(four, degrees(-1)), (CrankSaying{{cylinder(four, "2"), Stroke::Compression}, degrees(179)}));
+    EXPECT_EQ(crankAt(four, {cylinder(four, "4"), CrankEvent::Compression}), degrees(360));
+    EXPECT_EQ(crankAt(four, {cylinder(four, "4"), CrankEvent::Overlap}), degrees(0));
+    EXPECT_EQ(crankAt(four, {cylinder(four, "2"), CrankEvent::Overlap}), degrees(180));
+    EXPECT_EQ(sayCrank(four, degrees(0)), (CrankSaying{{cylinder(four, "1"), CrankEvent::Compression}, {}}));
+    EXPECT_EQ(sayCrank(four, degrees(360)), (CrankSaying{{cylinder(four, "4"), CrankEvent::Compression}, {}}));
+    EXPECT_EQ(sayCrank(four, degrees(-1)), (CrankSaying{{cylinder(four, "2"), CrankEvent::Compression}, degrees(179)}));
 
     const EngineDesign three = inLine3();
-    EXPECT_EQ(sayCrank(three, degrees(360)), (CrankSaying{{cylinder(three, "1"), Stroke::Overlap}, {}}));
-    EXPECT_EQ(sayCrank(three, degrees(130)), (CrankSaying{{cylinder(three, "3"), Stroke::Overlap}, degrees(10)}));
-    EXPECT_EQ(sayCrank(three, degrees(490)), (CrankSaying{{cylinder(three, "3"), Stroke::Compression}, degrees(10)}));
+    EXPECT_EQ(sayCrank(three, degrees(360)), (CrankSaying{{cylinder(three, "1"), CrankEvent::Overlap}, {}}));
+    EXPECT_EQ(sayCrank(three, degrees(130)), (CrankSaying{{cylinder(three, "3"), CrankEvent::Overlap}, degrees(10)}));
+    EXPECT_EQ(sayCrank(three, degrees(490)), (CrankSaying{{cylinder(three, "3"), CrankEvent::Compression}, degrees(10)}));
 }
 
 TEST(Places, EveryDeadCentreIsSaidExactly)
 {
     for (const EngineDesign &design : {inLine3(), inLine4(), inLine6(), vee8(), unevenTwin()})
         for (const Cylinder c : design.firingOrder)
-            for (const Stroke stroke : {Stroke::Compression, Stroke::Overlap}) {
+            for (const CrankEvent stroke : {CrankEvent::Compression, CrankEvent::Overlap}) {
                 const Angle crank = crankAt(design, {c, stroke});
                 const CrankSaying saying = sayCrank(design, crank);
                 EXPECT_EQ(saying.after, Angle{});
                 EXPECT_EQ(crankAt(design, saying.place), crank);
-                if (stroke == Stroke::Compression) {
+                if (stroke == CrankEvent::Compression) {
                     EXPECT_EQ(saying.place, (CrankPlace{c, stroke}));
                 }
             }

@@ -26,13 +26,13 @@ void expectTwoPositions(const EngineDesign &design, const std::string &first, co
     EXPECT_EQ(described(design, plan), (Texts{first, second}));
     ASSERT_EQ(plan.positions.size(), 2U);
     EXPECT_EQ(plan.positions[0].crank, degrees(0));
-    EXPECT_EQ(plan.positions[0].place, (CrankPlace{design.firingOrder[0], Stroke::Compression}));
+    EXPECT_EQ(plan.positions[0].place, (CrankPlace{design.firingOrder[0], CrankEvent::Compression}));
     EXPECT_EQ(plan.positions[1].crank, degrees(360));
     EXPECT_EQ(crankAt(design, plan.positions[1].place), degrees(360));
     for (const PlanPosition &position : plan.positions)
         for (const PlanPoint &point : position.points) {
             EXPECT_FALSE(point.doubtful());
-            EXPECT_EQ(point.margin, margin(design, point.valve, position.crank));
+            EXPECT_EQ(point.margin, margin(design, point.adjuster, position.crank));
         }
 }
 
@@ -59,19 +59,19 @@ TEST(TwoPositions, VeeEight) // widely printed in workshop manuals; from memory
 TEST(TwoPositions, SecondPlaceIsTheCompanionOnCompression)
 {
     const EngineDesign six = inLine6();
-    EXPECT_EQ(generatePlan(six, PlanWay::TwoPositions).positions[1].place, (CrankPlace{cylinder(six, "6"), Stroke::Compression}));
+    EXPECT_EQ(generatePlan(six, PlanWay::TwoPositions).positions[1].place, (CrankPlace{cylinder(six, "6"), CrankEvent::Compression}));
     const EngineDesign three = inLine3();
-    EXPECT_EQ(generatePlan(three, PlanWay::TwoPositions).positions[1].place, (CrankPlace{cylinder(three, "1"), Stroke::Overlap}));
+    EXPECT_EQ(generatePlan(three, PlanWay::TwoPositions).positions[1].place, (CrankPlace{cylinder(three, "1"), CrankEvent::Overlap}));
 }
 
 TEST(TwoPositions, PointsStandInTheOrderOfTheValves)
 {
     const EngineDesign eight = vee8();
-    const auto valves = eight.valves();
+    const auto valves = eight.adjusters();
     for (const PlanPosition &position : generatePlan(eight, PlanWay::TwoPositions).positions) {
         auto from = valves.begin();
         for (const PlanPoint &point : position.points) {
-            from = std::find(from, valves.end(), point.valve);
+            from = std::find(from, valves.end(), point.adjuster);
             ASSERT_NE(from, valves.end());
         }
     }
@@ -84,7 +84,7 @@ TEST(EachOnCompression, PositionsFollowTheFiringOrder)
     ASSERT_EQ(plan.positions.size(), 4U);
     for (std::size_t i = 0; i < 4; ++i) {
         EXPECT_EQ(plan.positions[i].crank, degrees(180) * static_cast<std::int64_t>(i));
-        EXPECT_EQ(plan.positions[i].place, (CrankPlace{four.firingOrder[i], Stroke::Compression}));
+        EXPECT_EQ(plan.positions[i].place, (CrankPlace{four.firingOrder[i], CrankEvent::Compression}));
     }
     // Both valves of a cylinder on its own compression: workshop manuals of in-line fours; from memory here. Elsewhere a margin may be
     // greater (an intake's half a turn later), but nobody would look for it there.
@@ -110,13 +110,13 @@ TEST(Plans, UnreachedValvesAreNamed)
     const EngineDesign single = made(text);
     const CrankPlan plan = generatePlan(single, PlanWay::TwoPositions);
     EXPECT_TRUE(plan.positions.empty());
-    EXPECT_EQ(plan.unreached, single.valves());
+    EXPECT_EQ(plan.unreached, single.adjusters());
 }
 
 /// Every valve a manual sets at `crank` may be set there.
-void expectSettable(const EngineDesign &design, int crank, const std::vector<ValveRef> &published)
+void expectSettable(const EngineDesign &design, int crank, const std::vector<AdjusterRef> &published)
 {
-    for (const ValveRef valve : published)
+    for (const AdjusterRef valve : published)
         EXPECT_TRUE(maySet(design, valve, degrees(crank))) << shortName(design, valve) << " at " << crank;
 }
 
@@ -138,7 +138,7 @@ TEST(Published, InLineFourByRockingCompanions) // workshop manuals of in-line fo
     const std::pair<const char *, const char *> positions[] = {{"4", "1"}, {"3", "2"}, {"1", "4"}, {"2", "3"}};
     int crank = 0;
     for (const auto &[rocking, set] : positions) {
-        EXPECT_EQ(crankAt(four, {cylinder(four, rocking), Stroke::Overlap}), degrees(crank));
+        EXPECT_EQ(crankAt(four, {cylinder(four, rocking), CrankEvent::Overlap}), degrees(crank));
         EXPECT_EQ(companion(four, cylinder(four, set)), cylinder(four, rocking));
         expectSettable(four, crank, {intake(four, set), exhaust(four, set)});
         crank += 180;
@@ -151,8 +151,8 @@ TEST(Published, RuleOfNine) // CHECKVALUES section 2: with valve k fully open, s
         EngineText text = typed(Layout::InLine, 4, "1-3-4-2");
         text.valveOrder = valveOrder;
         const EngineDesign four = made(text);
-        const auto valveAt = [&](std::size_t k) { return ValveRef{four.banks[0].at((k - 1) / 2), four.valveOrder[0].at(k - 1)}; };
-        const ValveRef open = valveAt(valve);
+        const auto valveAt = [&](std::size_t k) { return AdjusterRef{four.banks[0].at((k - 1) / 2), four.valveOrder[0].at(k - 1)}; };
+        const AdjusterRef open = valveAt(valve);
         const int fullyOpen = open.side == Side::Exhaust ? 250 : 470; // the centrelines of the assumed cam
         return margin(four, valveAt(9 - valve), firingAngle(four, open.cylinder) + degrees(fullyOpen));
     };
@@ -171,7 +171,7 @@ TEST(Describe, CountsLabelsAsAManualDoes)
         position.points.push_back({intake(twelve, label), degrees(1)});
     EXPECT_EQ(describePoints(twelve, position), "IN 2 3 10 11");
     for (PlanPoint &point : position.points)
-        point.valve.side = Side::Exhaust;
+        point.adjuster.side = Side::Exhaust;
     EXPECT_EQ(describePoints(twelve, position), "EX 2 3 10 11");
     EXPECT_EQ(describePoints(twelve, PlanPosition{}), "");
 }

@@ -58,14 +58,15 @@ TEST(RandomBytes, InATable)
     int read = 0;
     for (int round = 0; round < 100'000; ++round) {
         const std::string cylinder = bytes.draw(0, 3) == 0 ? bytes.next() : "1";
-        const auto plan = planFromTable(four, {{cylinder, Stroke::Compression, bytes.next()}}, bytes.next());
+        const auto plan = planFromTable(four, {{cylinder, CrankEvent::Compression, bytes.next()}}, bytes.next());
         if (!plan)
             continue;
         ++read;
         ASSERT_EQ(plan->positions.size(), 1U);
         ASSERT_FALSE(plan->positions[0].points.empty());
         ASSERT_EQ(plan->positions[0].points.size() + plan->unreached.size(), 8U);
-        const auto again = planFromTable(four, {{cylinder, Stroke::Compression, describePoints(four, plan->positions[0])}}, plan->source);
+        const auto again =
+            planFromTable(four, {{cylinder, CrankEvent::Compression, describePoints(four, plan->positions[0])}}, plan->source);
         ASSERT_TRUE(again.has_value());
         ASSERT_EQ(again->positions[0].points, plan->positions[0].points);
     }

@@ -73,7 +73,7 @@ WholeDegreeEngine drawEngine(std::mt19937 &random)
 }
 
 /// For each degree of the crank: is the valve off its seat, its ends included?
-std::array<bool, cycle> liftDiagram(const WholeDegreeEngine &engine, ValveRef valve)
+std::array<bool, cycle> liftDiagram(const WholeDegreeEngine &engine, AdjusterRef valve)
 {
     const auto &order = engine.design.firingOrder;
     const int fires = engine.fires.at(static_cast<std::size_t>(std::find(order.begin(), order.end(), valve.cylinder) - order.begin()));
@@ -103,7 +103,7 @@ TEST(Sweep, MarginsAgreeWithALiftDiagram)
     std::mt19937 random(20240611);
     for (int round = 0; round < 60; ++round) {
         const WholeDegreeEngine engine = drawEngine(random);
-        for (const ValveRef valve : engine.design.valves()) {
+        for (const AdjusterRef valve : engine.design.adjusters()) {
             const auto off = liftDiagram(engine, valve);
             for (int crank = 0; crank < cycle; ++crank) {
                 const int expected = walkedMargin(off, crank, engine.ramp);
@@ -122,9 +122,9 @@ TEST(Sweep, EveryValveIsSetWhereItsMarginIsGreatestOrOnItsOwnCompression)
         const WholeDegreeEngine engine = drawEngine(random);
         for (const PlanWay way : {PlanWay::TwoPositions, PlanWay::EachOnCompression}) {
             const std::vector<int> cranks = way == PlanWay::TwoPositions ? std::vector{0, 360} : engine.fires;
-            std::vector<std::vector<ValveRef>> expected(cranks.size());
-            std::vector<ValveRef> unreached;
-            for (const ValveRef valve : engine.design.valves()) {
+            std::vector<std::vector<AdjusterRef>> expected(cranks.size());
+            std::vector<AdjusterRef> unreached;
+            for (const AdjusterRef valve : engine.design.adjusters()) {
                 const auto off = liftDiagram(engine, valve);
                 int most = 0;
                 std::optional<std::size_t> best;
@@ -148,9 +148,9 @@ TEST(Sweep, EveryValveIsSetWhereItsMarginIsGreatestOrOnItsOwnCompression)
                 ASSERT_LT(next, plan.positions.size()) << round;
                 const PlanPosition &position = plan.positions[next++];
                 EXPECT_EQ(position.crank, degrees(cranks[i])) << round;
-                std::vector<ValveRef> valves;
+                std::vector<AdjusterRef> valves;
                 for (const PlanPoint &point : position.points)
-                    valves.push_back(point.valve);
+                    valves.push_back(point.adjuster);
                 EXPECT_EQ(valves, expected[i]) << round;
             }
             EXPECT_EQ(next, plan.positions.size()) << round;
@@ -170,7 +170,7 @@ TEST(Sweep, WhatIsDescribedIsReadBack)
             continue;
         std::vector<TableLine> lines;
         for (const PlanPosition &position : plan.positions)
-            lines.push_back({design.label(position.place.cylinder), position.place.stroke, describePoints(design, position)});
+            lines.push_back({design.label(position.place.cylinder), position.place.event, describePoints(design, position)});
         const auto again = planFromTable(design, lines, "");
         ASSERT_TRUE(again.has_value()) << round;
         EXPECT_EQ(again->positions, plan.positions) << round;

@@ -14,7 +14,7 @@ EngineDesign lettered()
 
 std::string pointsRead(const EngineDesign &design, const std::string &points)
 {
-    const auto plan = planFromTable(design, {{design.labels[0], Stroke::Compression, points}}, "");
+    const auto plan = planFromTable(design, {{design.labels[0], CrankEvent::Compression, points}}, "");
     return plan ? describePoints(design, plan->positions.at(0)) : "refused";
 }
 
@@ -72,13 +72,13 @@ TEST(Table, TypedFromThePublishedTablesIsTheGeneratedPlan)
         std::vector<TableLine> lines;
     } rows[] = {
         // TM 9-6115-670-14&P p 5-131
-        {inLine3(), {{"1", Stroke::Compression, "IN 1 3 EX 1 2"}, {"1", Stroke::Overlap, "IN 2 EX 3"}}},
+        {inLine3(), {{"1", CrankEvent::Compression, "IN 1 3 EX 1 2"}, {"1", CrankEvent::Overlap, "IN 2 EX 3"}}},
         // TM 5-3895-383-24 p 6-60; TM 5-3805-258-24-1 p 4-28
-        {inLine4(), {{"1", Stroke::Compression, "IN 1 2 EX 1 3"}, {"4", Stroke::Compression, "IN 3 4 EX 2 4"}}},
+        {inLine4(), {{"1", CrankEvent::Compression, "IN 1 2 EX 1 3"}, {"4", CrankEvent::Compression, "IN 3 4 EX 2 4"}}},
         // TM 9-2815-256-24
-        {inLine6(), {{"1", Stroke::Compression, "IN 1 2 4 EX 1 3 5"}, {"6", Stroke::Compression, "IN 3 5 6 EX 2 4 6"}}},
+        {inLine6(), {{"1", CrankEvent::Compression, "IN 1 2 4 EX 1 3 5"}, {"6", CrankEvent::Compression, "IN 3 5 6 EX 2 4 6"}}},
         // widely printed in workshop manuals; from memory
-        {vee8(), {{"1", Stroke::Compression, "EX 1 3 4 8 IN 1 2 5 7"}, {"1", Stroke::Overlap, "EX 2 5 6 7 IN 3 4 6 8"}}},
+        {vee8(), {{"1", CrankEvent::Compression, "EX 1 3 4 8 IN 1 2 5 7"}, {"1", CrankEvent::Overlap, "EX 2 5 6 7 IN 3 4 6 8"}}},
     };
     for (const auto &row : rows) {
         const auto plan = planFromTable(row.design, row.lines, "manual, page");
@@ -99,7 +99,7 @@ TEST(Table, KeepsWhatGeometryDoubts)
 {
     const EngineDesign four = inLine4();
     // Intake 4 is at overlap with no. 1 on compression.
-    const auto plan = planFromTable(four, {{"1", Stroke::Compression, "IN 1 4"}}, "p 3");
+    const auto plan = planFromTable(four, {{"1", CrankEvent::Compression, "IN 1 4"}}, "p 3");
     ASSERT_TRUE(plan.has_value());
     ASSERT_EQ(plan->positions.at(0).points.size(), 2U);
     EXPECT_FALSE(plan->positions[0].points[0].doubtful());
@@ -111,13 +111,13 @@ TEST(Table, KeepsWhatGeometryDoubts)
 TEST(Table, NamesTheValvesInNoLine)
 {
     const EngineDesign four = inLine4();
-    const auto plan = planFromTable(four, {{" 1 ", Stroke::Overlap, "IN 3 4 EX 4"}, {"", Stroke::Compression, " "}}, "");
+    const auto plan = planFromTable(four, {{" 1 ", CrankEvent::Overlap, "IN 3 4 EX 4"}, {"", CrankEvent::Compression, " "}}, "");
     ASSERT_TRUE(plan.has_value());
     ASSERT_EQ(plan->positions.size(), 1U); // an empty line is no line
     EXPECT_EQ(plan->positions[0].crank, degrees(360));
-    EXPECT_EQ(plan->positions[0].place, (CrankPlace{cylinder(four, "1"), Stroke::Overlap}));
+    EXPECT_EQ(plan->positions[0].place, (CrankPlace{cylinder(four, "1"), CrankEvent::Overlap}));
     EXPECT_EQ(plan->unreached,
-              (std::vector<ValveRef>{intake(four, "1"), exhaust(four, "1"), intake(four, "2"), exhaust(four, "2"), exhaust(four, "3")}));
+              (std::vector<AdjusterRef>{intake(four, "1"), exhaust(four, "1"), intake(four, "2"), exhaust(four, "2"), exhaust(four, "3")}));
 }
 
 TEST(Table, RefusesBadPoints)
@@ -143,22 +143,22 @@ TEST(Table, RefusesBadPoints)
         {"EX 2 E2", {ErrorKind::TablePointTwice, {"E2"}}},
     };
     for (const auto &[points, error] : rows)
-        EXPECT_EQ(refusal(four, {{"1", Stroke::Compression, points}}), error) << points;
+        EXPECT_EQ(refusal(four, {{"1", CrankEvent::Compression, points}}), error) << points;
 }
 
 TEST(Table, RefusesBadLines)
 {
     const EngineDesign four = inLine4();
     EXPECT_EQ(refusal(four, {}), (Error{ErrorKind::TableEmpty, {}}));
-    EXPECT_EQ(refusal(four, {{"", Stroke::Compression, ""}}), (Error{ErrorKind::TableEmpty, {}}));
-    EXPECT_EQ(refusal(four, {{"", Stroke::Compression, "IN 1"}}), (Error{ErrorKind::TablePositionUnread, {""}}));
-    EXPECT_EQ(refusal(four, {{"no. 1", Stroke::Compression, "IN 1"}}), (Error{ErrorKind::TablePositionUnread, {"no. 1"}}));
-    EXPECT_EQ(refusal(four, {{"5", Stroke::Compression, "IN 1"}}), (Error{ErrorKind::TableCylinder, {"5"}}));
-    EXPECT_EQ(refusal(four, {{"1", Stroke::Compression, "IN 1 2"}, {"1", Stroke::Overlap, "IN 2"}}),
+    EXPECT_EQ(refusal(four, {{"", CrankEvent::Compression, ""}}), (Error{ErrorKind::TableEmpty, {}}));
+    EXPECT_EQ(refusal(four, {{"", CrankEvent::Compression, "IN 1"}}), (Error{ErrorKind::TablePositionUnread, {""}}));
+    EXPECT_EQ(refusal(four, {{"no. 1", CrankEvent::Compression, "IN 1"}}), (Error{ErrorKind::TablePositionUnread, {"no. 1"}}));
+    EXPECT_EQ(refusal(four, {{"5", CrankEvent::Compression, "IN 1"}}), (Error{ErrorKind::TableCylinder, {"5"}}));
+    EXPECT_EQ(refusal(four, {{"1", CrankEvent::Compression, "IN 1 2"}, {"1", CrankEvent::Overlap, "IN 2"}}),
               (Error{ErrorKind::TablePointTwice, {"I2"}}));
     const std::string million(1'000'000, 'I');
-    EXPECT_EQ(refusal(four, {{"1", Stroke::Compression, million}}), (Error{ErrorKind::TextTooLong, {"1000000", "1000"}}));
-    EXPECT_EQ(refusal(four, {{million, Stroke::Compression, "IN 1"}}), (Error{ErrorKind::TextTooLong, {"1000000", "1000"}}));
+    EXPECT_EQ(refusal(four, {{"1", CrankEvent::Compression, million}}), (Error{ErrorKind::TextTooLong, {"1000000", "1000"}}));
+    EXPECT_EQ(refusal(four, {{million, CrankEvent::Compression, "IN 1"}}), (Error{ErrorKind::TextTooLong, {"1000000", "1000"}}));
 }
 
 } // namespace

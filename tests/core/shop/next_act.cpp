@@ -89,10 +89,10 @@ TEST(NextValveAct, APointToCheckAgainIsSetAgain)
 TEST(NextValveAct, TurnsToTheNearestPositionAheadThatHasWork)
 {
     Story story;
-    const std::vector<TableLine> lines{{"1", Stroke::Compression, "I1 E1"},
-                                       {"3", Stroke::Compression, "I3 E3"},
-                                       {"4", Stroke::Compression, "I4 E4"},
-                                       {"2", Stroke::Compression, "I2 E2"}};
+    const std::vector<TableLine> lines{{"1", CrankEvent::Compression, "I1 E1"},
+                                       {"3", CrankEvent::Compression, "I3 E3"},
+                                       {"4", CrankEvent::Compression, "I4 E4"},
+                                       {"2", CrankEvent::Compression, "I2 E2"}};
     story.log(PlanFact{ourEngine, planFromTable(story.frame.engine.design, lines, "Manual").value()});
     // At 0°, 180°, 360° and 540°.
     story.crank(180);
@@ -113,7 +113,7 @@ TEST(NextValveAct, APointNoPositionSetsComesLast)
     Story story;
     CrankPlan plan = generatePlan(story.frame.engine.design, PlanWay::TwoPositions);
     std::erase_if(plan.positions[1].points,
-                  [&](const PlanPoint &point) { return point.valve == story.frame.point(story.at("E4"))->valve; });
+                  [&](const PlanPoint &point) { return point.adjuster == story.frame.point(story.at("E4"))->adjuster; });
     story.log(PlanFact{ourEngine, plan});
     story.crank(0);
     story.leaveInside({"I1", "E1", "I2", "E3"});
@@ -136,7 +136,7 @@ TEST(NextValveAct, WithoutAPlanTheMarginDecides)
 TEST(NextValveAct, APlaceNamedTwiceIsOnePlace)
 {
     Story story;
-    const std::vector<TableLine> lines{{"1", Stroke::Compression, "IN 1 2"}, {"1", Stroke::Compression, "EX 1 3"}};
+    const std::vector<TableLine> lines{{"1", CrankEvent::Compression, "IN 1 2"}, {"1", CrankEvent::Compression, "EX 1 3"}};
     story.log(PlanFact{ourEngine, planFromTable(story.frame.engine.design, lines, "Manual").value()});
     story.crank(0);
     story.leaveInside({"I1", "I2"});
@@ -168,8 +168,8 @@ TEST(HereTest, ShowsHowAPointStandsToThePlaceOfTheCrank)
 
     CrankPlan plan = generatePlan(story.frame.engine.design, PlanWay::TwoPositions);
     std::erase_if(plan.positions[0].points,
-                  [&](const PlanPoint &point) { return point.valve == story.frame.point(story.at("I2"))->valve; });
-    plan.positions[0].points.push_back({story.frame.point(story.at("I4"))->valve, degrees(-5)});
+                  [&](const PlanPoint &point) { return point.adjuster == story.frame.point(story.at("I2"))->adjuster; });
+    plan.positions[0].points.push_back({story.frame.point(story.at("I4"))->adjuster, degrees(-5)});
     story.log(PlanFact{ourEngine, plan});
     EXPECT_EQ(here(story.state(), story.at("I4")), Here::NotHere) << "a generated plan is worth no more than geometry";
     plan.generated = false;

@@ -6,9 +6,9 @@
 namespace asleft {
 namespace {
 
-FeelerSet leaves(std::string_view text)
+Tool leaves(std::string_view text)
 {
-    return {FeelerSetId(1), "set", std::string(text), parseLeaves(text, LengthUnit::Millimetre).value()};
+    return {ToolId(1), "set", std::string(text), parseLeaves(text, LengthUnit::Millimetre).value()};
 }
 
 struct LeafCase {
@@ -22,7 +22,7 @@ class SpecLeaf : public testing::TestWithParam<LeafCase> {};
 TEST_P(SpecLeaf, OfABand)
 {
     const LeafCase &leaf = GetParam();
-    const FeelerSet set = leaf.set[0] == '\0' ? FeelerSet{FeelerSetId(1), "", "", {}} : leaves(leaf.set);
+    const Tool set = leaf.set[0] == '\0' ? Tool{ToolId(1), "", "", {}} : leaves(leaf.set);
     const auto chosen = specLeaf(band(leaf.band), leaf.set[0] == '\0' ? nullptr : &set);
     ASSERT_TRUE(chosen);
     EXPECT_EQ(*chosen, length(leaf.leaf)) << chosen->text;
@@ -48,8 +48,8 @@ INSTANTIATE_TEST_SUITE_P(TheLimitOfAOneSidedBand, SpecLeaf,
 
 TEST(SpecLeafOfBoth, IsOfTheBandInTheSystemOfTheLeaves)
 {
-    const FeelerSet metric = leaves("0.25 0.30 mm");
-    const FeelerSet inch = leaves(".010 .012 in");
+    const Tool metric = leaves("0.25 0.30 mm");
+    const Tool inch = leaves(".010 .012 in");
     const auto both = bands("0.30 ± 0.05 mm", ".012 ± .002 in");
     EXPECT_EQ(specLeaf(both, nullptr), length("0.30 mm"));
     EXPECT_EQ(specLeaf(both, &metric), length("0.30 mm"));

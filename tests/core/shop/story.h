@@ -45,7 +45,7 @@ inline JobFrame usualFrame()
     const EngineDesign design = designEngine(text).value();
     Engine engine{ourEngine, VehicleId(1), "four", design, {}, {}, {}};
     std::int64_t key = 100;
-    for (const ValveRef valve : design.valves())
+    for (const AdjusterRef valve : design.adjusters())
         engine.points.push_back({PointId(++key), valve});
     const Job job{ourJob,
                   VehicleId(1),
@@ -84,7 +84,7 @@ public:
     [[nodiscard]] PointId at(std::string_view name) const
     {
         const auto &points = frame.engine.points;
-        const auto named = [&](const SettingPoint &point) { return shortName(frame.engine.design, point.valve) == name; };
+        const auto named = [&](const SettingPoint &point) { return shortName(frame.engine.design, point.adjuster) == name; };
         return std::ranges::find_if(points, named)->id;
     }
 
@@ -98,7 +98,7 @@ public:
     [[nodiscard]] ReadingFact reading(std::string_view point, Phase phase, std::string_view value) const
     {
         const PointId id = at(point);
-        const Spec *spec = frame.lashNow(frame.point(id)->valve.side);
+        const Spec *spec = frame.lashNow(frame.point(id)->adjuster.side);
         ReadingFact fact{.point = id, .phase = phase, .value = length(value), .next = {}, .judgedBy = {}, .tool = {}, .corrects = {}};
         if (spec)
             fact.judgedBy = spec->id;

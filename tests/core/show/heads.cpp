@@ -120,7 +120,7 @@ TEST_P(EachHead, PointsAreLargeEnoughForAFinger)
 TEST_P(EachHead, OnePlaceForEachValveInOrder)
 {
     forEveryEngine([](const EngineDesign &design, const HeadPlan &plan) {
-        const auto valves = design.valves();
+        const auto valves = design.adjusters();
         ASSERT_EQ(static_cast<std::size_t>(plan.points.size()), valves.size());
         ASSERT_EQ(plan.pointLabels.size(), plan.points.size());
         ASSERT_EQ(plan.leaderX.size(), plan.points.size());
@@ -163,7 +163,7 @@ TEST(Head, ExhaustsStandOutwardOnBothBanksOfAVee)
 {
     const EngineDesign design = engineOf(Layout::Vee, 8, "1-8-4-3-6-5-7-2");
     const HeadPlan plan = planHead(design, {648, 400});
-    const auto valves = design.valves();
+    const auto valves = design.adjusters();
     for (std::size_t index = 0; index < valves.size(); index += 2) {
         const QPointF intake = plan.points[static_cast<qsizetype>(index)];
         const QPointF exhaust = plan.points[static_cast<qsizetype>(index) + 1];

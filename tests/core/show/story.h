@@ -46,7 +46,7 @@ inline JobFrame tractorFrame()
                    {},
                    {}};
     std::int64_t id = 1;
-    for (const ValveRef valve : frame.engine.design.valves())
+    for (const AdjusterRef valve : frame.engine.design.adjusters())
         frame.engine.points.push_back({PointId(id++), valve});
     frame.specs = {lashSpec(1, SpecSubject::IntakeLash, "0.30 ± 0.05 mm", {"", "", Certainty::FromMemory}),
                    lashSpec(2, SpecSubject::ExhaustLash, "0.35 to 0.45 mm", {"Workshop Manual", "41", Certainty::ReadInManual}),
@@ -82,7 +82,7 @@ public:
                          false, false, std::nullopt};
         if (value)
             fact.value = *parse<Length>(value, LengthUnit::Millimetre);
-        if (const Spec *spec = m_frame->lashNow(m_frame->point(point)->valve.side))
+        if (const Spec *spec = m_frame->lashNow(m_frame->point(point)->adjuster.side))
             fact.judgedBy = spec->id;
         return fact;
     }

@@ -120,7 +120,7 @@ TEST(Crank, IsSaidByCylinderAndStroke)
 {
     const EngineDesign design = engineOf(Layout::InLine, 4, "1-3-4-2");
     EXPECT_EQ(text(crankName(design, degrees(0))), "No. 1 on compression");
-    EXPECT_EQ(text(placeName(design, {Cylinder{0}, Stroke::Overlap})), "No. 1 at overlap");
+    EXPECT_EQ(text(placeName(design, {Cylinder{0}, CrankEvent::Overlap})), "No. 1 at overlap");
     EXPECT_EQ(text(crankName(design, degrees(217))), "37° after no. 3 on compression");
     EXPECT_EQ(text(crankInText(design, std::nullopt)), "unknown");
     EXPECT_EQ(text(travelSentence(design, degrees(0), degrees(360))), "Turn 360° in the normal direction, clockwise seen from the front.");
@@ -257,7 +257,7 @@ TEST(NextActs, TheCrankIsTurnedSoFarToThere)
 {
     Story story;
     CrankPlan plan = generatePlan(story.frame().engine.design, PlanWay::TwoPositions);
-    plan.positions.at(1).place = {Cylinder{0}, Stroke::Overlap};
+    plan.positions.at(1).place = {Cylinder{0}, CrankEvent::Overlap};
     story.then(PlanFact{EngineId(1), plan});
     story.then(CrankFact{EngineId(1), degrees(0)});
     NextAct next{NextAct::Kind::TurnCrank};

@@ -23,7 +23,7 @@ Sample storeSample(Database &database)
         const VehicleId vehicle = insertVehicle(transaction, "Lorry", "").value();
         const EngineId engine = insertEngine(transaction, {vehicle, "Four", inLineFour(), {"1", ""}, Moment{5}}).value();
         const PersonId person = insertPerson(transaction, "ab", "").value();
-        const FeelerSetId feelers = insertFeelerSet(transaction, "Leaves", "20-22", {hundredths(20), hundredths(22)}).value();
+        const ToolId feelers = insertFeelerSet(transaction, "Leaves", "20-22", {hundredths(20), hundredths(22)}).value();
         const SpecId spec =
             insertSpec(transaction, {engine, SpecSubject::IntakeLash, EngineCondition::Cold, {"M", "1", {}}, SpecBand<Length>{band, {}}})
                 .value();

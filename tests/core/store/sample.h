@@ -14,7 +14,7 @@ struct Sample {
     VehicleId vehicle;
     EngineId engine;
     PersonId person;
-    FeelerSetId feelers;
+    ToolId feelers;
     SpecId spec;
     JobId job;
     std::vector<PointId> points;

@@ -103,13 +103,13 @@ TEST_F(Things, GivesEveryValveAPointInOrder)
 {
     const EngineDesign design = unusualDesign();
     const Engine read = engine(*garage, addEngine(addVehicle("Lorry"), design)).value();
-    std::vector<ValveRef> valves;
+    std::vector<AdjusterRef> valves;
     std::set<PointId> ids;
     for (const SettingPoint &point : read.points) {
-        valves.push_back(point.valve);
+        valves.push_back(point.adjuster);
         ids.insert(point.id);
     }
-    EXPECT_EQ(valves, design.valves());
+    EXPECT_EQ(valves, design.adjusters());
     EXPECT_EQ(ids.size(), 8U);
     EXPECT_FALSE(read.adjuster) << "no pitch is known";
 }
@@ -182,10 +182,10 @@ TEST_F(Things, KeepsPeopleAndFeelerSets)
 {
     const PersonId person = committed(*garage, [](Transaction &transaction) { return insertPerson(transaction, "jk", "Jo Köhler"); });
     const std::vector<Typed<Length>> leaves = {hundredths(5), {thou(8), LengthUnit::Thou, "8"}, {thou(12), LengthUnit::Inch, ".012"}};
-    const FeelerSetId set = committed(
+    const ToolId set = committed(
         *garage, [&](Transaction &transaction) { return insertFeelerSet(transaction, "Bent", "0.05 mm, 8 thou, .012 in", leaves); });
     EXPECT_EQ(people(*garage).value(), (std::vector<Person>{{person, "jk", "Jo Köhler"}}));
-    EXPECT_EQ(feelerSets(*garage).value(), (std::vector<FeelerSet>{{set, "Bent", "0.05 mm, 8 thou, .012 in", leaves}}));
+    EXPECT_EQ(tools(*garage).value(), (std::vector<Tool>{{set, "Bent", "0.05 mm, 8 thou, .012 in", leaves}}));
 }
 
 TEST_F(Things, CountsRevisionsOfSpecs)
@@ -233,7 +233,7 @@ TEST_F(Things, GivesTheLatestTable)
     const auto add = [&](const SpecSource &source, const std::vector<TableLine> &lines) {
         return committed(*garage, [&](Transaction &transaction) { return insertTable(transaction, four, source, lines); });
     };
-    const std::vector<TableLine> lines = {{"4", Stroke::Overlap, "IN 1 2"}, {"1", Stroke::Compression, "EX 1"}};
+    const std::vector<TableLine> lines = {{"4", CrankEvent::Overlap, "IN 1 2"}, {"1", CrankEvent::Compression, "EX 1"}};
     EXPECT_EQ(add({"Old", "1", {}}, {{"1", {}, "I1"}, {"2", {}, "I2"}, {"3", {}, "I3"}}), 1);
     EXPECT_EQ(add({"New", "2", Certainty::FromMemory}, lines), 2);
     const TurningTable read = table(*garage, four).value().value();
@@ -243,7 +243,7 @@ TEST_F(Things, GivesTheLatestTable)
     ASSERT_EQ(read.lines.size(), 2U);
     for (std::size_t place = 0; place < 2; ++place) {
         EXPECT_EQ(read.lines[place].cylinder, lines[place].cylinder);
-        EXPECT_EQ(read.lines[place].stroke, lines[place].stroke);
+        EXPECT_EQ(read.lines[place].event, lines[place].event);
         EXPECT_EQ(read.lines[place].points, lines[place].points);
     }
 }

@@ -12,7 +12,7 @@ template <class Enum>
 class Words : public ::testing::Test {
 };
 
-using Enums = ::testing::Types<MeterUnit, LengthUnit, TorqueUnit, BandForm, Layout, Rotation, Side, Stroke, PlanWay, Certainty,
+using Enums = ::testing::Types<MeterUnit, LengthUnit, TorqueUnit, BandForm, Layout, Rotation, Side, CrankEvent, PlanWay, Certainty,
                                EngineCondition, SpecSubject, Caution, Gate, StepKind, Phase, ReadingForm, CrankHow>;
 TYPED_TEST_SUITE(Words, Enums);
 

@@ -74,7 +74,7 @@ TEST_F(Crank, TheProposedPlanIsTheManualsOrTwoPositions)
     CrankPlan plan = book->proposedPlan();
     EXPECT_TRUE(plan.generated);
     EXPECT_EQ(plan.positions.size(), 2U);
-    need(reviseTable(*garage, tractor.engine, {{"1", Stroke::Compression, "IN 1 2 EX 1 3"}}, {"Manual", "6-60"}));
+    need(reviseTable(*garage, tractor.engine, {{"1", CrankEvent::Compression, "IN 1 2 EX 1 3"}}, {"Manual", "6-60"}));
     plan = book->proposedPlan();
     EXPECT_FALSE(plan.generated);
     EXPECT_EQ(plan.source, "Manual p. 6-60");
@@ -86,7 +86,7 @@ TEST_F(Crank, TheChosenPlanStaysWhateverTheTableSaysLater)
 {
     beginValveSet();
     const auto chosen = book->state().plan;
-    need(reviseTable(*garage, tractor.engine, {{"1", Stroke::Compression, "IN 1"}}, {"Manual", "1"}));
+    need(reviseTable(*garage, tractor.engine, {{"1", CrankEvent::Compression, "IN 1"}}, {"Manual", "1"}));
     EXPECT_EQ(book->state().plan, chosen);
 }
 

@@ -32,7 +32,7 @@ protected:
 PointId pointOf(const JobBook &book, std::string_view name)
 {
     const Engine &engine = book.state().frame->engine;
-    const auto named = [&](const SettingPoint &known) { return shortName(engine.design, known.valve) == name; };
+    const auto named = [&](const SettingPoint &known) { return shortName(engine.design, known.adjuster) == name; };
     return std::ranges::find_if(engine.points, named)->id;
 }
 
@@ -50,7 +50,7 @@ TEST_F(DemoGarage, HasThreeVehiclesAndTheTractorIsWorkedOnLast)
     EXPECT_EQ(lines.front().vehicleName, "Hollin 40 tractor");
     EXPECT_EQ(lines.front().title, "Set the valves");
     EXPECT_EQ(need(people(*demo)).size(), 3U);
-    EXPECT_EQ(need(feelerSets(*demo)).size(), 2U);
+    EXPECT_EQ(need(tools(*demo)).size(), 2U);
     for (const VehicleRow &row : need(vehicles(*demo)))
         EXPECT_TRUE(row.meter) << row.vehicle.name;
 }

@@ -41,9 +41,9 @@ TEST_F(Readings, APointOrStepOfAnotherJobIsRefused)
 
 TEST_F(Readings, AreJudgedByTheSpecInForceAndSayHowTheyWereTaken)
 {
-    const FeelerSetId leaves = need(addFeelerSet(*garage, "Set", "0.05-1.00 by 0.05 mm", LengthUnit::Millimetre));
-    book->setFeelerSet(leaves);
-    EXPECT_EQ(book->feelerSet()->name, "Set");
+    const ToolId leaves = need(addFeelerSet(*garage, "Set", "0.05-1.00 by 0.05 mm", LengthUnit::Millimetre));
+    book->setTool(leaves);
+    EXPECT_EQ(book->tool()->name, "Set");
     need(book->confirmCrank(degrees(0)));
     found("I1", "0.20 mm");
     const ReadingFact &fact = point("I1").found->reading;
@@ -99,7 +99,7 @@ TEST_F(Readings, TheSpecsLeafIsOfTheLeavesInHand)
     SpecText both = lashText("0.30 ± 0.05 mm");
     both.otherBand = ".012 ± .002 in";
     need(reviseSpec(*garage, tractor.engine, SpecSubject::IntakeLash, both));
-    book->setFeelerSet(need(addFeelerSet(*garage, "Inch", ".010 .012 in", LengthUnit::Inch)));
+    book->setTool(need(addFeelerSet(*garage, "Inch", ".010 .012 in", LengthUnit::Inch)));
     need(book->logReading({.point = at("I1"), .phase = Phase::AsLeft, .specLeaf = true}));
     EXPECT_EQ(point("I1").left->reading.value, length("0.012 in"));
     EXPECT_EQ(point("I1").left->verdict, Verdict::Inside);

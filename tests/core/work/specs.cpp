@@ -92,7 +92,7 @@ TEST_F(Specs, WhatIsRefusedStoresNothing)
 TEST_F(Specs, ATableIsStoredAsTypedOrNotAtAll)
 {
     EXPECT_FALSE(need(turningTable(*garage, tractor.engine)));
-    const std::vector<TableLine> doubtful{{"1", Stroke::Compression, "IN 4"}, {"4", Stroke::Compression, "IN 3"}};
+    const std::vector<TableLine> doubtful{{"1", CrankEvent::Compression, "IN 4"}, {"4", CrankEvent::Compression, "IN 3"}};
     need(reviseTable(*garage, tractor.engine, doubtful, {" Manual ", "6-60"}));
     const auto stored = need(turningTable(*garage, tractor.engine));
     ASSERT_TRUE(stored);
@@ -102,10 +102,10 @@ TEST_F(Specs, ATableIsStoredAsTypedOrNotAtAll)
     EXPECT_EQ(stored->lines[1].points, "IN 3");
 
     EXPECT_EQ(refusal(reviseTable(*garage, tractor.engine, {}, {})), ErrorKind::TableEmpty);
-    EXPECT_EQ(refusal(reviseTable(*garage, tractor.engine, {{"9", Stroke::Compression, "IN 1"}}, {})), ErrorKind::TableCylinder);
+    EXPECT_EQ(refusal(reviseTable(*garage, tractor.engine, {{"9", CrankEvent::Compression, "IN 1"}}, {})), ErrorKind::TableCylinder);
     EXPECT_EQ(refusal(reviseTable(*garage, EngineId(99), doubtful, {})), ErrorKind::NotFound);
     EXPECT_EQ(need(turningTable(*garage, tractor.engine))->revision, 1);
-    need(reviseTable(*garage, tractor.engine, {{"1", Stroke::Compression, "IN 1"}}, {}));
+    need(reviseTable(*garage, tractor.engine, {{"1", CrankEvent::Compression, "IN 1"}}, {}));
     EXPECT_EQ(need(turningTable(*garage, tractor.engine))->revision, 2);
 }
 

@@ -96,7 +96,7 @@ BookTest::BookTest()
 PointId BookTest::at(std::string_view name) const
 {
     const Engine &engine = book->state().frame->engine;
-    const auto named = [&](const SettingPoint &known) { return shortName(engine.design, known.valve) == name; };
+    const auto named = [&](const SettingPoint &known) { return shortName(engine.design, known.adjuster) == name; };
     return std::ranges::find_if(engine.points, named)->id;
 }
 

@@ -159,10 +159,10 @@ TEST_F(Vehicles, PeopleAreKnownByTheirInitials)
 
 TEST_F(Vehicles, LeavesAreStoredSmallestFirst)
 {
-    const FeelerSetId id = need(addFeelerSet(*garage, "Set", " 0.10 0.05 mm ", LengthUnit::Millimetre));
+    const ToolId id = need(addFeelerSet(*garage, "Set", " 0.10 0.05 mm ", LengthUnit::Millimetre));
     EXPECT_EQ(refusal(addFeelerSet(*garage, "Set", "0.10 x", LengthUnit::Millimetre)), ErrorKind::LeavesUnread);
     EXPECT_EQ(refusal(addFeelerSet(*garage, "", "0.10", LengthUnit::Millimetre)), ErrorKind::NameMissing);
-    const auto sets = need(feelerSets(*garage));
+    const auto sets = need(tools(*garage));
     ASSERT_EQ(sets.size(), 1U);
     EXPECT_EQ(sets[0].id, id);
     EXPECT_EQ(sets[0].leavesText, "0.10 0.05 mm");
@@ -176,7 +176,7 @@ TEST_F(Vehicles, EachChangeIsToldOnceAfterItIsStored)
     const auto other = openedBy("other");
     QObject::connect(garage.get(), &Garage::changed, [&](const Change &change) {
         told.push_back(change.what);
-        seenByOther = need(vehicles(*other)).size() + need(people(*other)).size() + need(feelerSets(*other)).size();
+        seenByOther = need(vehicles(*other)).size() + need(people(*other)).size() + need(tools(*other)).size();
     });
     const NewVehicle added = need(addVehicle(*garage, tractorText()));
     EXPECT_EQ(seenByOther, 1U);
@@ -188,7 +188,7 @@ TEST_F(Vehicles, EachChangeIsToldOnceAfterItIsStored)
     need(changeVehicle(*garage, added.vehicle, added.engine, tractorText()));
     need(readMeter(*garage, added.vehicle, "9", MeterUnit::Hour));
     using What = Change::What;
-    EXPECT_EQ(told, (std::vector{What::Vehicles, What::People, What::FeelerSets, What::Vehicles, What::Vehicles}));
+    EXPECT_EQ(told, (std::vector{What::Vehicles, What::People, What::Tools, What::Vehicles, What::Vehicles}));
 }
 
 } // namespace

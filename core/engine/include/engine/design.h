@@ -22,10 +22,10 @@ struct Cylinder {
 enum class Side { Intake, Exhaust };
 
 /// One valve adjuster on the engine: which side of which cylinder.
-struct ValveRef {
+struct AdjusterRef {
     Cylinder cylinder;
     Side side = Side::Intake;
-    auto operator<=>(const ValveRef &) const = default;
+    auto operator<=>(const AdjusterRef &) const = default;
 };
 
 /// When the valves leave and meet their seats, in crank degrees; negative is allowed (an intake may open after TDC).
@@ -66,7 +66,7 @@ struct EngineDesign {
     [[nodiscard]] const std::string &label(Cylinder cylinder) const { return labels.at(static_cast<std::size_t>(cylinder.index)); }
     [[nodiscard]] std::optional<Cylinder> named(std::string_view label) const;
     /// Every valve: by bank, front first, intake before exhaust.
-    [[nodiscard]] std::vector<ValveRef> valves() const;
+    [[nodiscard]] std::vector<AdjusterRef> adjusters() const;
 
     bool operator==(const EngineDesign &) const = default;
 };
@@ -103,6 +103,6 @@ Result<EngineDesign> designEngine(const EngineText &text, DecimalMark mark = Dec
 EngineText describeDesign(const EngineDesign &design);
 
 /// "I3" or "E3": a valve's short name, the same everywhere.
-std::string shortName(const EngineDesign &design, ValveRef valve);
+std::string shortName(const EngineDesign &design, AdjusterRef valve);
 
 } // namespace asleft

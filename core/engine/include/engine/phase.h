@@ -21,17 +21,17 @@ Angle phase(const EngineDesign &design, Cylinder cylinder, Angle crank);
 /// How far the crank is from moving this valve off its seat, less the ramp allowance: the distance from φ to the nearest end of the
 /// valve's arc where the valve is shut; negative inside arc and ramp. An intake is off its seat from 360°−IVO to 540°+IVC, an exhaust
 /// from 180°−EVO to 360°+EVC.
-Angle margin(const EngineDesign &design, ValveRef valve, Angle crank);
+Angle margin(const EngineDesign &design, AdjusterRef valve, Angle crank);
 
 /// The lash of a valve may be set where its margin is above zero.
-bool maySet(const EngineDesign &design, ValveRef valve, Angle crank);
+bool maySet(const EngineDesign &design, AdjusterRef valve, Angle crank);
 
-enum class Stroke { Compression, Overlap };
+enum class CrankEvent { Compression, Overlap };
 
 /// One cylinder at a dead centre: on compression (φ = 0) or at overlap (φ = 360°).
 struct CrankPlace {
     Cylinder cylinder;
-    Stroke stroke = Stroke::Compression;
+    CrankEvent event = CrankEvent::Compression;
     bool operator==(const CrankPlace &) const = default;
 };
 

@@ -15,7 +15,7 @@ enum class PlanWay {
 
 /// One valve to be set at a position, with its margin there by geometry.
 struct PlanPoint {
-    ValveRef valve;
+    AdjusterRef adjuster;
     Angle margin;
     /// Geometry says it may not be set here: possible only in a plan typed from a manual.
     [[nodiscard]] bool doubtful() const { return margin <= Angle{}; }
@@ -25,7 +25,7 @@ struct PlanPoint {
 struct PlanPosition {
     CrankPlace place;
     Angle crank;
-    std::vector<PlanPoint> points; ///< in the order of EngineDesign::valves()
+    std::vector<PlanPoint> points; ///< in the order of EngineDesign::adjusters()
     bool operator==(const PlanPosition &) const = default;
 };
 
@@ -35,7 +35,7 @@ struct CrankPlan {
     PlanWay way = PlanWay::TwoPositions; ///< of a generated plan
     std::string source;                  ///< of a typed plan: manual and page, as typed
     std::vector<PlanPosition> positions;
-    std::vector<ValveRef> unreached; ///< valves no position sets
+    std::vector<AdjusterRef> unreached; ///< valves no position sets
     bool operator==(const CrankPlan &) const = default;
 };
 
@@ -47,7 +47,7 @@ CrankPlan generatePlan(const EngineDesign &design, PlanWay way);
 /// One line of a manual's table as typed.
 struct TableLine {
     std::string cylinder; ///< its label
-    Stroke stroke = Stroke::Compression;
+    CrankEvent event = CrankEvent::Compression;
     std::string points; ///< `IN 1 2 4 EX 1 3 5`, `I1 I2 E1`, `intake 1, 2; exhaust 3`
 };
 

@@ -30,7 +30,7 @@ struct ReadingFact {
     std::optional<Typed<Length>> value; ///< empty by feel, and for loose or tight where there is no spec whose leaf was tried
     std::optional<Typed<Length>> next;  ///< of a bracket
     std::optional<SpecId> judgedBy;     ///< the revision in force when it was taken
-    std::optional<FeelerSetId> tool;
+    std::optional<ToolId> tool;
     EngineCondition condition = EngineCondition::Cold;
     bool specLeaf = false;          ///< set with the spec's leaf, locked, felt again
     bool outOfPlace = false;        ///< logged although the crank stood where it may not be set, or at no known place

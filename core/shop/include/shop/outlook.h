@@ -92,9 +92,9 @@ Phase phaseNow(const PointState &point);
 
 /// The leaf the spec asks for: its nominal, else the leaf of `set` in the band nearest its middle, else the middle in whole steps of its
 /// unit; for a one-sided band its limit.
-std::optional<Typed<Length>> specLeaf(const Band<Length> &band, const FeelerSet *set);
+std::optional<Typed<Length>> specLeaf(const Band<Length> &band, const Tool *set);
 /// The same of the band printed in the system of the set's leaves, else of the first.
-std::optional<Typed<Length>> specLeaf(const SpecBand<Length> &bands, const FeelerSet *set);
+std::optional<Typed<Length>> specLeaf(const SpecBand<Length> &bands, const Tool *set);
 
 /// Points whose lock nut is open.
 std::vector<PointId> openNuts(const JobState &state);

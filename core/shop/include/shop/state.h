@@ -18,10 +18,10 @@ struct JobFrame {
     std::vector<Spec> specs;           ///< every revision of the engine's specs, oldest first
     std::optional<TurningTable> table; ///< the manual's own, latest revision
     std::vector<Person> people;
-    std::vector<FeelerSet> feelerSets;
+    std::vector<Tool> tools;
 
     [[nodiscard]] const SettingPoint *point(PointId id) const;
-    [[nodiscard]] const SettingPoint *pointAt(ValveRef valve) const;
+    [[nodiscard]] const SettingPoint *pointAt(AdjusterRef valve) const;
     [[nodiscard]] const Step *step(StepId id) const;
     [[nodiscard]] const Person *person(PersonId id) const;
     [[nodiscard]] const Spec *spec(SpecId id) const;

@@ -22,12 +22,12 @@ struct Person {
 };
 
 /// A set of feeler leaves, smallest first.
-struct FeelerSet {
-    FeelerSetId id;
+struct Tool {
+    ToolId id;
     std::string name;
     std::string leavesText; ///< as typed
     std::vector<Typed<Length>> leaves;
-    bool operator==(const FeelerSet &) const = default;
+    bool operator==(const Tool &) const = default;
 };
 
 struct Vehicle {
@@ -60,7 +60,7 @@ struct ScrewText {
 /// One adjuster of one engine.
 struct SettingPoint {
     PointId id;
-    ValveRef valve;
+    AdjusterRef adjuster;
     bool operator==(const SettingPoint &) const = default;
 };
 
@@ -71,7 +71,7 @@ struct Engine {
     EngineDesign design;
     ScrewText screw;
     std::optional<ScrewAdjuster> adjuster; ///< from `screw`; empty where the pitch is unknown
-    std::vector<SettingPoint> points;      ///< in the order of EngineDesign::valves()
+    std::vector<SettingPoint> points;      ///< in the order of EngineDesign::adjusters()
 };
 
 /// How sure a value from outside is.

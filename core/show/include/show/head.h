@@ -31,7 +31,7 @@ struct HeadPlan {
     QSizeF size;
     QList<QRectF> castings;        ///< one a bank
     QRectF crankcase;              ///< between the heads of a flat engine, else empty
-    QList<QPointF> points;         ///< middles, in the order of EngineDesign::valves()
+    QList<QPointF> points;         ///< middles, in the order of EngineDesign::adjusters()
     double pointDiameter = 0;      ///< side of the square of one point; squares never overlap
     QList<double> leaderX;         ///< for each point, where its leader line can go down clear of other points
     QList<PlacedText> pointLabels; ///< "I1", in the order of the points

@@ -59,10 +59,10 @@ QString momentText(Moment at);
 
 // Setting points
 
-QString sideName(Side side);                                     ///< "intake"
-QString pointName(const EngineDesign &design, ValveRef valve);   ///< "Intake 2", at the head of a line
-QString pointInText(const EngineDesign &design, ValveRef valve); ///< "intake 2", within a sentence
-QString pointShort(const EngineDesign &design, ValveRef valve);  ///< "I2"
+QString sideName(Side side);                                        ///< "intake"
+QString pointName(const EngineDesign &design, AdjusterRef valve);   ///< "Intake 2", at the head of a line
+QString pointInText(const EngineDesign &design, AdjusterRef valve); ///< "intake 2", within a sentence
+QString pointShort(const EngineDesign &design, AdjusterRef valve);  ///< "I2"
 QString pointName(const JobFrame &frame, PointId point);
 QString pointInText(const JobFrame &frame, PointId point);
 QString pointShort(const JobFrame &frame, PointId point);
@@ -122,13 +122,13 @@ struct OpenWords {
 OpenWords openWords(const OpenItem &item, const JobState &state, Moment now);
 
 /// What to do now: "Exhaust 3: above its band. Turn in about 1/10, lock, feel 0.40 again".
-QString nextActSentence(const NextAct &next, const JobState &state, const FeelerSet *leaves = nullptr);
+QString nextActSentence(const NextAct &next, const JobState &state, const Tool *leaves = nullptr);
 
 /// What an act was: "left intake 1 at 0.30 mm, inside"; also for the tooltip of undo.
 QString actText(const Act &act, const JobState &state);
 
 /// Where the job was left: last act, open nuts, the crank, the next act. One line each.
-QStringList resumeLines(const JobState &state, Moment now, const FeelerSet *leaves = nullptr);
+QStringList resumeLines(const JobState &state, Moment now, const Tool *leaves = nullptr);
 
 /// "3 812 h": as typed, with its unit.
 QString meterText(const MeterReading &reading);

@@ -55,9 +55,9 @@ Result<std::optional<MeterReading>> latestMeter(Database &database, VehicleId ve
 
 Result<PersonId> insertPerson(Transaction &transaction, const std::string &initials, const std::string &name);
 Result<std::vector<Person>> people(Database &database);
-Result<FeelerSetId> insertFeelerSet(Transaction &transaction, const std::string &name, const std::string &leavesText,
-                                    const std::vector<Typed<Length>> &leaves);
-Result<std::vector<FeelerSet>> feelerSets(Database &database);
+Result<ToolId> insertFeelerSet(Transaction &transaction, const std::string &name, const std::string &leavesText,
+                               const std::vector<Typed<Length>> &leaves);
+Result<std::vector<Tool>> tools(Database &database);
 
 // what the manual says
 

@@ -15,7 +15,7 @@ namespace asleft {
 
 /// What has changed in a garage, told after it is safely stored.
 struct Change {
-    enum class What { Vehicles, Specs, People, FeelerSets, Jobs, Acts };
+    enum class What { Vehicles, Specs, People, Tools, Jobs, Acts };
     What what;
     std::optional<EngineId> engine = {}; ///< of Vehicles and Specs, where one engine is meant
     std::optional<JobId> job = {};       ///< of Acts

@@ -18,7 +18,7 @@ struct ReadingEntry {
 /// What is asked once a sitting and then known: a sitting begins when a job is opened in a program that has just started.
 struct Sitting {
     std::optional<PersonId> who;
-    std::optional<FeelerSetId> feelerSet;
+    std::optional<ToolId> tool;
     EngineCondition condition = EngineCondition::Cold;
     bool crankConfirmed = false;
     bool turningCautionsRead = false;
@@ -34,11 +34,11 @@ public:
 
     [[nodiscard]] const JobState &state() const { return m_state; }
     [[nodiscard]] const Sitting &sitting() const { return m_sitting; }
-    [[nodiscard]] const FeelerSet *feelerSet() const;
+    [[nodiscard]] const Tool *tool() const;
 
     // What is said once a sitting.
     void setWho(PersonId who);
-    void setFeelerSet(std::optional<FeelerSetId> set);
+    void setTool(std::optional<ToolId> set);
     void setCondition(EngineCondition condition);
 
     // The acts. Each refuses with PersonMissing until setWho(), and with WrongJob for a point or step of another job.

@@ -45,8 +45,8 @@ Result<std::vector<VehicleRow>> vehicles(Garage &garage);
 Result<PersonId> addPerson(Garage &garage, std::string_view initials, std::string_view name);
 Result<std::vector<Person>> people(Garage &garage);
 
-Result<FeelerSetId> addFeelerSet(Garage &garage, std::string_view name, std::string_view leaves, LengthUnit fieldUnit,
-                                 DecimalMark mark = DecimalMark::Point);
-Result<std::vector<FeelerSet>> feelerSets(Garage &garage);
+Result<ToolId> addFeelerSet(Garage &garage, std::string_view name, std::string_view leaves, LengthUnit fieldUnit,
+                            DecimalMark mark = DecimalMark::Point);
+Result<std::vector<Tool>> tools(Garage &garage);
 
 } // namespace asleft
