@@ -14,14 +14,14 @@ endif()
 # moc 6.4 stumbles over the standard library's <concepts>, which tell it nothing: it is told that it has read them.
 set(CMAKE_AUTOMOC_MOC_OPTIONS -D_GLIBCXX_CONCEPTS)
 
-# asleft_room(NAME [SOURCES ...] [SEES rooms and libraries whose headers ours include] [HIDES those only our sources include])
-# Its one include directory is NAME/include; another room's headers are found only through SEES or HIDES, so a wrong-way include
+# asleft_room(NAME [SEES rooms and libraries whose headers ours include] [HIDES those only our sources include])
+# Its sources are NAME/*.cpp. Its one include directory is NAME/include; another room's headers are found only through SEES or HIDES, so a wrong-way include
 # does not compile.
 function(asleft_room name)
-    cmake_parse_arguments(ROOM "" "" "SOURCES;SEES;HIDES" ${ARGN})
-    list(TRANSFORM ROOM_SOURCES PREPEND ${CMAKE_CURRENT_SOURCE_DIR}/${name}/)
+    cmake_parse_arguments(ROOM "" "" "SEES;HIDES" ${ARGN})
+    file(GLOB sources CONFIGURE_DEPENDS ${CMAKE_CURRENT_SOURCE_DIR}/${name}/*.cpp)
     file(GLOB headers CONFIGURE_DEPENDS ${CMAKE_CURRENT_SOURCE_DIR}/${name}/include/${name}/*.h)
-    add_library(${name} STATIC ${ROOM_SOURCES} ${headers})
+    add_library(${name} STATIC ${sources} ${headers})
     target_include_directories(${name} PUBLIC ${CMAKE_CURRENT_SOURCE_DIR}/${name}/include)
     target_link_libraries(${name} PUBLIC ${ROOM_SEES} PRIVATE house_flags ${ROOM_HIDES})
 endfunction()

@@ -1,6 +1,6 @@
 #include <engine/design.h>
-#include <engine/phase.h>
 
+#include "cam.h"
 #include "design_text.h"
 #include "words.h"
 
@@ -14,7 +14,8 @@ namespace {
 
 Done checkLengths(const EngineText &text)
 {
-    for (const std::string *typed : {&text.firingOrder, &text.gaps, &text.numbering, &text.valveOrder, &text.cam.checkLift})
+    for (const std::string *typed :
+         {&text.firingOrder, &text.gaps, &text.numbering, &text.valves, &text.valveOrder, &text.barring, &text.cam.checkLift})
         if (Done fits = notTooLong(*typed); !fits)
             return fits;
     return {};
@@ -29,32 +30,18 @@ Done checkCylinders(const EngineText &text)
     return fail(ErrorKind::CylinderCount, std::to_string(text.cylinders), std::to_string(range.fewest), std::to_string(range.most));
 }
 
-Done checkArc(const std::string &side, Angle opensEarly, Angle closesLate)
+void addAdjusters(const ValveTrain &train, Cylinder cylinder, std::vector<AdjusterRef> &all)
 {
-    // An event a whole cycle away is no event, however well the other one makes up for it.
-    const auto held = [](Angle event) { return std::clamp(event, -fullCycle, fullCycle); };
-    const bool eventsFit = held(opensEarly) == opensEarly && held(closesLate) == closesLate;
-    const Angle open = degrees(180) + held(opensEarly) + held(closesLate);
-    if (eventsFit && open > Angle{} && open < fullCycle)
-        return {};
-    return fail(ErrorKind::CamArcTooLong, side, plainDegrees(open));
-}
-
-Done checkRamp(Angle ramp)
-{
-    constexpr std::int64_t most = 360;
-    if (ramp < Angle{})
-        return fail(ErrorKind::NegativeValue, plainDegrees(ramp));
-    if (ramp > degrees(most))
-        return fail(ErrorKind::ValueTooLarge, plainDegrees(ramp), std::to_string(most));
-    return {};
-}
-
-Done checkCam(const CamEvents &cam)
-{
-    return checkArc("intake", cam.intakeOpensBeforeTdc, cam.intakeClosesAfterBdc)
-        .and_then([&] { return checkArc("exhaust", cam.exhaustOpensBeforeBdc, cam.exhaustClosesAfterTdc); })
-        .and_then([&] { return checkRamp(cam.rampAllowance); });
+    for (const Side side : {Side::Intake, Side::Exhaust})
+        for (int number = 0; number < train.lashes(side); ++number) {
+            if (train.bridgeScrews && train.isBridged(side))
+                all.push_back({cylinder, side, PointKind::BridgeScrew, number});
+            all.push_back({cylinder, side, PointKind::Lash, number});
+        }
+    if (train.decompressors)
+        all.push_back({cylinder, Side::Exhaust, PointKind::Decompressor});
+    if (train.injectors)
+        all.push_back({cylinder, Side::Intake, PointKind::Injector});
 }
 
 } // namespace
@@ -72,46 +59,37 @@ std::vector<AdjusterRef> EngineDesign::adjusters() const
     std::vector<AdjusterRef> all;
     for (const auto &bank : banks)
         for (const Cylinder cylinder : bank)
-            for (const Side side : {Side::Intake, Side::Exhaust})
-                all.push_back({cylinder, side});
+            addAdjusters(train, cylinder, all);
     return all;
 }
 
-CylinderRange cylinderRange(Layout layout)
+bool ValveTrain::isBridged(Side side) const
 {
-    switch (layout) {
-    case Layout::InLine: return {1, 12, false};
-    case Layout::Vee: return {2, 16, true};
-    case Layout::Flat: return {2, 12, true};
-    }
-    return {0, 0, false};
+    const int valves = side == Side::Intake ? intakes : exhausts;
+    return bridged && valves >= 2 && valves % 2 == 0;
 }
 
-std::string usualNumbering(Layout layout, int cylinders)
+int ValveTrain::lashes(Side side) const
 {
-    const int banks = layout == Layout::InLine ? 1 : 2;
-    std::string text;
-    for (int bank = 1; bank <= banks; ++bank) {
-        text += bank == 1 ? "" : " /";
-        for (int number = bank; number <= cylinders; number += banks)
-            text += (text.empty() ? "" : " ") + std::to_string(number);
-    }
-    return text;
+    const int valves = side == Side::Intake ? intakes : exhausts;
+    return isBridged(side) ? valves / 2 : valves;
 }
 
 Result<EngineDesign> designEngine(const EngineText &text, DecimalMark mark)
 {
     EngineDesign design;
     design.layout = text.layout;
-    design.cam = text.cam;
+    design.cycle = text.cycle;
     design.rotation = text.rotation;
     const Done read = checkLengths(text)
                           .and_then([&] { return checkCylinders(text); })
                           .and_then([&] { return readNumbering(text, design); })
                           .and_then([&] { return readFiringOrder(text, design); })
                           .and_then([&] { return readGaps(text, mark, design); })
+                          .and_then([&] { return readTrain(text, design); })
                           .and_then([&] { return readValveOrder(text, design); })
-                          .and_then([&] { return checkCam(text.cam); });
+                          .and_then([&] { return readCam(text, design); })
+                          .and_then([&] { return readBarring(text, design); });
     if (!read)
         return tl::unexpected(read.error());
     return design;
@@ -128,12 +106,28 @@ EngineText describeDesign(const EngineDesign &design)
     text.valveOrder = writeValveOrder(design);
     text.cam = design.cam;
     text.rotation = design.rotation;
+    text.cycle = design.cycle;
+    text.valves = writeValves(design);
+    text.bridged = design.train.bridged;
+    text.bridgeScrews = design.train.bridgeScrews;
+    text.injectors = design.train.injectors;
+    text.decompressors = design.train.decompressors;
+    text.barring = writeBarring(design);
     return text;
 }
 
 std::string shortName(const EngineDesign &design, AdjusterRef valve)
 {
-    return (valve.side == Side::Intake ? "I" : "E") + design.label(valve.cylinder);
+    const std::string &label = design.label(valve.cylinder);
+    if (valve.kind == PointKind::Decompressor)
+        return 'D' + label;
+    if (valve.kind == PointKind::Injector)
+        return 'J' + label;
+    std::string name = valve.kind == PointKind::BridgeScrew ? "B" : "";
+    name += (valve.side == Side::Intake ? 'I' : 'E') + label;
+    if (design.train.lashes(valve.side) > 1)
+        name += static_cast<char>('a' + valve.number);
+    return name;
 }
 
 } // namespace asleft

@@ -1,5 +1,6 @@
 #include "design_text.h"
 
+#include "layouts.h"
 #include "words.h"
 
 #include <engine/phase.h>
@@ -11,13 +12,6 @@ namespace asleft {
 using namespace words;
 
 namespace {
-
-constexpr std::string_view betweenWords = " \t\r\n,-";
-
-std::size_t bankCount(Layout layout)
-{
-    return layout == Layout::InLine ? 1 : 2;
-}
 
 tl::unexpected<Error> refuseCounts(ErrorKind kind, std::size_t typed, std::size_t expected)
 {
@@ -79,54 +73,28 @@ Result<Angle> readGap(std::string_view word, DecimalMark mark)
     return gap;
 }
 
-/// The bank's letters, blanks and commas left out.
-Result<std::vector<Side>> readLetters(std::string_view text)
+/// Exact for every number of cylinders there is: see Angle.
+std::vector<Angle> evenGaps(const EngineDesign &design)
 {
-    std::vector<Side> sides;
-    for (std::size_t at = 0; at < text.size(); ++at) {
-        if (betweenWords.find(text[at]) != std::string_view::npos)
-            continue;
-        const char letter = inCapitals(text[at]);
-        if (letter != 'E' && letter != 'I') {
-            std::size_t end = at + 1; // a letter of another alphabet is several bytes: name it whole
-            while (end < text.size() && (static_cast<unsigned char>(text[end]) & 0xC0U) == 0x80U)
-                ++end;
-            return fail(ErrorKind::ValveOrderLetter, text.substr(at, end - at));
-        }
-        sides.push_back(letter == 'E' ? Side::Exhaust : Side::Intake);
+    const int cylinders = design.cylinders();
+    return std::vector<Angle>(static_cast<std::size_t>(cylinders), Angle::ofSmallest(cycleOf(design).smallest() / cylinders));
+}
+
+/// Refuses a number of banks the layout cannot have, and banks the cylinders do not divide into.
+Done checkBanks(const EngineText &text, std::size_t banks)
+{
+    std::string choices;
+    bool fits = false;
+    for (const int choice : bankChoices(text.layout)) {
+        choices += (choices.empty() ? "" : ", ") + std::to_string(choice);
+        fits = fits || static_cast<std::size_t>(choice) == banks;
     }
-    return sides;
-}
-
-/// Refuses valves from `first` on that are not `cylinders` intakes and as many exhausts.
-Done checkSides(const std::vector<Side> &sides, std::size_t first, std::size_t cylinders)
-{
-    const auto begin = sides.begin() + static_cast<std::ptrdiff_t>(first);
-    const auto intakes = static_cast<std::size_t>(std::count(begin, begin + static_cast<std::ptrdiff_t>(2 * cylinders), Side::Intake));
-    if (intakes == cylinders)
-        return {};
-    return fail(ErrorKind::ValveOrderCount, std::to_string(intakes), std::to_string(2 * cylinders - intakes), std::to_string(cylinders));
-}
-
-Result<std::vector<Side>> readBankOfValves(std::string_view text, std::size_t cylinders)
-{
-    auto sides = readLetters(text);
-    if (!sides)
-        return sides;
-    if (sides->size() != 2 * cylinders)
-        return refuseCounts(ErrorKind::ValveOrderLength, sides->size(), 2 * cylinders);
-    if (const Done whole = checkSides(*sides, 0, cylinders); !whole)
-        return tl::unexpected(whole.error());
-    // A valve belongs to a cylinder by its place, so each neighbouring two must be one of each.
-    for (std::size_t first = 0; first < sides->size(); first += 2)
-        if (const Done pair = checkSides(*sides, first, 1); !pair)
-            return tl::unexpected(pair.error());
-    return sides;
-}
-
-std::vector<Angle> evenGaps(int cylinders)
-{
-    return std::vector<Angle>(static_cast<std::size_t>(cylinders), Angle::ofSmallest(fullCycle.smallest() / cylinders));
+    if (!fits)
+        return fail(ErrorKind::BanksForLayout, std::to_string(banks), choices);
+    const auto cylinders = static_cast<std::size_t>(text.cylinders);
+    if (cylinders % banks != 0)
+        return refuseCounts(ErrorKind::RowsUneven, cylinders, banks);
+    return {};
 }
 
 } // namespace
@@ -135,8 +103,8 @@ Done readNumbering(const EngineText &text, EngineDesign &design)
 {
     const std::string usual = usualNumbering(text.layout, text.cylinders);
     const auto typedBanks = piecesOf(trimmed(text.numbering).empty() ? usual : text.numbering, '/');
-    if (typedBanks.size() != bankCount(text.layout))
-        return refuseCounts(ErrorKind::BanksForLayout, typedBanks.size(), bankCount(text.layout));
+    if (Done fits = checkBanks(text, typedBanks.size()); !fits)
+        return fits;
 
     for (const std::string_view typed : typedBanks) {
         auto &bank = design.banks.emplace_back();
@@ -177,7 +145,7 @@ Done readGaps(const EngineText &text, DecimalMark mark, EngineDesign &design)
 {
     const auto cylinders = static_cast<std::size_t>(design.cylinders());
     if (trimmed(text.gaps).empty()) {
-        design.gaps = evenGaps(design.cylinders());
+        design.gaps = evenGaps(design);
         return {};
     }
     if (const auto negative = negativeNumber(text.gaps))
@@ -198,34 +166,8 @@ Done readGaps(const EngineText &text, DecimalMark mark, EngineDesign &design)
         design.gaps.push_back(pattern[i % pattern.size()]);
         sum += design.gaps.back();
     }
-    if (sum != fullCycle)
+    if (sum != cycleOf(design))
         return fail(ErrorKind::GapsSum, plainDegrees(sum));
-    return {};
-}
-
-Done readValveOrder(const EngineText &text, EngineDesign &design)
-{
-    const std::size_t banks = design.banks.size();
-    const std::size_t cylinders = design.banks.front().size();
-    if (trimmed(text.valveOrder).empty()) {
-        design.valveRows = ValveRows::Two;
-        std::vector<Side> bank;
-        for (std::size_t i = 0; i < cylinders; ++i)
-            bank.insert(bank.end(), {Side::Intake, Side::Exhaust});
-        design.valveOrder.assign(banks, bank);
-        return {};
-    }
-
-    design.valveRows = ValveRows::One;
-    const auto typed = piecesOf(text.valveOrder, '/');
-    if (typed.size() != 1 && typed.size() != banks)
-        return refuseCounts(ErrorKind::BanksForLayout, typed.size(), banks);
-    for (std::size_t bank = 0; bank < banks; ++bank) {
-        auto sides = readBankOfValves(typed[bank % typed.size()], cylinders);
-        if (!sides)
-            return tl::unexpected(sides.error());
-        design.valveOrder.push_back(*std::move(sides));
-    }
     return {};
 }
 
@@ -250,7 +192,7 @@ std::string writeFiringOrder(const EngineDesign &design)
 
 std::string writeGaps(const EngineDesign &design)
 {
-    if (design.gaps == evenGaps(design.cylinders()))
+    if (design.gaps == evenGaps(design))
         return {};
     std::string text;
     for (const Angle gap : design.gaps) {
@@ -259,19 +201,6 @@ std::string writeGaps(const EngineDesign &design)
         if (const std::size_t point = number.find('.'); point != std::string::npos && number.size() - point == 4)
             number += '0';
         text += (text.empty() ? "" : "-") + number;
-    }
-    return text;
-}
-
-std::string writeValveOrder(const EngineDesign &design)
-{
-    if (design.valveRows == ValveRows::Two)
-        return {};
-    std::string text;
-    for (const auto &bank : design.valveOrder) {
-        text += text.empty() ? "" : " /";
-        for (const Side side : bank)
-            text += (text.empty() ? "" : " ") + std::string(side == Side::Intake ? "I" : "E");
     }
     return text;
 }

@@ -1,5 +1,7 @@
 #include <engine/phase.h>
 
+#include "cam.h"
+
 #include <algorithm>
 #include <cassert>
 
@@ -7,50 +9,52 @@ namespace asleft {
 
 namespace {
 
-constexpr Angle halfCycle = degrees(360);
-
-/// Where in its cylinder's cycle a valve leaves its seat and for how long.
-struct OpenArc {
-    Angle opens;
-    Angle length;
-};
-
-OpenArc openArc(const CamEvents &cam, Side side)
+Angle halfCycle(const EngineDesign &design)
 {
-    constexpr Angle stroke = degrees(180);
-    if (side == Side::Intake)
-        return {degrees(360) - cam.intakeOpensBeforeTdc, stroke + cam.intakeOpensBeforeTdc + cam.intakeClosesAfterBdc};
-    return {degrees(180) - cam.exhaustOpensBeforeBdc, stroke + cam.exhaustOpensBeforeBdc + cam.exhaustClosesAfterTdc};
+    return Angle::ofSmallest(cycleOf(design).smallest() / 2);
 }
 
-/// The margin before the ramp allowance is taken off: below zero where the valve is off its seat.
-Angle marginOfEvents(const EngineDesign &design, AdjusterRef valve, Angle crank)
+Angle middle(CrankArc arc)
 {
-    const OpenArc arc = openArc(design.cam, valve.side);
-    const Angle sinceOpening = travel(arc.opens, phase(design, valve.cylinder, crank));
-    if (sinceOpening < arc.length)
-        return -std::min(sinceOpening, arc.length - sinceOpening);
-    return std::min(sinceOpening - arc.length, fullCycle - sinceOpening);
+    return arc.starts + Angle::ofSmallest((arc.ends - arc.starts).smallest() / 2);
+}
+
+/// Crank degrees from the cylinder's own firing dead centre to the event.
+Angle afterFiring(const EngineDesign &design, CrankEvent event)
+{
+    switch (event) {
+    case CrankEvent::Compression: return {};
+    case CrankEvent::Overlap: return halfCycle(design);
+    case CrankEvent::ExhaustOpens: return exhaustArc(design).starts;
+    case CrankEvent::IntakeCloses: return intakeArc(design).ends;
+    case CrankEvent::IntakeFullyOpen: return middle(intakeArc(design));
+    case CrankEvent::ExhaustFullyOpen: return middle(exhaustArc(design));
+    }
+    return {};
 }
 
 /// At the very end of its arc a valve just meets its seat and holds nothing, so that end does not count; nor does the ramp, which
 /// might take up the lash or might not.
 bool surelyHeld(const EngineDesign &design, AdjusterRef valve, Angle crank)
 {
-    return marginOfEvents(design, valve, crank) < Angle{};
+    return margin(design, valve, crank) + design.cam.rampAllowance < Angle{};
 }
 
 } // namespace
 
-Angle inCycle(Angle angle)
+Angle cycleOf(const EngineDesign &design)
 {
-    const std::int64_t rest = angle.smallest() % fullCycle.smallest();
-    return Angle::ofSmallest(rest < 0 ? rest + fullCycle.smallest() : rest);
+    return design.cycle == Cycle::TwoStroke ? degrees(360) : degrees(720);
 }
 
-Angle travel(Angle from, Angle to)
+Angle inCycle(const EngineDesign &design, Angle angle)
 {
-    return inCycle(inCycle(to) - inCycle(from));
+    return wrapped(angle, cycleOf(design));
+}
+
+Angle travel(const EngineDesign &design, Angle from, Angle to)
+{
+    return inCycle(design, inCycle(design, to) - inCycle(design, from));
 }
 
 Angle firingAngle(const EngineDesign &design, Cylinder cylinder)
@@ -65,58 +69,63 @@ Angle firingAngle(const EngineDesign &design, Cylinder cylinder)
 
 Angle phase(const EngineDesign &design, Cylinder cylinder, Angle crank)
 {
-    return travel(firingAngle(design, cylinder), crank);
+    return travel(design, firingAngle(design, cylinder), crank);
 }
 
-Angle margin(const EngineDesign &design, AdjusterRef valve, Angle crank)
+Angle margin(const EngineDesign &design, AdjusterRef adjuster, Angle crank)
 {
-    return marginOfEvents(design, valve, crank) - design.cam.rampAllowance;
+    const Angle clear = clearOf(loadedArcs(design, loaderOf(adjuster)), phase(design, adjuster.cylinder, crank), cycleOf(design));
+    return clear - design.cam.rampAllowance;
 }
 
-bool maySet(const EngineDesign &design, AdjusterRef valve, Angle crank)
+bool maySet(const EngineDesign &design, AdjusterRef adjuster, Angle crank)
 {
-    return margin(design, valve, crank) > Angle{};
+    return margin(design, adjuster, crank) > Angle{};
 }
 
 Angle crankAt(const EngineDesign &design, CrankPlace place)
 {
-    const Angle fires = firingAngle(design, place.cylinder);
-    return inCycle(place.event == CrankEvent::Compression ? fires : fires + halfCycle);
+    return inCycle(design, firingAngle(design, place.cylinder) + afterFiring(design, place.event));
 }
 
 CrankSaying sayCrank(const EngineDesign &design, Angle crank)
 {
     assert(!design.firingOrder.empty());
-    CrankSaying nearest{{}, fullCycle};
+    CrankSaying nearest{{}, cycleOf(design)};
     // Only a place strictly nearer replaces one found before: that keeps compression before overlap, then the firing order.
-    for (const CrankEvent stroke : {CrankEvent::Compression, CrankEvent::Overlap})
-        for (const Cylinder cylinder : design.firingOrder) {
-            const CrankPlace place{cylinder, stroke};
-            const Angle after = travel(crankAt(design, place), crank);
-            if (after < nearest.after)
-                nearest = {place, after};
-        }
+    for (const CrankEvent event : {CrankEvent::Compression, CrankEvent::Overlap}) {
+        Angle at = afterFiring(design, event);
+        for (std::size_t i = 0; i < design.firingOrder.size(); at += design.gaps[i++])
+            if (const Angle after = travel(design, at, crank); after < nearest.after)
+                nearest = {{design.firingOrder[i], event}, after};
+    }
     return nearest;
 }
 
 std::optional<Cylinder> companion(const EngineDesign &design, Cylinder cylinder)
 {
-    const Angle onCompression = crankAt(design, {cylinder, CrankEvent::Compression});
-    for (const Cylinder other : design.firingOrder)
-        if (crankAt(design, {other, CrankEvent::Overlap}) == onCompression)
-            return other;
+    if (design.cycle == Cycle::TwoStroke)
+        return std::nullopt;
+    const Angle onCompression = firingAngle(design, cylinder);
+    Angle fires;
+    for (std::size_t i = 0; i < design.firingOrder.size(); fires += design.gaps[i++])
+        if (inCycle(design, fires + halfCycle(design)) == onCompression)
+            return design.firingOrder[i];
     return std::nullopt;
 }
 
 StrokeCheck strokeCheck(const EngineDesign &design, Cylinder cylinder)
 {
+    StrokeCheck check{cylinder, companion(design, cylinder)};
+    check.everyTdcFires = design.cycle == Cycle::TwoStroke;
+    if (check.everyTdcFires)
+        return check;
+
     const AdjusterRef intake{cylinder, Side::Intake};
     const AdjusterRef exhaust{cylinder, Side::Exhaust};
     const Angle onCompression = crankAt(design, {cylinder, CrankEvent::Compression});
     const Angle atOverlap = crankAt(design, {cylinder, CrankEvent::Overlap});
     const bool bothLoose = maySet(design, intake, onCompression) && maySet(design, exhaust, onCompression);
-
-    StrokeCheck check{cylinder, companion(design, cylinder)};
     check.loosenessTells = bothLoose && (surelyHeld(design, intake, atOverlap) || surelyHeld(design, exhaust, atOverlap));
     if (check.companion)
         check.changeOverShows = surelyHeld(design, {*check.companion, Side::Intake}, onCompression) &&

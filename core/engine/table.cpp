@@ -1,9 +1,9 @@
 #include <engine/plan.h>
 
+#include "point_words.h"
 #include "words.h"
 
 #include <algorithm>
-#include <array>
 #include <utility>
 
 namespace asleft {
@@ -12,96 +12,114 @@ using namespace words;
 
 namespace {
 
-struct SideWord {
-    std::string_view word;
-    Side side;
+/// The points of one line as far as they are read. A group holds for the labels behind it until another is named, apart or glued, or one of
+/// several is named by its short name: a label behind that would be anybody's guess.
+class Reading {
+public:
+    explicit Reading(const EngineDesign &design) : m_design(design) {}
+
+    Done read(std::string_view word);
+    /// Everything read; refuses a group no label has followed, and nothing at all.
+    Result<std::vector<AdjusterRef>> points() const;
+
+private:
+    /// A single-letter word may be a cylinder's label as well: behind a group it is that.
+    [[nodiscard]] bool isLabel(std::string_view word) const { return m_group && word.size() == 1 && m_design.named(word); }
+    Done begin(PointGroup group, std::string_view word);
+    [[nodiscard]] std::optional<NamedPoints> named(std::string_view word) const;
+    /// Whether these are among what the group no label has followed yet is about: `IN E1` contradicts itself.
+    [[nodiscard]] bool fitsPending(const NamedPoints &named) const;
+    void take(const NamedPoints &named);
+
+    const EngineDesign &m_design;
+    std::vector<AdjusterRef> m_points;
+    std::optional<PointGroup> m_group;
+    std::string_view m_pending; ///< the words of a group no label has followed yet
+    bool m_bridge = false;      ///< `BRIDGE` was read, but not yet of which side
 };
 
-/// Longest first, so that `EX1` is not the exhaust of a cylinder X1 where `EX` fits as well.
-constexpr std::array sideWords{
-    SideWord{"EXHAUSTS", Side::Exhaust}, SideWord{"EXHAUST", Side::Exhaust}, SideWord{"INTAKES", Side::Intake},
-    SideWord{"INTAKE", Side::Intake},    SideWord{"INLETS", Side::Intake},   SideWord{"INLET", Side::Intake},
-    SideWord{"EXH", Side::Exhaust},      SideWord{"INT", Side::Intake},      SideWord{"EX", Side::Exhaust},
-    SideWord{"IN", Side::Intake},        SideWord{"E", Side::Exhaust},       SideWord{"I", Side::Intake},
-};
-
-std::optional<Side> sideNamed(std::string_view word)
+Done Reading::begin(PointGroup group, std::string_view word)
 {
-    for (const SideWord &known : sideWords)
-        if (sameWord(word, known.word))
-            return known.side;
-    return std::nullopt;
+    if (m_bridge ? group.kind != PointKind::Lash : !m_pending.empty())
+        return fail(ErrorKind::TablePointUnread, m_pending);
+    if (m_bridge)
+        group.kind = PointKind::BridgeScrew;
+    if (pointsOf(m_design, group, {}).empty())
+        return fail(ErrorKind::TablePointUnread, word);
+    m_bridge = false;
+    m_group = group;
+    m_pending = word;
+    return {};
 }
 
-/// `I1`, `IA1`, `EX3`: a side word with a cylinder's label straight behind it.
-std::optional<AdjusterRef> gluedValve(const EngineDesign &design, std::string_view word)
+std::optional<NamedPoints> Reading::named(std::string_view word) const
 {
-    for (const SideWord &known : sideWords) {
-        if (!sameWord(word.substr(0, known.word.size()), known.word))
-            continue;
-        if (const auto cylinder = design.named(word.substr(known.word.size())))
-            return AdjusterRef{*cylinder, known.side};
-    }
-    return std::nullopt;
+    if (m_bridge)
+        return std::nullopt;
+    if (auto labelled = m_group ? pointsLabelled(m_design, *m_group, word) : std::nullopt)
+        return labelled;
+    return pointsGlued(m_design, word);
 }
 
-/// The cylinder in a word like `E9` that the engine does not have; nothing if the word is not made that way.
-std::optional<std::string_view> unknownCylinderIn(const EngineDesign &design, std::string_view word, bool sideKnown)
+bool Reading::fitsPending(const NamedPoints &named) const
 {
-    const auto numbered = [](std::string_view label) { return looksLikeLabel(label) && std::any_of(label.begin(), label.end(), isDigit); };
-    for (const SideWord &known : sideWords) {
-        if (!sameWord(word.substr(0, known.word.size()), known.word))
-            continue;
-        const std::string_view label = word.substr(known.word.size());
-        if (design.named(label))
-            return std::nullopt;
-        if (numbered(label) && isDigit(label.front()))
-            return label;
-    }
-    return sideKnown && numbered(word) ? std::optional(word) : std::nullopt;
+    if (m_pending.empty())
+        return true;
+    const auto meant = pointsOf(m_design, *m_group, named.points.front().cylinder);
+    return std::ranges::find(meant, named.points.front()) != meant.end();
 }
 
-/// The valves of one line as far as they are read. A side holds for the labels behind it until another is named, apart or glued.
-struct Reading {
-    std::vector<AdjusterRef> valves;
-    std::optional<Side> side;
-    std::string_view sideAlone; ///< a side word no valve has followed yet
+void Reading::take(const NamedPoints &named)
+{
+    m_points.insert(m_points.end(), named.points.begin(), named.points.end());
+    m_group = named.holds ? std::optional(named.group) : std::nullopt;
+    m_pending = {};
+}
 
-    [[nodiscard]] std::optional<AdjusterRef> valveNamed(const EngineDesign &design, std::string_view word) const
-    {
-        if (const auto cylinder = side ? design.named(word) : std::nullopt)
-            return AdjusterRef{*cylinder, *side};
-        const auto glued = gluedValve(design, word);
-        const bool contradicts = glued && !sideAlone.empty() && glued->side != side; // `IN E1`
-        return contradicts ? std::nullopt : glued;
+Done Reading::read(std::string_view word)
+{
+    if (isBridgeWord(word)) {
+        if (!m_pending.empty())
+            return fail(ErrorKind::TablePointUnread, m_pending);
+        m_bridge = true;
+        m_pending = word;
+        return {};
     }
-};
+    if (const auto group = isLabel(word) ? std::nullopt : groupNamed(word))
+        return begin(*group, word);
+    if (const auto points = named(word); points && fitsPending(*points)) {
+        take(*points);
+        return {};
+    }
+    if (const auto label = unknownCylinderIn(m_design, word, m_group && !m_bridge))
+        return fail(ErrorKind::TableCylinder, *label);
+    return fail(ErrorKind::TablePointUnread, word);
+}
+
+Result<std::vector<AdjusterRef>> Reading::points() const
+{
+    if (!m_pending.empty())
+        return fail(ErrorKind::TablePointUnread, m_pending);
+    if (m_points.empty())
+        return fail(ErrorKind::EmptyText);
+    return m_points;
+}
 
 Result<std::vector<AdjusterRef>> readPoints(const EngineDesign &design, std::string_view text)
 {
     if (const Done fits = notTooLong(text); !fits)
         return tl::unexpected(fits.error());
-    Reading reading;
-    for (const std::string_view word : wordsOf(text, " \t\r\n,;:")) {
-        if (const auto named = sideNamed(word)) {
-            if (!reading.sideAlone.empty())
-                break;
-            reading.side = named;
-            reading.sideAlone = word;
-        } else if (const auto valve = reading.valveNamed(design, word)) {
-            reading.valves.push_back(*valve);
-            reading.side = valve->side;
-            reading.sideAlone = {};
-        } else if (const auto label = unknownCylinderIn(design, word, reading.side.has_value()))
-            return fail(ErrorKind::TableCylinder, *label);
-        else
-            return fail(ErrorKind::TablePointUnread, word);
-    }
-    if (!reading.sideAlone.empty())
-        return fail(ErrorKind::TablePointUnread, reading.sideAlone);
-    if (reading.valves.empty())
-        return fail(ErrorKind::EmptyText);
-    return reading.valves;
+    Reading reading(design);
+    for (const std::string_view word : wordsOf(text, " \t\r\n,;:"))
+        if (const Done read = reading.read(word); !read)
+            return tl::unexpected(read.error());
+    return reading.points();
+}
+
+/// A two-stroke has no intakes to tell a place by.
+bool hasEvent(const EngineDesign &design, CrankEvent event)
+{
+    return design.cycle == Cycle::FourStroke || (event != CrankEvent::IntakeCloses && event != CrankEvent::IntakeFullyOpen);
 }
 
 Result<CrankPlace> readPlace(const EngineDesign &design, const TableLine &line)
@@ -109,8 +127,11 @@ Result<CrankPlace> readPlace(const EngineDesign &design, const TableLine &line)
     if (const Done fits = notTooLong(line.cylinder); !fits)
         return tl::unexpected(fits.error());
     const std::string_view label = trimmed(line.cylinder);
-    if (const auto cylinder = design.named(label))
+    const auto cylinder = design.named(label);
+    if (cylinder && hasEvent(design, line.event))
         return CrankPlace{*cylinder, line.event};
+    if (cylinder)
+        return fail(ErrorKind::TablePositionUnread, label);
     return fail(looksLikeLabel(label) ? ErrorKind::TableCylinder : ErrorKind::TablePositionUnread, label);
 }
 

@@ -13,6 +13,8 @@ namespace asleft::words {
 /// The longest text an engine or a table line is typed in, in bytes: the wordiest list of 32 valves is under half of it.
 constexpr std::size_t longestEngineText = 1000;
 constexpr std::size_t longestLabel = 4;
+/// What parts the words of an order.
+constexpr std::string_view betweenWords = " \t\r\n,-";
 
 /// Refuses a text too long to be meant, before anything reads it.
 Done notTooLong(std::string_view text);

@@ -153,7 +153,9 @@ Result<SpecBand<Q>> pairBands(Band<Q> first, std::optional<Band<Q>> second)
 
 template Result<Band<Length>> parseBand(std::string_view, LengthUnit, DecimalMark);
 template Result<Band<Torque>> parseBand(std::string_view, TorqueUnit, DecimalMark);
+template Result<Band<Angle>> parseBand(std::string_view, AngleUnit, DecimalMark);
 template Result<SpecBand<Length>> pairBands(Band<Length>, std::optional<Band<Length>>);
 template Result<SpecBand<Torque>> pairBands(Band<Torque>, std::optional<Band<Torque>>);
+template Result<SpecBand<Angle>> pairBands(Band<Angle>, std::optional<Band<Angle>>);
 
 } // namespace asleft

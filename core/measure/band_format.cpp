@@ -58,5 +58,6 @@ std::string formatBand(const Band<Q> &band, Unit<Q> unit, DecimalMark mark)
 
 template std::string formatBand(const Band<Length> &, LengthUnit, DecimalMark);
 template std::string formatBand(const Band<Torque> &, TorqueUnit, DecimalMark);
+template std::string formatBand(const Band<Angle> &, AngleUnit, DecimalMark);
 
 } // namespace asleft

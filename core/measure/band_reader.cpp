@@ -181,5 +181,6 @@ Result<ReadBand<Q>> readBand(std::string_view text, DecimalMark mark)
 
 template Result<ReadBand<Length>> readBand(std::string_view, DecimalMark);
 template Result<ReadBand<Torque>> readBand(std::string_view, DecimalMark);
+template Result<ReadBand<Angle>> readBand(std::string_view, DecimalMark);
 
 } // namespace asleft

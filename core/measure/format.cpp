@@ -10,8 +10,19 @@ namespace asleft {
 
 namespace {
 
-// Ten decimals tell any two quantities apart in any unit; one more escapes an ambiguous three.
-constexpr int mostDecimals = 11;
+// Ten decimals tell any two quantities apart in any unit but the turn, which takes thirteen; one more escapes an ambiguous three.
+constexpr int mostDecimals(LengthUnit /*unit*/)
+{
+    return 11;
+}
+constexpr int mostDecimals(TorqueUnit /*unit*/)
+{
+    return 11;
+}
+constexpr int mostDecimals(AngleUnit unit)
+{
+    return unit == AngleUnit::Turn ? 14 : 11;
+}
 
 Int128 wholeBy(Rounding rounding, const Rational &value)
 {
@@ -29,17 +40,6 @@ std::string digitsOf(Int128 count)
     for (; count > 0; count /= 10)
         digits.insert(digits.begin(), static_cast<char>('0' + static_cast<int>(count % 10)));
     return digits;
-}
-
-std::string decimalText(Int128 count, int decimals, DecimalMark mark)
-{
-    const auto behind = static_cast<std::size_t>(decimals);
-    std::string text = digitsOf(count < 0 ? -count : count);
-    if (text.size() <= behind)
-        text.insert(0, behind + 1 - text.size(), '0');
-    if (behind > 0)
-        text.insert(text.size() - behind, 1, mark == DecimalMark::Comma ? ',' : '.');
-    return count < 0 ? "-" + text : text;
 }
 
 template <class Q>
@@ -78,9 +78,9 @@ int stepDecimals(TorqueUnit unit)
     return 0;
 }
 
-int stepDecimals(AngleUnit /*unit*/)
+int stepDecimals(AngleUnit unit)
 {
-    return 0;
+    return unit == AngleUnit::Turn ? 2 : 0;
 }
 
 Length stepOf(LengthUnit unit)
@@ -89,10 +89,21 @@ Length stepOf(LengthUnit unit)
     return nanometres(wholeUnit / static_cast<std::int64_t>(powerOfTen(stepDecimals(unit))));
 }
 
+std::string decimalText(Int128 count, int decimals, DecimalMark mark)
+{
+    const auto behind = static_cast<std::size_t>(decimals);
+    std::string text = digitsOf(count < 0 ? -count : count);
+    if (text.size() <= behind)
+        text.insert(0, behind + 1 - text.size(), '0');
+    if (behind > 0)
+        text.insert(text.size() - behind, 1, mark == DecimalMark::Comma ? ',' : '.');
+    return count < 0 ? "-" + text : text;
+}
+
 template <class Q>
 Int128 countOfLastDecimal(Q value, Unit<Q> unit, int decimals, Rounding rounding)
 {
-    assert(decimals >= 0 && decimals <= mostDecimals);
+    assert(decimals >= 0 && decimals <= mostDecimals(unit));
     const Rational one = factor(unit);
     const auto scaled = Rational(value.smallest()).times(Rational(one.denominator() * powerOfTen(decimals), one.numerator()));
     assert(scaled); // 64 bits of quantity, 24 of a factor's denominator and 37 of decimals
@@ -108,13 +119,13 @@ std::string formatNumber(Q value, Unit<Q> unit, int decimals, DecimalMark mark, 
 template <class Q>
 std::string exactNumber(Q value, Unit<Q> unit, DecimalMark mark)
 {
-    for (int decimals = stepDecimals(unit); decimals < mostDecimals; ++decimals) {
+    for (int decimals = stepDecimals(unit); decimals < mostDecimals(unit); ++decimals) {
         const Int128 count = countOfLastDecimal(value, unit, decimals, Rounding::HalfEven);
         std::string text = decimalText(count, decimals, mark);
         if (readsBackAs(value, count, decimals, unit) && !isAmbiguous(withoutMinus(text), mark))
             return text;
     }
-    return formatNumber(value, unit, mostDecimals, mark);
+    return formatNumber(value, unit, mostDecimals(unit), mark);
 }
 
 template <class Q>

@@ -1,5 +1,8 @@
 #include <measure/judge.h>
 
+#include <cmath>
+#include <numbers>
+
 namespace asleft {
 
 namespace {
@@ -24,6 +27,17 @@ bool liesAbove(const Interval<Q> &interval, Q limit)
     return interval.low && (*interval.low > limit || (*interval.low == limit && interval.lowOpen));
 }
 
+/// The share of a standard normal distribution above `z`.
+double normalAbove(double z)
+{
+    return std::erfc(z / std::numbers::sqrt2) / 2;
+}
+
+double normalBelow(double z)
+{
+    return normalAbove(-z);
+}
+
 } // namespace
 
 template <class Q>
@@ -39,6 +53,21 @@ Verdict judge(const Interval<Q> &interval, const Band<Q> &band)
 }
 
 template <class Q>
+double conformanceProbability(Q value, Q uncertainty, const Band<Q> &band)
+{
+    if (uncertainty == Q())
+        return outsideBy(value, band) == Q() ? 1.0 : 0.0;
+    const double standard = static_cast<double>(uncertainty.smallest()) / 2;
+    const auto steps = [&](Q limit) { return static_cast<double>((limit - value).smallest()) / standard; };
+    if (!band.low || !band.high)
+        return band.low ? normalAbove(steps(*band.low)) : band.high ? normalBelow(steps(*band.high)) : 1.0;
+    // Taken from the side the value lies on: the difference of two numbers near 1 would have lost its digits.
+    const double low = steps(*band.low);
+    const double high = steps(*band.high);
+    return low > 0 ? normalAbove(low) - normalAbove(high) : normalBelow(high) - normalBelow(low);
+}
+
+template <class Q>
 Q outsideBy(Q value, const Band<Q> &band)
 {
     if (band.low && value < *band.low)
@@ -50,7 +79,12 @@ Q outsideBy(Q value, const Band<Q> &band)
 
 template Verdict judge(const Interval<Length> &, const Band<Length> &);
 template Verdict judge(const Interval<Torque> &, const Band<Torque> &);
+template Verdict judge(const Interval<Angle> &, const Band<Angle> &);
+template double conformanceProbability(Length, Length, const Band<Length> &);
+template double conformanceProbability(Torque, Torque, const Band<Torque> &);
+template double conformanceProbability(Angle, Angle, const Band<Angle> &);
 template Length outsideBy(Length, const Band<Length> &);
 template Torque outsideBy(Torque, const Band<Torque> &);
+template Angle outsideBy(Angle, const Band<Angle> &);
 
 } // namespace asleft

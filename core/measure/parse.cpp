@@ -61,7 +61,11 @@ Result<Typed<Torque>> parse<Torque>(std::string_view text, TorqueUnit fieldUnit,
     return parseUnsigned<Torque>(text, fieldUnit, mark);
 }
 
-template Result<Typed<Angle>> parse<Angle>(std::string_view, AngleUnit, DecimalMark);
+template <>
+Result<Typed<Angle>> parse<Angle>(std::string_view text, AngleUnit fieldUnit, DecimalMark mark)
+{
+    return parseUnsigned<Angle>(text, fieldUnit, mark);
+}
 
 Result<Angle> parseSignedAngle(std::string_view text, DecimalMark mark)
 {

@@ -4,6 +4,9 @@
 
 namespace asleft {
 
+/// A count of the last decimal shown, written with so many decimals: -125 with two is "-1.25".
+std::string decimalText(Int128 count, int decimals, DecimalMark mark);
+
 /// `value` counted in units of the last decimal shown; Down and Up mean towards the lower and the higher number.
 template <class Q>
 Int128 countOfLastDecimal(Q value, Unit<Q> unit, int decimals, Rounding rounding);

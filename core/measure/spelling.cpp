@@ -71,10 +71,9 @@ constexpr Spelling<TorqueUnit> torqueSpellings[] = {
 };
 
 constexpr Spelling<AngleUnit> angleSpellings[] = {
-    {"°", AngleUnit::Degree},
-    {"deg", AngleUnit::Degree},
-    {"degree", AngleUnit::Degree},
-    {"degrees", AngleUnit::Degree},
+    {"°", AngleUnit::Degree},       {"deg", AngleUnit::Degree}, {"degree", AngleUnit::Degree},
+    {"degrees", AngleUnit::Degree}, {"turn", AngleUnit::Turn},  {"turns", AngleUnit::Turn},
+    {"tr", AngleUnit::Turn},        {"rev", AngleUnit::Turn},   {"revs", AngleUnit::Turn},
 };
 
 /// What stands between two parts of a spelling: spaces, at most one period and at most one dash or raised dot.

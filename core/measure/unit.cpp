@@ -32,7 +32,10 @@ constexpr std::array<Facts, 5> torqueFacts{{
 }};
 
 // An angle is read the same everywhere; it has to be given some system.
-constexpr Facts degreeFacts{anglePerDegree, 0, UnitSystem::Metric, "°", "deg"};
+constexpr std::array<Facts, 2> angleFacts{{
+    {anglePerDegree, 0, UnitSystem::Metric, "°", "deg"},
+    {360 * anglePerDegree, 0, UnitSystem::Metric, "turn", "turn"},
+}};
 
 const Facts &facts(LengthUnit unit)
 {
@@ -42,9 +45,9 @@ const Facts &facts(TorqueUnit unit)
 {
     return torqueFacts.at(static_cast<std::size_t>(unit));
 }
-const Facts &facts(AngleUnit /*unit*/)
+const Facts &facts(AngleUnit unit)
 {
-    return degreeFacts;
+    return angleFacts.at(static_cast<std::size_t>(unit));
 }
 
 Rational factorOf(const Facts &unit)
@@ -120,6 +123,10 @@ std::string_view storedName(TorqueUnit unit)
 {
     return facts(unit).storedName;
 }
+std::string_view storedName(AngleUnit unit)
+{
+    return facts(unit).storedName;
+}
 
 std::optional<LengthUnit> lengthUnitStored(std::string_view name)
 {
@@ -128,6 +135,10 @@ std::optional<LengthUnit> lengthUnitStored(std::string_view name)
 std::optional<TorqueUnit> torqueUnitStored(std::string_view name)
 {
     return stored<TorqueUnit>(torqueFacts, name);
+}
+std::optional<AngleUnit> angleUnitStored(std::string_view name)
+{
+    return stored<AngleUnit>(angleFacts, name);
 }
 
 template <>
@@ -145,7 +156,7 @@ std::string acceptedUnits<Torque>()
 template <>
 std::string acceptedUnits<Angle>()
 {
-    return std::string(degreeFacts.symbol);
+    return symbolList(angleFacts);
 }
 
 } // namespace asleft

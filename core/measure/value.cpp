@@ -73,16 +73,15 @@ Result<ReadValue<Q>> readValue(Scanner &in, DecimalMark mark)
     return value;
 }
 
-template <class Q>
-tl::unexpected<Error> refuseRest(const Scanner &in, const ReadValue<Q> &last)
+tl::unexpected<Error> refuseRest(const Scanner &in, const NumberPlace &last, const std::string &accepted)
 {
-    if (last.unit || last.isPercent || !looksLikeUnit(in.peek()))
+    if (last.hasUnit || !looksLikeUnit(in.peek()))
         return fail(ErrorKind::TextLeftOver, in.rest());
     const std::string_view word = in.wordHere();
-    const bool touches = in.position() == last.numberEnd;
+    const bool touches = in.position() == last.end;
     if (touches && holdsDigit(word)) // 1e9, 0x1F
-        return fail(ErrorKind::NotANumber, in.text().substr(last.begin, last.numberEnd - last.begin + word.size()));
-    return fail(ErrorKind::UnknownUnit, word, acceptedUnits<Q>());
+        return fail(ErrorKind::NotANumber, in.text().substr(last.begin, last.end - last.begin + word.size()));
+    return fail(ErrorKind::UnknownUnit, word, accepted);
 }
 
 template <class Q>
@@ -100,9 +99,6 @@ Result<Q> roundOnce(const std::optional<Rational> &exact, Unit<Q> unit, std::str
 template Result<ReadValue<Length>> readValue(Scanner &, DecimalMark);
 template Result<ReadValue<Torque>> readValue(Scanner &, DecimalMark);
 template Result<ReadValue<Angle>> readValue(Scanner &, DecimalMark);
-template tl::unexpected<Error> refuseRest(const Scanner &, const ReadValue<Length> &);
-template tl::unexpected<Error> refuseRest(const Scanner &, const ReadValue<Torque> &);
-template tl::unexpected<Error> refuseRest(const Scanner &, const ReadValue<Angle> &);
 template Result<Length> roundOnce<Length>(const std::optional<Rational> &, LengthUnit, std::string_view);
 template Result<Torque> roundOnce<Torque>(const std::optional<Rational> &, TorqueUnit, std::string_view);
 template Result<Angle> roundOnce<Angle>(const std::optional<Rational> &, AngleUnit, std::string_view);

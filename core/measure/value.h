@@ -30,9 +30,20 @@ struct ReadValue {
 template <class Q>
 Result<ReadValue<Q>> readValue(Scanner &in, DecimalMark mark);
 
-/// Why what follows a value that was read cannot be understood. \pre the scanner stands on it
+/// Where a number stood in the text, and whether it had a unit.
+struct NumberPlace {
+    std::size_t begin = 0;
+    std::size_t end = 0;
+    bool hasUnit = false;
+};
+
+/// Why what follows a number that was read cannot be understood; `accepted` are the units it could have had. \pre the scanner stands on it
+tl::unexpected<Error> refuseRest(const Scanner &in, const NumberPlace &last, const std::string &accepted);
 template <class Q>
-tl::unexpected<Error> refuseRest(const Scanner &in, const ReadValue<Q> &last);
+tl::unexpected<Error> refuseRest(const Scanner &in, const ReadValue<Q> &last)
+{
+    return refuseRest(in, {last.begin, last.numberEnd, last.unit || last.isPercent}, acceptedUnits<Q>());
+}
 
 /// The one rounding of an exact value in Q's smallest unit; nothing in it means it did not fit 128 bits.
 template <class Q>

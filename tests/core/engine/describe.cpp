@@ -8,7 +8,8 @@ TEST(Describe, WritesWhatIsReadBack)
     EngineText odd = typed(Layout::Flat, 4, "A1-B2-A2-B1", "67.125-292.875");
     odd.numbering = "A1 A2 / B1 B2";
     odd.valveOrder = "EIIE/IEEI";
-    odd.cam = {degrees(-10), millidegrees(13'500), degrees(21), degrees(-19), degrees(5), "1 mm", false};
+    odd.cam = events(degrees(-10), millidegrees(13'500), degrees(21), degrees(-19), degrees(5));
+    odd.cam.checkLift = "1 mm";
     odd.rotation = Rotation::Anticlockwise;
     const EngineText rows[] = {
         odd,

@@ -12,11 +12,6 @@ EngineDesign fourWithCam(const CamEvents &cam)
     return made(text);
 }
 
-CamEvents wholeDegrees(int intakeOpens, int intakeCloses, int exhaustOpens, int exhaustCloses, int ramp)
-{
-    return {degrees(intakeOpens), degrees(intakeCloses), degrees(exhaustOpens), degrees(exhaustCloses), degrees(ramp), "", false};
-}
-
 EngineDesign unevenTwin()
 {
     return made(typed(Layout::InLine, 2, "1-2", "180-540"));
@@ -24,14 +19,16 @@ EngineDesign unevenTwin()
 
 TEST(Phase, BringsAnglesIntoTheCycle)
 {
-    EXPECT_EQ(inCycle(degrees(720)), degrees(0));
-    EXPECT_EQ(inCycle(degrees(-1)), degrees(719));
-    EXPECT_EQ(inCycle(degrees(-720)), degrees(0));
-    EXPECT_EQ(inCycle(degrees(1450)), degrees(10));
-    EXPECT_EQ(travel(degrees(700), degrees(20)), degrees(40));
-    EXPECT_EQ(travel(degrees(20), degrees(700)), degrees(680));
-    EXPECT_EQ(travel(degrees(20), degrees(20)), degrees(0));
-    EXPECT_LT(travel(Angle::ofSmallest(INT64_MIN), Angle::ofSmallest(INT64_MAX)), fullCycle);
+    const EngineDesign four = inLine4();
+    EXPECT_EQ(cycleOf(four), degrees(720));
+    EXPECT_EQ(inCycle(four, degrees(720)), degrees(0));
+    EXPECT_EQ(inCycle(four, degrees(-1)), degrees(719));
+    EXPECT_EQ(inCycle(four, degrees(-720)), degrees(0));
+    EXPECT_EQ(inCycle(four, degrees(1450)), degrees(10));
+    EXPECT_EQ(travel(four, degrees(700), degrees(20)), degrees(40));
+    EXPECT_EQ(travel(four, degrees(20), degrees(700)), degrees(680));
+    EXPECT_EQ(travel(four, degrees(20), degrees(20)), degrees(0));
+    EXPECT_LT(travel(four, Angle::ofSmallest(INT64_MIN), Angle::ofSmallest(INT64_MAX)), degrees(720));
 }
 
 TEST(Phase, CountsFromEachCylindersOwnFiring)
@@ -49,7 +46,7 @@ TEST(Phase, IsExactWhereDegreesAreNot)
     const EngineDesign seven = made(typed(Layout::InLine, 7, "1 3 5 7 2 4 6"));
     for (const Cylinder c : seven.firingOrder)
         EXPECT_EQ(phase(seven, c, firingAngle(seven, c) + degrees(7200)), Angle{});
-    EXPECT_EQ(firingAngle(seven, cylinder(seven, "6")) + seven.gaps.back(), fullCycle);
+    EXPECT_EQ(firingAngle(seven, cylinder(seven, "6")) + seven.gaps.back(), degrees(720));
 }
 
 TEST(Margin, OfTheAssumedCam)
@@ -161,8 +158,7 @@ TEST(StrokeCheck, BothValvesShutAtBothDeadCentresProveNothing)
 {
     // Events of CHECKVALUES section 2, published: the intake opens 11.5° after TDC and closes 13.5° after BDC, the exhaust opens
     // 21° before BDC and closes 19° before TDC.
-    const EngineDesign four =
-        fourWithCam({millidegrees(-11'500), millidegrees(13'500), degrees(21), degrees(-19), degrees(5), "1 mm", false});
+    const EngineDesign four = fourWithCam(events(millidegrees(-11'500), millidegrees(13'500), degrees(21), degrees(-19), degrees(5)));
     const StrokeCheck check = strokeCheck(four, cylinder(four, "1"));
     EXPECT_EQ(check.companion, cylinder(four, "4"));
     EXPECT_FALSE(check.loosenessTells);

@@ -145,24 +145,6 @@ TEST(Published, InLineFourByRockingCompanions) // workshop manuals of in-line fo
     }
 }
 
-TEST(Published, RuleOfNine) // CHECKVALUES section 2: with valve k fully open, set 9 - k; for a mirror-symmetric head
-{
-    const auto marginByNine = [](const std::string &valveOrder, std::size_t valve) {
-        EngineText text = typed(Layout::InLine, 4, "1-3-4-2");
-        text.valveOrder = valveOrder;
-        const EngineDesign four = made(text);
-        const auto valveAt = [&](std::size_t k) { return AdjusterRef{four.banks[0].at((k - 1) / 2), four.valveOrder[0].at(k - 1)}; };
-        const AdjusterRef open = valveAt(valve);
-        const int fullyOpen = open.side == Side::Exhaust ? 250 : 470; // the centrelines of the assumed cam
-        return margin(four, valveAt(9 - valve), firingAngle(four, open.cylinder) + degrees(fullyOpen));
-    };
-    for (std::size_t valve = 1; valve <= 8; ++valve) {
-        EXPECT_GT(marginByNine("E I I E E I I E", valve), degrees(200)) << valve;
-        // Ten degrees clear of the arc, and so within the ramp.
-        EXPECT_EQ(marginByNine("E I E I E I E I", valve), degrees(10 - 20)) << valve;
-    }
-}
-
 TEST(Describe, CountsLabelsAsAManualDoes)
 {
     const EngineDesign twelve = made(typed(Layout::Vee, 12, "1 2 3 4 5 6 7 8 9 10 11 12"));

@@ -1,5 +1,6 @@
 #include <measure/format.h>
 #include <measure/judge.h>
+#include <measure/temperature.h>
 
 #include <gtest/gtest.h>
 
@@ -13,9 +14,10 @@ constexpr int rounds = 20'000;
 /// Pieces that make text which nearly is a value, so that accepting paths are reached, with plain bytes between.
 const std::string &anyPiece(std::mt19937 &random)
 {
-    static const std::string pieces[] = {"0",   "1", "2",   "5",     "25", "250", ".",    ",",    "/",         " ",   "-",      "–",
-                                         "+",   "±", "+/-", "%",     "mm", "in",  "thou", "\"",   "″",         "N·m", "Nm",     "ft-lb",
-                                         "lbf", "·", "ft",  "kgf·m", "°",  "to",  "min ", "max ", "at least ", "≥",   "\u00A0", "e9"};
+    static const std::string pieces[] = {"0",  "1",      "2",   "5",   "25", "250",   ".",    ",",    "/",    " ",    "-",
+                                         "–",  "+",      "±",   "+/-", "%",  "mm",    "in",   "thou", "\"",   "″",    "N·m",
+                                         "Nm", "ft-lb",  "lbf", "·",   "ft", "kgf·m", "°",    "to",   "min ", "max ", "at least ",
+                                         "≥",  "\u00A0", "e9",  "C",   "°F", "deg",   "turn", "tr"};
     return pieces[std::uniform_int_distribution<std::size_t>(0, std::size(pieces) - 1)(random)];
 }
 
@@ -88,21 +90,39 @@ int tryAll(const std::string &text, Unit<Q> fieldUnit, DecimalMark mark)
     return (typed ? 1 : 0) + (band ? 1 : 0);
 }
 
+int tryTemperature(const std::string &text, DecimalMark mark)
+{
+    const auto typed = parseTemperature(text, TemperatureUnit::Fahrenheit, mark);
+    if (!typed)
+        return 0;
+    EXPECT_TRUE(typed->value >= celsius(-60) && typed->value <= celsius(400)) << text;
+    const auto ownWords = parseTemperature(formatTyped(*typed), TemperatureUnit::Celsius, mark);
+    EXPECT_TRUE(ownWords && ownWords->value == typed->value && ownWords->unit == typed->unit) << text;
+    return 1;
+}
+
 int tryEveryReader(const std::string &text, DecimalMark mark)
 {
     (void)parseSignedAngle(text, mark);
     (void)parseNumber(text, mark);
     (void)parseInSteps(text, LengthUnit::Inch, mark);
-    return tryAll<Length>(text, LengthUnit::Inch, mark) + tryAll<Torque>(text, TorqueUnit::PoundFoot, mark);
+    return tryAll<Length>(text, LengthUnit::Inch, mark) + tryAll<Torque>(text, TorqueUnit::PoundFoot, mark) +
+           tryAll<Angle>(text, AngleUnit::Turn, mark) + tryTemperature(text, mark);
 }
 
 TEST(AnyBytes, NearlyValuesAreReadSteadilyOrRefused)
 {
     std::mt19937 random(42);
     int accepted = 0;
-    for (int i = 0; i < rounds; ++i)
-        accepted += tryEveryReader(anyText(random), anyMark(random));
+    int temperatures = 0;
+    for (int i = 0; i < rounds; ++i) {
+        const std::string text = anyText(random);
+        const DecimalMark mark = anyMark(random);
+        accepted += tryEveryReader(text, mark);
+        temperatures += tryTemperature(text, mark);
+    }
     EXPECT_GT(accepted, 500); // else the texts have missed the accepting paths
+    EXPECT_GT(temperatures, 100);
 }
 
 TEST(AnyBytes, BytesAreRefused)

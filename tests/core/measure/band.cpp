@@ -271,5 +271,44 @@ TEST(FormatBand, NothingShownInwardIsOutside)
     }
 }
 
+TEST(ParseBand, ReadsTurnsOfAScrew)
+{
+    const auto turns = [](std::string_view text) { return parseBand<Angle>(text, AngleUnit::Turn).value(); };
+    EXPECT_EQ(turns("3/4 ± 1/8 turn").low, millidegrees(225'000));
+    EXPECT_EQ(turns("3/4 ± 1/8 turn").high, millidegrees(315'000));
+    EXPECT_EQ(turns("3/4 ± 1/8 turn").unit, AngleUnit::Turn);
+    EXPECT_EQ(turns("1/2 to 1 turn").low, degrees(180));
+    EXPECT_EQ(turns("1/2-1 turn").high, degrees(360));
+    EXPECT_EQ(turns("1 1/4 - 1 1/2").low, degrees(450));
+    EXPECT_EQ(turns("at most 1 turn").high, degrees(360));
+    EXPECT_EQ(turns("3/4 turn ± 30°").low, degrees(240)) << "in different units";
+    EXPECT_EQ(turns("270° ± 10 %").high, degrees(297));
+    const Band<Angle> alone = turns("3/4 turn");
+    EXPECT_TRUE(alone.toleranceAssumed);
+    EXPECT_EQ(alone.nominal, degrees(270));
+    EXPECT_EQ(alone.low, degrees(243));
+    EXPECT_FALSE(parseBand<Angle>("1 - 1/2 turn", AngleUnit::Turn)) << "upside down";
+    EXPECT_FALSE(parseBand<Angle>("1/4 ± 1/2 turn", AngleUnit::Turn)) << "below zero";
+    EXPECT_FALSE(parseBand<Angle>("0.3 mm", AngleUnit::Turn));
+}
+
+TEST(PairBands, AnAngleIsPrintedOnce)
+{
+    const auto turns = parseBand<Angle>("3/4 ± 1/8 turn", AngleUnit::Turn).value();
+    const auto inDegrees = parseBand<Angle>("270° ± 45°", AngleUnit::Turn).value();
+    EXPECT_EQ(pairBands<Angle>(turns, std::nullopt)->printedFor(AngleUnit::Degree), turns);
+    EXPECT_EQ(pairBands<Angle>(turns, inDegrees).error().kind, ErrorKind::BandSameSystem);
+}
+
+TEST(FormatBand, OfTurns)
+{
+    const auto turns = parseBand<Angle>("1/3 to 2/3 turn", AngleUnit::Turn).value();
+    EXPECT_EQ(formatBand(turns, AngleUnit::Degree), "120 to 240°");
+    const auto degreesPrinted = parseBand<Angle>("100 to 200°", AngleUnit::Turn).value();
+    EXPECT_EQ(formatBand(degreesPrinted, AngleUnit::Degree), "100 to 200°");
+    EXPECT_EQ(formatBand(degreesPrinted, AngleUnit::Turn), "0.28 to 0.55 turn"); // 0.277… up, 0.555… down
+    EXPECT_EQ(formatBand(parseBand<Angle>("at most 1 turn", AngleUnit::Turn).value(), AngleUnit::Turn), "at most 1.00 turn");
+}
+
 } // namespace
 } // namespace asleft

@@ -76,6 +76,7 @@ TEST(Format, StepsOfTheBench)
     EXPECT_EQ(stepDecimals(TorqueUnit::KilogramForceMetre), 2);
     EXPECT_EQ(stepDecimals(TorqueUnit::KilogramForceCentimetre), 0);
     EXPECT_EQ(stepDecimals(AngleUnit::Degree), 0);
+    EXPECT_EQ(stepDecimals(AngleUnit::Turn), 2);
     EXPECT_EQ(stepOf(mm), micrometres(10));
     EXPECT_EQ(stepOf(inch), thou(1));
     EXPECT_EQ(stepOf(LengthUnit::Thou), thou(1));
@@ -95,6 +96,10 @@ TEST(FormatExact, IsTheShortestThatReadsBack)
     EXPECT_EQ(formatExact(parse<Torque>("40 ft-lb", TorqueUnit::NewtonMetre)->value, TorqueUnit::NewtonMetre), "54.232717933 N·m");
     EXPECT_EQ(formatExact(millidegrees(22'500), AngleUnit::Degree), "22.5°");
     EXPECT_EQ(formatExact(degrees(-12), AngleUnit::Degree), "-12°");
+    EXPECT_EQ(formatExact(degrees(270), AngleUnit::Turn), "0.75 turn");
+    EXPECT_EQ(formatExact(degrees(360), AngleUnit::Turn), "1.00 turn");
+    EXPECT_EQ(formatExact(degrees(45), AngleUnit::Turn, DecimalMark::Comma), "0,125 turn");
+    EXPECT_EQ(formatExact(degrees(120), AngleUnit::Turn), "0.3333333333333 turn"); // thirteen decimals tell its smallest unit
 }
 
 TEST(FormatExact, NeverWritesAnAmbiguousNumber)
@@ -118,6 +123,8 @@ TEST(FormatTyped, KeepsTheWordsAndAddsAMissingSymbol)
     EXPECT_EQ(formatTyped(*parse<Torque>("40 lb-ft", TorqueUnit::NewtonMetre)), "40 lb-ft");
     EXPECT_EQ(formatTyped(*parse<Torque>("40", TorqueUnit::PoundFoot)), "40 lbf·ft");
     EXPECT_EQ(formatTyped(*parse<Angle>("90", AngleUnit::Degree)), "90°");
+    EXPECT_EQ(formatTyped(*parse<Angle>(" 3/4 ", AngleUnit::Turn)), "3/4 turn");
+    EXPECT_EQ(formatTyped(*parse<Angle>("1.5 turns", AngleUnit::Turn)), "1.5 turns");
 }
 
 } // namespace

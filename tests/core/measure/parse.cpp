@@ -108,6 +108,38 @@ TEST(Parse, ReadsAngles)
     EXPECT_FALSE(parse<Angle>("90 mm", AngleUnit::Degree));
 }
 
+TEST(Parse, ReadsTurnsOfAScrew)
+{
+    struct Row {
+        const char *text;
+        Angle angle;
+        AngleUnit unit;
+    };
+    const Row rows[] = {
+        {"3/4 turn", degrees(270), AngleUnit::Turn},
+        {"1 turn", degrees(360), AngleUnit::Turn},
+        {"1.5 turns", degrees(540), AngleUnit::Turn},
+        {"1 1/4 turns", degrees(450), AngleUnit::Turn},
+        {"0,5 tr", degrees(180), AngleUnit::Turn},
+        {"2 rev.", degrees(720), AngleUnit::Turn},
+        {"3/4", degrees(270), AngleUnit::Turn},
+        {"270°", degrees(270), AngleUnit::Degree},
+        {"1/16 turn", millidegrees(22'500), AngleUnit::Turn},
+        {"0 turns", Angle(), AngleUnit::Turn},
+    };
+    for (const Row &row : rows) {
+        const auto typed = parse<Angle>(row.text, AngleUnit::Turn);
+        ASSERT_TRUE(typed) << row.text;
+        EXPECT_EQ(typed->value, row.angle) << row.text;
+        EXPECT_EQ(typed->unit, row.unit) << row.text;
+    }
+    EXPECT_EQ(parse<Angle>("1/7 turn", AngleUnit::Degree)->value * 7, degrees(360)) << "a seventh of a turn is whole";
+    EXPECT_EQ(parse<Angle>("28", AngleUnit::Turn).error(), (Error{ErrorKind::ValueTooLarge, {"28", "27 turn"}}));
+    EXPECT_EQ(parse<Angle>("1 thou", AngleUnit::Turn).error(), (Error{ErrorKind::UnknownUnit, {"thou", "°, turn"}}));
+    EXPECT_EQ(parse<Angle>("-1 turn", AngleUnit::Turn).error().kind, ErrorKind::NegativeValue);
+    EXPECT_EQ(parse<Length>("1 turn", mm).error(), (Error{ErrorKind::UnknownUnit, {"turn", "mm, in, thou"}}));
+}
+
 TEST(Parse, KeepsTheTrimmedTextAsTyped)
 {
     EXPECT_EQ(parse<Length>("  0,250  mm \t", inch)->text, "0,250  mm");

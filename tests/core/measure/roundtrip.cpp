@@ -97,6 +97,22 @@ TEST(RoundTrip, EveryAngleThousandth)
     }
 }
 
+TEST(RoundTrip, EveryAngleOfTwelveDigitsInTurns)
+{
+    std::mt19937 random(12);
+    int tried = 0;
+    for (int i = 0; i < rounds; ++i) {
+        // Thousandths of a degree in turns are endless fractions; of those below a tenth of a turn twelve digits are enough for many.
+        const Angle value = millidegrees(std::uniform_int_distribution<std::int64_t>(0, 720'000)(random));
+        const Angle sixteenths = millidegrees(22'500) * std::uniform_int_distribution<std::int64_t>(0, 160)(random);
+        for (const DecimalMark mark : marks) {
+            tried += readsBack(value, AngleUnit::Turn, AngleUnit::Degree, mark) ? 1 : 0;
+            EXPECT_TRUE(readsBack(sixteenths, AngleUnit::Turn, AngleUnit::Degree, mark)) << sixteenths.smallest();
+        }
+    }
+    EXPECT_GT(tried, 100);
+}
+
 TEST(RoundTrip, ALimitTypedInAnyUnitIsInside)
 {
     // Whole ten-thousandths of an inch are whole nanometres, so every unit can write them exactly.

@@ -1,9 +1,8 @@
+#include "udunits.h"
+
 #include <measure/format.h>
 
 #include <gtest/gtest.h>
-#include <udunits2.h>
-
-#include <memory>
 
 namespace asleft {
 namespace {
@@ -11,6 +10,7 @@ namespace {
 constexpr LengthUnit lengthUnits[] = {LengthUnit::Millimetre, LengthUnit::Inch, LengthUnit::Thou};
 constexpr TorqueUnit torqueUnits[] = {TorqueUnit::NewtonMetre, TorqueUnit::PoundFoot, TorqueUnit::PoundInch, TorqueUnit::KilogramForceMetre,
                                       TorqueUnit::KilogramForceCentimetre};
+constexpr AngleUnit angleUnits[] = {AngleUnit::Degree, AngleUnit::Turn};
 
 TEST(Units, FactorsAreExact)
 {
@@ -26,6 +26,7 @@ TEST(Units, FactorsAreExact)
     EXPECT_EQ(factor(TorqueUnit::KilogramForceMetre), Rational(9'806'650'000));
     EXPECT_EQ(factor(TorqueUnit::KilogramForceCentimetre), Rational(98'066'500));
     EXPECT_EQ(factor(AngleUnit::Degree), Rational(anglePerDegree));
+    EXPECT_EQ(factor(AngleUnit::Turn), factor(AngleUnit::Degree).times(Rational(360)));
 }
 
 TEST(Units, ConvertAsPrintedInTables)
@@ -40,27 +41,6 @@ TEST(Units, ConvertAsPrintedInTables)
     EXPECT_EQ(formatExact(parse<Torque>("1 kgf·cm", TorqueUnit::NewtonMetre)->value, TorqueUnit::NewtonMetre), "0.0980665 N·m");
     EXPECT_EQ(formatExact(parse<Length>("1 thou", LengthUnit::Inch)->value, LengthUnit::Millimetre), "0.0254 mm");
     EXPECT_EQ(formatExact(parse<Length>("1 in", LengthUnit::Inch)->value, LengthUnit::Millimetre), "25.40 mm");
-}
-
-struct FreeSystem {
-    void operator()(ut_system *system) const { ut_free_system(system); }
-};
-struct FreeUnit {
-    void operator()(ut_unit *unit) const { ut_free(unit); }
-};
-struct FreeConverter {
-    void operator()(cv_converter *converter) const { cv_free(converter); }
-};
-
-/// The same conversion by an independent library.
-double udunitsConvert(ut_system *system, const char *from, const char *to)
-{
-    const std::unique_ptr<ut_unit, FreeUnit> source(ut_parse(system, from, UT_ASCII));
-    const std::unique_ptr<ut_unit, FreeUnit> target(ut_parse(system, to, UT_ASCII));
-    if (!source || !target)
-        return 0;
-    const std::unique_ptr<cv_converter, FreeConverter> converter(ut_get_converter(source.get(), target.get()));
-    return converter ? cv_convert_double(converter.get(), 1.0) : 0;
 }
 
 const char *udunitsName(LengthUnit unit)
@@ -85,13 +65,18 @@ const char *udunitsName(TorqueUnit unit)
     return "";
 }
 
+const char *udunitsName(AngleUnit unit)
+{
+    return unit == AngleUnit::Turn ? "turn" : "arc_degree";
+}
+
 template <class U, std::size_t Count>
-void expectSameFactors(ut_system *system, const U (&units)[Count])
+void expectSameFactors(const Udunits &theirUnits, const U (&units)[Count])
 {
     for (const U from : units) {
         for (const U to : units) {
             const double ours = factor(from).toDouble() / factor(to).toDouble();
-            const double theirs = udunitsConvert(system, udunitsName(from), udunitsName(to));
+            const double theirs = theirUnits.convert(1.0, udunitsName(from), udunitsName(to));
             EXPECT_NEAR(ours / theirs, 1.0, 1e-14) << udunitsName(from) << " to " << udunitsName(to);
         }
     }
@@ -99,11 +84,11 @@ void expectSameFactors(ut_system *system, const U (&units)[Count])
 
 TEST(Units, AgreeWithUdunits)
 {
-    ut_set_error_message_handler(ut_ignore);
-    const std::unique_ptr<ut_system, FreeSystem> system(ut_read_xml(nullptr));
-    ASSERT_TRUE(system) << "the unit database of libudunits2 is missing";
-    expectSameFactors(system.get(), lengthUnits);
-    expectSameFactors(system.get(), torqueUnits);
+    const Udunits theirUnits;
+    ASSERT_TRUE(theirUnits.isThere()) << "the unit database of libudunits2 is missing";
+    expectSameFactors(theirUnits, lengthUnits);
+    expectSameFactors(theirUnits, torqueUnits);
+    expectSameFactors(theirUnits, angleUnits);
 }
 
 TEST(Units, BelongToTheSystemManualsPrintThemIn)
@@ -116,6 +101,7 @@ TEST(Units, BelongToTheSystemManualsPrintThemIn)
     EXPECT_EQ(systemOf(TorqueUnit::PoundInch), UnitSystem::Inch);
     EXPECT_EQ(systemOf(TorqueUnit::KilogramForceMetre), UnitSystem::Metric);
     EXPECT_EQ(systemOf(TorqueUnit::KilogramForceCentimetre), UnitSystem::Metric);
+    EXPECT_EQ(systemOf(AngleUnit::Turn), systemOf(AngleUnit::Degree)); // an angle is printed once
 }
 
 TEST(Units, KeepTheirStoredNames)
@@ -136,6 +122,13 @@ TEST(Units, KeepTheirStoredNames)
         EXPECT_EQ(storedName(unit), name);
         EXPECT_EQ(torqueUnitStored(name), unit);
     }
+    const std::pair<AngleUnit, const char *> angles[] = {{AngleUnit::Degree, "deg"}, {AngleUnit::Turn, "turn"}};
+    for (const auto &[unit, name] : angles) {
+        EXPECT_EQ(storedName(unit), name);
+        EXPECT_EQ(angleUnitStored(name), unit);
+    }
+    EXPECT_EQ(angleUnitStored("°"), std::nullopt);
+    EXPECT_EQ(angleUnitStored("turns"), std::nullopt);
     EXPECT_EQ(lengthUnitStored("MM"), std::nullopt);
     EXPECT_EQ(lengthUnitStored(""), std::nullopt);
     EXPECT_EQ(lengthUnitStored("Nm"), std::nullopt);
@@ -152,10 +145,13 @@ TEST(Units, SymbolsAndStoredNamesAreSpellingsToo)
         EXPECT_EQ(unitSpelled<Torque>(symbol(unit)), unit);
         EXPECT_EQ(unitSpelled<Torque>(storedName(unit)), unit);
     }
-    EXPECT_EQ(unitSpelled<Angle>(symbol(AngleUnit::Degree)), AngleUnit::Degree);
+    for (const AngleUnit unit : angleUnits) {
+        EXPECT_EQ(unitSpelled<Angle>(symbol(unit)), unit);
+        EXPECT_EQ(unitSpelled<Angle>(storedName(unit)), unit);
+    }
     EXPECT_EQ(acceptedUnits<Length>(), "mm, in, thou");
     EXPECT_EQ(acceptedUnits<Torque>(), "N·m, lbf·ft, lbf·in, kgf·m, kgf·cm");
-    EXPECT_EQ(acceptedUnits<Angle>(), "°");
+    EXPECT_EQ(acceptedUnits<Angle>(), "°, turn");
 }
 
 TEST(Units, LengthSpellings)
@@ -270,7 +266,9 @@ TEST(Units, AngleSpellings)
 {
     for (const char *spelling : {"°", "º", "deg", "deg.", "Degree", "degrees"})
         EXPECT_EQ(unitSpelled<Angle>(spelling), AngleUnit::Degree) << spelling;
-    for (const char *spelling : {"", "rad", "d", "'", "°C", "mm"})
+    for (const char *spelling : {"turn", "turns", "Turns", "TURN", "tr", "tr.", "rev", "rev.", "revs"})
+        EXPECT_EQ(unitSpelled<Angle>(spelling), AngleUnit::Turn) << spelling;
+    for (const char *spelling : {"", "rad", "d", "'", "°C", "mm", "t", "turn turn", "trs", "rpm", "re"})
         EXPECT_EQ(unitSpelled<Angle>(spelling), std::nullopt) << spelling;
 }
 

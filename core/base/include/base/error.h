@@ -18,6 +18,7 @@ enum class ErrorKind {
     UnknownUnit,     ///< the part, then the units accepted
     TextLeftOver,    ///< the part nobody asked for
     ValueTooLarge,   ///< the text, then the largest accepted
+    ValueTooSmall,   ///< the text, then the smallest accepted
     TextTooLong,     ///< how many characters, then the most accepted
     DivisionByZero,  ///< the text
     // bands
@@ -41,7 +42,14 @@ enum class ErrorKind {
     ValveOrderLength,    ///< letters typed, valves in the bank
     ValveOrderLetter,    ///< the letter
     ValveOrderCount,     ///< intakes typed, exhausts typed, of each expected
-    CamArcTooLong,       ///< "intake" or "exhaust", degrees open
+    CamArcTooLong,       ///< "intake", "exhaust", "second exhaust" or "injector", degrees open
+    ValvesACylinder,     ///< the text: valves of a cylinder that cannot be read, or that no engine has
+    BridgeWithoutPair,   ///< -: bridged, but neither side has an even number of valves
+    RowsUneven,          ///< cylinders, banks: they do not divide
+    BarringUnread,       ///< the text: teeth of ring gear and pinion
+    PlanNeedsCam,        ///< -: the fewest positions cannot be counted with an assumed cam
+    PlanNotReached,      ///< the points no position reaches with this margin
+    PlanNotForEngine,    ///< -: this way of turning is for another kind of engine
     TableEmpty,          ///< -
     TablePositionUnread, ///< the part
     TablePointUnread,    ///< the part
@@ -52,6 +60,9 @@ enum class ErrorKind {
     NameMissing,     ///< which field
     PitchOutOfRange, ///< the text
     MeterUnread,     ///< the part
+    MeterRunsBack,   ///< what was read, what was read last: a slip, or another meter
+    BleedDownUnread, ///< the text
+    VehicleTaken,    ///< the vehicle: another engine is in it
     NotFound,        ///< what was looked for
     // acts
     WrongJob,          ///< what does not belong to the job
@@ -61,6 +72,8 @@ enum class ErrorKind {
     CrankNotConfirmed, ///< -
     CautionsNotRead,   ///< -
     NothingToKeep,     ///< the point
+    StillBleedingDown, ///< until when, milliseconds since 1970 UTC
+    NothingToLog,      ///< -
     PersonMissing,     ///< -
     // the garage file
     FileMissing,    ///< path

@@ -9,7 +9,7 @@ namespace asleft {
 /// How the digits after the last one shown are dropped.
 enum class Rounding { HalfEven, Down, Up };
 
-/// How many decimals a unit is read to on the bench: mm 2, in 3, thou 0, N·m 1, lbf·ft 0, lbf·in 0, kgf·m 2, kgf·cm 0, ° 0.
+/// How many decimals a unit is read to on the bench: mm 2, in 3, thou 0, N·m 1, lbf·ft 0, lbf·in 0, kgf·m 2, kgf·cm 0, ° 0, turn 2.
 int stepDecimals(LengthUnit unit);
 int stepDecimals(TorqueUnit unit);
 int stepDecimals(AngleUnit unit);

@@ -20,6 +20,15 @@ struct Interval {
     bool operator==(const Interval &) const = default;
 
     [[nodiscard]] static Interval point(Q value) { return {value, value}; }
+    /// A measured value with its expanded uncertainty: value − U < true value < value + U, a point where U is zero. With open ends a
+    /// value is proved outside from low − U downward and from high + U upward, and inside from low + U to high − U, those included
+    /// (ISO 14253-1). \pre uncertainty ≥ 0
+    [[nodiscard]] static Interval within(Q value, Q uncertainty)
+    {
+        if (uncertainty == Q())
+            return point(value);
+        return {value - uncertainty, value + uncertainty, true, true};
+    }
     /// This leaf goes, the next one does not: goes ≤ value < next. \pre goes < next
     [[nodiscard]] static Interval bracket(Q goes, Q next) { return {goes, next, false, true}; }
     /// The leaf goes with room to spare: value > leaf.
@@ -28,10 +37,21 @@ struct Interval {
     [[nodiscard]] static Interval tighterThan(Q leaf) { return {std::nullopt, leaf, false, true}; }
 };
 
-/// Simple acceptance: inside if the whole interval lies in the band (limits included), low or high if the whole of it lies beyond
+/// How a shop decides; kept with each reading as the uncertainty it was judged with, so that changing the rule changes no old verdict.
+enum class DecisionRule {
+    Simple,          ///< the value as read decides
+    WithUncertainty, ///< what ±U does not prove is too close to call (ISO 14253-1)
+};
+
+/// Inside if the whole interval lies in the band (limits included), low or high if the whole of it lies beyond
 /// that limit, else too close to call. Never gives ByFeel, NotComparable or NoSpec: those follow from how a reading was taken.
 template <class Q>
 Verdict judge(const Interval<Q> &interval, const Band<Q> &band);
+
+/// The probability, 0 to 1, that a value measured as `value` with the expanded uncertainty `uncertainty` = 2u really lies in the band, the
+/// error being normal (JCGM 106:2012, 7.3). With no uncertainty, 1 inside and 0 outside.
+template <class Q>
+double conformanceProbability(Q value, Q uncertainty, const Band<Q> &band);
 
 /// How far a point stands outside the band: positive above, negative below, zero inside.
 template <class Q>

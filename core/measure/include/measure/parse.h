@@ -37,6 +37,9 @@ template <>
 Result<Typed<Length>> parse<Length>(std::string_view, LengthUnit, DecimalMark);
 template <>
 Result<Typed<Torque>> parse<Torque>(std::string_view, TorqueUnit, DecimalMark);
+/// Degrees and turns of a screw: `270°`, `3/4 turn`, `1.5 turns`.
+template <>
+Result<Typed<Angle>> parse<Angle>(std::string_view, AngleUnit, DecimalMark);
 
 /// As parse<Angle>, in degrees, but a minus sign is allowed: cam events may lie on the other side of a dead centre.
 Result<Angle> parseSignedAngle(std::string_view text, DecimalMark mark = DecimalMark::Point);

@@ -45,6 +45,9 @@ using Torque = Quantity<struct TorqueKind>;
 /// so that phases and margins of evenly firing engines compare exactly. (7 436 429 = 7·11·13·17·19·23.)
 using Angle = Quantity<struct AngleKind>;
 
+/// 1/9000 of a kelvin, counted from 0 °C: a thousandth of a degree on either scale is whole. A place on the scale, not a difference.
+using Temperature = Quantity<struct TemperatureKind>;
+
 constexpr std::int64_t anglePerDegree = 7'436'429'000;
 
 constexpr Angle degrees(std::int64_t whole)

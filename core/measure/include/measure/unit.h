@@ -11,7 +11,7 @@ namespace asleft {
 
 enum class LengthUnit { Millimetre, Inch, Thou };
 enum class TorqueUnit { NewtonMetre, PoundFoot, PoundInch, KilogramForceMetre, KilogramForceCentimetre };
-enum class AngleUnit { Degree };
+enum class AngleUnit { Degree, Turn };
 
 /// Which of the two systems manuals are printed in a unit belongs to.
 enum class UnitSystem { Metric, Inch };
@@ -44,16 +44,18 @@ Rational factor(LengthUnit unit);
 Rational factor(TorqueUnit unit);
 Rational factor(AngleUnit unit);
 
-/// The symbol shown to people: "mm", "in", "thou", "N·m", "lbf·ft", "lbf·in", "kgf·m", "kgf·cm", "°".
+/// The symbol shown to people: "mm", "in", "thou", "N·m", "lbf·ft", "lbf·in", "kgf·m", "kgf·cm", "°", "turn".
 std::string_view symbol(LengthUnit unit);
 std::string_view symbol(TorqueUnit unit);
 std::string_view symbol(AngleUnit unit);
 
-/// The name kept in files, never shown: "mm", "in", "thou", "Nm", "lbf.ft", "lbf.in", "kgf.m", "kgf.cm", "deg". It never changes.
+/// The name kept in files, never shown: "mm", "in", "thou", "Nm", "lbf.ft", "lbf.in", "kgf.m", "kgf.cm", "deg", "turn". It never changes.
 std::string_view storedName(LengthUnit unit);
 std::string_view storedName(TorqueUnit unit);
+std::string_view storedName(AngleUnit unit);
 std::optional<LengthUnit> lengthUnitStored(std::string_view name);
 std::optional<TorqueUnit> torqueUnitStored(std::string_view name);
+std::optional<AngleUnit> angleUnitStored(std::string_view name);
 
 /// The unit a spelling means ("\"", "in", "thou", "N·m", "Nm", "ft-lb", "lbf·ft", "in-lb", …), letters in any case where that is
 /// unambiguous; nothing if it means none.
