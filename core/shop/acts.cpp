@@ -25,9 +25,38 @@ bool sharePoint(const Act &a, const Act &b)
     return std::ranges::any_of(pointsOf(a.what.fact), [&](PointId point) { return std::ranges::find(ofB, point) != ofB.end(); });
 }
 
+/// A generated plan begins where the crank stands.
+bool isListedFromTheCrank(const Act &act)
+{
+    const auto *chosen = factIn<PlanFact>(act);
+    return chosen && chosen->plan.generated;
+}
+
 bool worksOnValves(const Act &act)
 {
     return !pointsOf(act.what.fact).empty();
+}
+
+/// \pre the spec asks for a length
+Verdict judgedByLength(const ReadingFact &reading, const Spec &spec)
+{
+    const auto interval = intervalOf(reading);
+    if (!interval)
+        return Verdict::NoSpec;
+    if (spec.condition != reading.condition)
+        return Verdict::NotComparable;
+    return judge(*interval, std::get<SpecBand<Length>>(spec.asked).printedFor(reading.value->unit));
+}
+
+/// \pre the spec asks for turns
+Verdict judgedByTurns(const ReadingFact &reading, const Spec &spec)
+{
+    if (!reading.turned)
+        return Verdict::NoSpec;
+    if (spec.condition != reading.condition)
+        return Verdict::NotComparable;
+    const Typed<Angle> &turned = *reading.turned;
+    return judge(Interval<Angle>::point(turned.value), std::get<SpecBand<Angle>>(spec.asked).printedFor(turned.unit));
 }
 
 } // namespace
@@ -58,7 +87,8 @@ bool restsOn(const Act &later, const Act &earlier)
         return true;
     if (const auto *crank = factIn<CrankFact>(earlier)) {
         const auto *moved = factIn<CrankFact>(later);
-        return (moved && moved->engine == crank->engine) || (later.what.job == earlier.what.job && worksOnValves(later));
+        const bool worked = worksOnValves(later) || isListedFromTheCrank(later);
+        return (moved && moved->engine == crank->engine) || (later.what.job == earlier.what.job && worked);
     }
     if (factIn<PlanFact>(earlier)) {
         const auto *moved = factIn<CrankFact>(later);
@@ -73,11 +103,12 @@ std::optional<Interval<Length>> intervalOf(const ReadingFact &reading)
         return std::nullopt;
     const Length value = reading.value->value;
     switch (reading.form) {
-    case ReadingForm::Exact: return Interval<Length>::point(value);
+    case ReadingForm::Exact: return Interval<Length>::within(value, reading.uncertainty.value_or(Length()));
     case ReadingForm::Bracket: return reading.next ? std::optional(Interval<Length>::bracket(value, reading.next->value)) : std::nullopt;
     case ReadingForm::Loose: return Interval<Length>::looserThan(value);
     case ReadingForm::Tight: return Interval<Length>::tighterThan(value);
-    case ReadingForm::ByFeel: return std::nullopt;
+    case ReadingForm::ByFeel:
+    case ReadingForm::Turned: return std::nullopt;
     }
     return std::nullopt;
 }
@@ -86,13 +117,12 @@ Verdict verdictOf(const ReadingFact &reading, const Spec *spec)
 {
     if (reading.form == ReadingForm::ByFeel)
         return Verdict::ByFeel;
-    const auto *bands = spec ? std::get_if<SpecBand<Length>>(&spec->asked) : nullptr;
-    const auto interval = intervalOf(reading);
-    if (!bands || !interval)
+    if (!spec || std::holds_alternative<SpecBand<Torque>>(spec->asked))
         return Verdict::NoSpec;
-    if (spec->condition != reading.condition)
+    const bool turned = reading.form == ReadingForm::Turned;
+    if (turned != std::holds_alternative<SpecBand<Angle>>(spec->asked))
         return Verdict::NotComparable;
-    return judge(*interval, bands->printedFor(reading.value->unit));
+    return turned ? judgedByTurns(reading, *spec) : judgedByLength(reading, *spec);
 }
 
 } // namespace asleft

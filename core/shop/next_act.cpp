@@ -32,11 +32,18 @@ bool hasWork(const JobState &state, const PlanPosition &position)
     });
 }
 
-/// A manual's table may name one place in several lines.
-bool planSetsHere(const CrankPlan &plan, AdjusterRef valve, Angle crank)
+/// Every CrankEvent has its angle, so a position is known by that alone.
+bool isAt(const JobState &state, const PlanPosition &position, Angle crank)
 {
-    return std::ranges::any_of(plan.positions, [&](const PlanPosition &position) {
-        return position.crank == crank && std::ranges::find(position.points, valve, &PlanPoint::adjuster) != position.points.end();
+    const EngineDesign &design = state.frame->engine.design;
+    return inCycle(design, position.crank) == inCycle(design, crank);
+}
+
+/// A manual's table may name one place in several lines.
+bool planSetsHere(const JobState &state, AdjusterRef valve, Angle crank)
+{
+    return std::ranges::any_of(state.plan->positions, [&](const PlanPosition &position) {
+        return isAt(state, position, crank) && std::ranges::find(position.points, valve, &PlanPoint::adjuster) != position.points.end();
     });
 }
 
@@ -46,12 +53,27 @@ std::optional<std::size_t> nearestAhead(const JobState &state)
     if (!state.plan)
         return nearest;
     const Angle from = *state.crank->crank;
-    const auto ahead = [&](std::size_t i) { return travel(from, state.plan->positions[i].crank); };
+    const auto ahead = [&](std::size_t i) { return travel(state.frame->engine.design, from, state.plan->positions[i].crank); };
     for (std::size_t i = 0; i < state.plan->positions.size(); ++i) {
         if (hasWork(state, state.plan->positions[i]) && (!nearest || ahead(i) < ahead(*nearest)))
             nearest = i;
     }
     return nearest;
+}
+
+/// The bridge screw that has to be set before this lash is.
+const SettingPoint *bridgeBefore(const JobState &state, const SettingPoint &lash)
+{
+    const SettingPoint *bridge = bridgeOf(*state.frame, lash);
+    return bridge && !state.point(bridge->id).settled() ? bridge : nullptr;
+}
+
+NextAct bridgeFirst(const JobState &state, const NextAct &act)
+{
+    const bool sets = act.kind == NextAct::Kind::LockNut || act.kind == NextAct::Kind::SetPoint || act.kind == NextAct::Kind::SetOrKeep;
+    const SettingPoint *point = sets ? state.frame->point(*act.point) : nullptr;
+    const SettingPoint *bridge = point ? bridgeBefore(state, *point) : nullptr;
+    return bridge ? pointAct(state, bridge->id) : act;
 }
 
 } // namespace
@@ -61,7 +83,8 @@ std::optional<std::size_t> planPositionHere(const JobState &state)
     if (!state.plan || !state.crank || !state.crank->crank)
         return std::nullopt;
     const auto &positions = state.plan->positions;
-    const auto found = std::ranges::find(positions, *state.crank->crank, &PlanPosition::crank);
+    const auto here = [&](const PlanPosition &position) { return isAt(state, position, *state.crank->crank); };
+    const auto found = std::ranges::find_if(positions, here);
     if (found == positions.end())
         return std::nullopt;
     return static_cast<std::size_t>(found - positions.begin());
@@ -75,7 +98,7 @@ Here here(const JobState &state, PointId id)
     const Angle crank = *state.crank->crank;
     const bool free = maySet(state.frame->engine.design, point->adjuster, crank);
     // The manual's word goes before the geometry; a generated plan is only worth the geometry it was made from.
-    if (state.plan && planSetsHere(*state.plan, point->adjuster, crank) && (free || !state.plan->generated))
+    if (state.plan && planSetsHere(state, point->adjuster, crank) && (free || !state.plan->generated))
         return Here::InPlan;
     if (!free)
         return Here::NotHere;
@@ -99,23 +122,27 @@ NextAct pointAct(const JobState &state, PointId id)
 
 bool canBeLeftHere(const JobState &state, const SettingPoint &point)
 {
-    return here(state, point.id) == Here::InPlan && !state.point(point.id).settled() && state.frame->lashBandsNow(point.adjuster.side);
+    const bool asked = state.frame->lashBandsNow(point.adjuster) || state.frame->turnsNow(point.adjuster);
+    if (!asked || here(state, point.id) != Here::InPlan || state.point(point.id).settled())
+        return false;
+    const SettingPoint *bridge = bridgeBefore(state, point);
+    return !bridge || canBeLeftHere(state, *bridge);
 }
 
 NextAct nextValveAct(const JobState &state)
 {
     if (const auto open = openNuts(state); !open.empty())
-        return {.kind = NextAct::Kind::LockNut, .point = open.front()};
+        return bridgeFirst(state, {.kind = NextAct::Kind::LockNut, .point = open.front()});
     const auto anywhere = firstWanted(state, [](const SettingPoint &) { return true; });
     if (!anywhere)
         return {};
     if (!state.crank || !state.crank->crank)
         return {.kind = NextAct::Kind::ConfirmCrank};
     if (const auto atHand = firstWanted(state, [&](const SettingPoint &point) { return here(state, point.id) == Here::InPlan; }))
-        return *atHand;
+        return bridgeFirst(state, *atHand);
     if (const auto position = nearestAhead(state))
         return {.kind = NextAct::Kind::TurnCrank, .position = position};
-    return *anywhere;
+    return bridgeFirst(state, *anywhere);
 }
 
 bool stepDone(const JobState &state, const Step &step)

@@ -1,5 +1,7 @@
 #include <shop/entry.h>
 
+#include <measure/format.h>
+
 #include <cctype>
 
 namespace asleft {
@@ -38,6 +40,16 @@ bool namesUnit(std::string_view text)
 }
 
 } // namespace
+
+Result<Typed<Angle>> parseTurns(std::string_view text, DecimalMark mark)
+{
+    constexpr Angle most = degrees(10 * 360);
+    const auto turns = parse<Angle>(text, AngleUnit::Turn, mark);
+    const bool tooMany = turns ? turns->value > most : turns.error().kind == ErrorKind::ValueTooLarge;
+    if (tooMany)
+        return fail(ErrorKind::ValueTooLarge, text, formatExact(most, turns ? turns->unit : AngleUnit::Turn));
+    return turns;
+}
 
 Result<ReadingText> parseReading(std::string_view text, LengthUnit fieldUnit, DecimalMark mark)
 {

@@ -6,11 +6,13 @@ namespace asleft {
 
 namespace {
 
-Length middleOf(const Band<Length> &band)
+/// Of a band with one limit, that.
+template <class Q>
+Q middleOf(const Band<Q> &band)
 {
     if (!band.low || !band.high)
         return band.low ? *band.low : *band.high;
-    return Length::ofSmallest((band.low->smallest() + band.high->smallest()) / 2);
+    return Q::ofSmallest((band.low->smallest() + band.high->smallest()) / 2);
 }
 
 bool holds(const Band<Length> &band, Length value)
@@ -39,6 +41,27 @@ Length steppedMiddle(const Band<Length> &band)
     return holds(band, stepped) ? stepped : middleOf(band);
 }
 
+/// "1 1/4 turn": an angle that is a simple fraction of a turn is said as one.
+std::optional<std::string> fractionOfATurn(Angle angle)
+{
+    constexpr Int128 largestDenominator = 16;
+    const Rational turns(angle.smallest(), degrees(360).smallest());
+    const auto denominator = static_cast<std::int64_t>(turns.denominator());
+    if (denominator == 1 || denominator > largestDenominator)
+        return std::nullopt;
+    const auto whole = static_cast<std::int64_t>(turns.numerator()) / denominator;
+    const auto rest = static_cast<std::int64_t>(turns.numerator()) % denominator;
+    const std::string part = std::to_string(rest) + "/" + std::to_string(denominator) + " turn";
+    return whole == 0 ? part : std::to_string(whole) + " " + part;
+}
+
+std::optional<LengthUnit> unitReadIn(const Tool &tool)
+{
+    if (!tool.leaves.empty())
+        return tool.leaves.front().unit;
+    return tool.resolution ? std::optional(tool.resolution->unit) : std::nullopt;
+}
+
 } // namespace
 
 std::optional<Typed<Length>> specLeaf(const Band<Length> &band, const Tool *set)
@@ -57,8 +80,18 @@ std::optional<Typed<Length>> specLeaf(const Band<Length> &band, const Tool *set)
 
 std::optional<Typed<Length>> specLeaf(const SpecBand<Length> &bands, const Tool *set)
 {
-    const bool haveLeaves = set && !set->leaves.empty();
-    return specLeaf(haveLeaves ? bands.printedFor(set->leaves.front().unit) : bands.first, set);
+    const auto unit = set ? unitReadIn(*set) : std::nullopt;
+    return specLeaf(unit ? bands.printedFor(*unit) : bands.first, set);
+}
+
+std::optional<Typed<Angle>> specTurns(const SpecBand<Angle> &bands)
+{
+    const Band<Angle> &band = bands.first;
+    if (!band.nominal && !band.low && !band.high)
+        return std::nullopt;
+    const Angle turns = band.nominal ? *band.nominal : middleOf(band);
+    const auto fraction = band.unit == AngleUnit::Turn ? fractionOfATurn(turns) : std::nullopt;
+    return Typed<Angle>{turns, band.unit, fraction ? *fraction : formatExact(turns, band.unit)};
 }
 
 } // namespace asleft

@@ -1,17 +1,13 @@
 #include <shop/state.h>
 
+#include "bridges.h"
+#include "history.h"
+
 #include <algorithm>
 
 namespace asleft {
 
 namespace {
-
-template <class Rows, class Id>
-auto rowWithId(const Rows &rows, Id id) -> const typename Rows::value_type *
-{
-    const auto row = std::ranges::find(rows, id, &Rows::value_type::id);
-    return row == rows.end() ? nullptr : &*row;
-}
 
 /// Lays one act's fact onto a state. Only acts in force reach it.
 class Folding {
@@ -40,7 +36,8 @@ public:
         point->stage = PointStage::NutOpen;
         point->left.reset();
         point->kept.reset();
-        point->checkAgainWhy.clear();
+        nothingDisturbs(*point);
+        point->leftByTwo.reset();
     }
 
     void operator()(const CrankFact &moved)
@@ -55,18 +52,17 @@ public:
     void operator()(const KeepFact &keep)
     {
         PointState *point = ofThisJob(keep.point);
-        if (point && point->left && point->left->seq == keep.reading)
-            point->kept = keep.reason;
+        if (!point || !point->left || point->left->seq != keep.reading)
+            return;
+        point->kept = keep.reason;
+        point->leftByTwo.reset();
     }
 
     void operator()(const CheckAgainFact &again)
     {
         for (const PointId id : again.points) {
-            PointState *point = ofThisJob(id);
-            if (!point || point->stage != PointStage::Left)
-                continue;
-            point->stage = PointStage::CheckAgain;
-            point->checkAgainWhy = again.why;
+            if (PointState *point = ofThisJob(id))
+                disturb(*point, again.cause, again.why);
         }
     }
 
@@ -83,7 +79,7 @@ private:
     [[nodiscard]] Judged judged(const ReadingFact &reading) const
     {
         const Spec *spec = reading.judgedBy ? m_state.frame->spec(*reading.judgedBy) : nullptr;
-        return {m_act.seq, m_act.what.at, m_act.what.who, reading, verdictOf(reading, spec)};
+        return {m_act.seq, m_act.what.at, m_act.what.who, m_act.what.seat, reading, verdictOf(reading, spec)};
     }
 
     void foundReading(PointState &point, const ReadingFact &reading)
@@ -95,16 +91,69 @@ private:
 
     void leftReading(PointState &point, const ReadingFact &reading)
     {
-        // A correction mends what was written about a past reading; it does not lock a nut that was opened since.
-        if (reading.corrects && !(point.left && point.left->seq == *reading.corrects))
+        if (reading.corrects) {
+            correctLeft(point, reading);
             return;
+        }
+        point.leftByTwo = cameOnTopOf(point);
         point.left = judged(reading);
         point.kept.reset();
-        if (reading.corrects)
-            return;
         point.stage = PointStage::Left;
         point.nutOpenSince.reset();
+        nothingDisturbs(point);
+        disturbPairOf(reading.point);
+    }
+
+    /// A correction mends what was written about a past reading; it does not lock a nut that was opened since.
+    void correctLeft(PointState &point, const ReadingFact &reading)
+    {
+        if (!point.left || point.left->seq != *reading.corrects)
+            return;
+        // The seat the reading came on top of corrects it, so it knows of both.
+        if (point.leftByTwo && isKnownHere(*point.leftByTwo))
+            point.leftByTwo.reset();
+        point.left = judged(reading);
+        point.kept.reset();
+    }
+
+    [[nodiscard]] bool isKnownHere(const Judged &judged) const { return knownAt(m_state, judged, m_act.what.seat); }
+
+    /// Another seat's reading that this act's seat shows no sign of knowing.
+    [[nodiscard]] std::optional<Judged> cameOnTopOf(const PointState &point) const
+    {
+        if (point.stage != PointStage::Left || isKnownHere(*point.left))
+            return std::nullopt;
+        // Both seats see that a point was left by two; whichever of them sets it once more has settled it.
+        if (point.leftByTwo && isKnownHere(*point.leftByTwo))
+            return std::nullopt;
+        return point.left;
+    }
+
+    static void disturb(PointState &point, Disturbance cause, const std::string &why)
+    {
+        if (point.stage != PointStage::Left)
+            return;
+        point.stage = PointStage::CheckAgain;
+        point.checkAgainWhy = why;
+        point.disturbance = cause;
+        point.leftByTwo.reset();
+    }
+
+    static void nothingDisturbs(PointState &point)
+    {
         point.checkAgainWhy.clear();
+        point.disturbance.reset();
+    }
+
+    /// A lash was set over its bridge as the bridge stood then.
+    void disturbPairOf(PointId bridge)
+    {
+        const SettingPoint *screw = m_state.frame->point(bridge);
+        const SettingPoint *lash = screw ? lashOfBridge(*m_state.frame, *screw) : nullptr;
+        PointState *pair = lash ? ofThisJob(lash->id) : nullptr;
+        const bool leftBefore = pair && pair->left && pair->left->seq < m_act.seq; // not at one stroke with the bridge
+        if (leftBefore)
+            disturb(*pair, Disturbance::BridgeSet, {});
     }
 
     JobState &m_state;
@@ -152,56 +201,9 @@ void layAll(JobState &state)
 
 } // namespace
 
-const SettingPoint *JobFrame::point(PointId id) const
-{
-    return rowWithId(engine.points, id);
-}
-
-const SettingPoint *JobFrame::pointAt(AdjusterRef valve) const
-{
-    const auto found = std::ranges::find(engine.points, valve, &SettingPoint::adjuster);
-    return found == engine.points.end() ? nullptr : &*found;
-}
-
-const Step *JobFrame::step(StepId id) const
-{
-    return rowWithId(job.steps, id);
-}
-
-const Person *JobFrame::person(PersonId id) const
-{
-    return rowWithId(people, id);
-}
-
-const Spec *JobFrame::spec(SpecId id) const
-{
-    return rowWithId(specs, id);
-}
-
-const Spec *JobFrame::specNow(SpecSubject subject) const
-{
-    const Spec *newest = nullptr;
-    for (const Spec &spec : specs) {
-        if (spec.subject == subject && (!newest || spec.revision > newest->revision))
-            newest = &spec;
-    }
-    return newest;
-}
-
-const Spec *JobFrame::lashNow(Side side) const
-{
-    return specNow(side == Side::Intake ? SpecSubject::IntakeLash : SpecSubject::ExhaustLash);
-}
-
-const SpecBand<Length> *JobFrame::lashBandsNow(Side side) const
-{
-    const Spec *spec = lashNow(side);
-    return spec ? std::get_if<SpecBand<Length>>(&spec->asked) : nullptr;
-}
-
 bool PointState::settled() const
 {
-    if (stage != PointStage::Left || !left)
+    if (stage != PointStage::Left || !left || leftByTwo)
         return false;
     switch (left->verdict) {
     case Verdict::Low:

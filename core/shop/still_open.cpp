@@ -1,5 +1,7 @@
 #include <shop/outlook.h>
 
+#include "history.h"
+
 #include <algorithm>
 
 namespace asleft {
@@ -35,6 +37,18 @@ void addNuts(const JobState &state, std::vector<OpenItem> &items)
         items.push_back({.kind = Kind::NutOpen, .point = point, .since = state.point(point).nutOpenSince});
 }
 
+void addBleedDown(const JobState &state, Moment now, std::vector<OpenItem> &items)
+{
+    if (const auto until = bleedDownUntil(state); until && *until > now)
+        items.push_back({.kind = Kind::BleedingDown, .until = until});
+}
+
+/// Whether setting a point presses on a tappet, which then holds its valve off the seat until it has bled down.
+bool bleedsDown(const SettingPoint &point, const Judged &left)
+{
+    return point.adjuster.kind == PointKind::Lash || left.reading.form == ReadingForm::Turned;
+}
+
 void addSteps(const JobState &state, Gate gate, std::vector<OpenItem> &items)
 {
     for (const Step &step : state.frame->job.steps) {
@@ -61,6 +75,25 @@ void addOutside(const JobState &state, std::vector<OpenItem> &items)
     }
 }
 
+void addByTwo(const JobState &state, std::vector<OpenItem> &items)
+{
+    for (const SettingPoint &point : state.frame->engine.points) {
+        const PointState &now = state.point(point.id);
+        if (now.leftByTwo)
+            items.push_back(ofPoint(Kind::SetByTwo, point.id, now));
+    }
+}
+
+void addBeforeBridge(const JobState &state, std::vector<OpenItem> &items)
+{
+    for (const SettingPoint &point : state.frame->engine.points) {
+        const SettingPoint *bridge = bridgeOf(*state.frame, point);
+        const PointState &now = state.point(point.id);
+        if (bridge && now.stage == PointStage::Left && state.point(bridge->id).stage != PointStage::Left)
+            items.push_back(ofPoint(Kind::LashBeforeBridge, point.id, now));
+    }
+}
+
 template <class Holds>
 void addCount(const JobState &state, Kind kind, Holds holds, std::vector<OpenItem> &items)
 {
@@ -83,6 +116,8 @@ auto leftWith(Verdict verdict)
 /// Of the two bands a manual prints, only one may stand without limits of its own.
 bool toleranceAssumed(const Spec &spec, const ReadingFact &reading)
 {
+    if (const auto *turns = std::get_if<SpecBand<Angle>>(&spec.asked))
+        return reading.turned && turns->printedFor(reading.turned->unit).toleranceAssumed;
     const auto *bands = std::get_if<SpecBand<Length>>(&spec.asked);
     return bands && reading.value && bands->printedFor(reading.value->unit).toleranceAssumed;
 }
@@ -107,13 +142,32 @@ void addUnsureSpecs(const JobState &state, std::vector<OpenItem> &items)
 
 } // namespace
 
-StillOpen stillOpen(const JobState &state)
+std::optional<Moment> bleedDownUntil(const JobState &state)
+{
+    const Engine &engine = state.frame->engine;
+    if (engine.screw.kind != AdjusterKind::Hydraulic || !engine.bleedDown)
+        return std::nullopt;
+    std::optional<Moment> last;
+    for (const SettingPoint &point : engine.points) {
+        const auto &left = state.point(point.id).left;
+        if (left && bleedsDown(point, *left))
+            last = std::max(last, std::optional(takenAt(state, *left)));
+    }
+    if (!last)
+        return std::nullopt;
+    return Moment{last->utcMilliseconds + std::chrono::milliseconds(*engine.bleedDown).count()};
+}
+
+StillOpen stillOpen(const JobState &state, Moment now)
 {
     StillOpen open;
     addNuts(state, open.turning);
+    addBleedDown(state, now, open.turning);
     addSteps(state, Gate::TurningTheCrank, open.turning);
 
     addOutside(state, open.firstStart);
+    addByTwo(state, open.firstStart);
+    addBeforeBridge(state, open.firstStart);
     if (hasValveSet(state))
         addCount(
             state, Kind::PointsNotLeft, [](const PointState &point) { return point.stage != PointStage::Left; }, open.firstStart);

@@ -1,5 +1,7 @@
 #include <shop/outlook.h>
 
+#include "bridges.h"
+
 #include <algorithm>
 
 namespace asleft {
@@ -24,6 +26,27 @@ bool isFirstPlan(const JobState &state, const Act &act)
     };
     const auto first = std::ranges::find_if(state.acts, plan);
     return first != state.acts.end() && first->seq == act.seq;
+}
+
+/// The points an act says were left.
+std::vector<PointId> leftBy(const Act &act)
+{
+    if (const auto *reading = std::get_if<ReadingFact>(&act.what.fact))
+        return reading->phase == Phase::AsLeft ? std::vector{reading->point} : std::vector<PointId>{};
+    return std::holds_alternative<AllLeftFact>(act.what.fact) ? pointsOf(act.what.fact) : std::vector<PointId>{};
+}
+
+/// A lash is set over its bridge as the bridge was left before.
+bool isSetOverBridge(const JobFrame &frame, const Act &later, const Act &earlier)
+{
+    if (later.seq <= earlier.seq)
+        return false;
+    const auto lashes = leftBy(later);
+    return std::ranges::any_of(leftBy(earlier), [&](PointId id) {
+        const SettingPoint *bridge = frame.point(id);
+        const SettingPoint *lash = bridge ? lashOfBridge(frame, *bridge) : nullptr;
+        return lash && std::ranges::find(lashes, lash->id) != lashes.end();
+    });
 }
 
 } // namespace
@@ -59,7 +82,10 @@ const Act *restingOn(const JobState &state, ActSeq earlier)
     const auto found = std::ranges::find(state.acts, earlier, &Act::seq);
     if (found == state.acts.end())
         return nullptr;
-    const auto rests = [&](const Act &act) { return state.inForce(act) && restsOn(act, *found); };
+    const auto rests = [&](const Act &act) {
+        const bool leans = restsOn(act, *found) || isSetOverBridge(*state.frame, act, *found);
+        return leans && state.inForce(act) && !isFirstPlan(state, act);
+    };
     const auto later = std::ranges::find_if(state.acts, rests);
     return later == state.acts.end() ? nullptr : &*later;
 }

@@ -25,6 +25,7 @@ TEST(Folding, AFoundReadingIsJudgedAndMarksThePointFound)
     EXPECT_EQ(point.found->seq, seq);
     EXPECT_EQ(point.found->at, Moment{1000});
     EXPECT_EQ(point.found->who, PersonId(1));
+    EXPECT_EQ(point.found->seat, "bench");
     EXPECT_EQ(point.found->verdict, Verdict::Low);
     EXPECT_FALSE(point.left);
     EXPECT_EQ(story.point("I1"), PointState{});
@@ -174,14 +175,17 @@ TEST(Folding, OnlyLeftPointsAreSentToCheckAgain)
     EXPECT_EQ(story.point("I1").stage, PointStage::Found);
     EXPECT_EQ(story.point("I2").stage, PointStage::CheckAgain);
     EXPECT_EQ(story.point("I2").checkAgainWhy, "head re-torqued");
+    EXPECT_EQ(story.point("I2").disturbance, Disturbance::HeadTightened);
     EXPECT_FALSE(story.point("I2").settled());
     EXPECT_EQ(story.point("I3").stage, PointStage::NutOpen);
     EXPECT_EQ(story.point("I4").stage, PointStage::Untouched);
     EXPECT_TRUE(story.point("I1").checkAgainWhy.empty());
+    EXPECT_FALSE(story.point("I1").disturbance);
 
     story.left("I2", "0.30 mm");
     EXPECT_EQ(story.point("I2").stage, PointStage::Left);
     EXPECT_TRUE(story.point("I2").checkAgainWhy.empty());
+    EXPECT_FALSE(story.point("I2").disturbance);
 }
 
 TEST(Folding, AllLeftLeavesEveryOneOfItsPoints)
@@ -311,7 +315,7 @@ class Settled : public testing::TestWithParam<SettledCase> {};
 
 TEST_P(Settled, ByVerdictAndKeep)
 {
-    const Judged judged{ActSeq(1), {}, PersonId(1), Story().reading("I1", Phase::AsLeft, "0.30 mm"), GetParam().verdict};
+    const Judged judged{ActSeq(1), {}, PersonId(1), "bench", Story().reading("I1", Phase::AsLeft, "0.30 mm"), GetParam().verdict};
     PointState point{.stage = PointStage::Left, .found = {}, .left = judged, .nutOpenSince = {}, .kept = {}, .checkAgainWhy = {}};
     EXPECT_EQ(point.settled(), GetParam().settled);
     point.kept = "";

@@ -12,10 +12,10 @@ public:
 
     Story tell(int acts)
     {
-        Story story;
+        Story story(tappetsOverBridges());
         for (int i = 0; i < acts; ++i) {
             story.job = draw(0, 4) == 0 ? otherJob : ourJob;
-            story.seat = draw(0, 1) == 0 ? "bench" : "office";
+            story.seat = std::array{"bench", "office", "shed"}.at(static_cast<std::size_t>(draw(0, 2)));
             story.clock = draw(0, 100'000);
             tellOne(story);
         }
@@ -31,10 +31,27 @@ public:
     int draw(int low, int high) { return std::uniform_int_distribution(low, high)(m_random); }
 
 private:
+    /// Everything that can be the matter with a point at once.
+    static JobFrame tappetsOverBridges()
+    {
+        JobFrame frame = bridgedFrame();
+        frame.engine.screw.kind = AdjusterKind::Hydraulic;
+        frame.engine.bleedDown = std::chrono::minutes(1);
+        return frame;
+    }
+
     std::string_view somePoint()
     {
-        static constexpr std::array<std::string_view, 3> names{"I1", "E1", "I2"};
-        return names.at(static_cast<std::size_t>(draw(0, 2)));
+        static constexpr std::array<std::string_view, 4> names{"I1", "E1", "I2", "BI1"};
+        return names.at(static_cast<std::size_t>(draw(0, 3)));
+    }
+    ReadingFact someReading(const Story &story, std::string_view point)
+    {
+        ReadingFact reading = draw(0, 3) == 0 ? story.turned(point, somePhase(), "3/4") : story.reading(point, somePhase(), someValue());
+        if (draw(0, 1) == 0)
+            reading.uncertainty = micrometres(draw(0, 60));
+        reading.condition = draw(0, 5) == 0 ? EngineCondition::Hot : EngineCondition::Cold;
+        return reading;
     }
     std::string_view someValue()
     {
@@ -51,17 +68,20 @@ private:
     void tellOne(Story &story)
     {
         const std::string_view point = somePoint();
-        switch (draw(0, 12)) {
-        case 0: story.found(point, someValue()); break;
+        switch (draw(0, 15)) {
+        case 0: story.log(someReading(story, point)); break;
         case 1:
         case 2: story.left(point, someValue()); break;
+        case 10:
+        case 11: story.left("BI1", "0.07 mm"); break;
+        case 12: story.leaveInside({"I1"}); break;
         case 3: story.correct(someEarlier(story), point, somePhase(), someValue()); break;
         case 4:
             story.log(AllLeftFact{{story.reading("I1", Phase::AsLeft, someValue()), story.reading("E1", Phase::AsLeft, someValue())}});
             break;
         case 5: story.nutOpen(point); break;
         case 6: story.keep(someEarlier(story), point); break;
-        case 7: story.checkAgain({story.at("I1"), story.at("I2")}); break;
+        case 7: story.log(CheckAgainFact{{story.at("I1"), story.at("I2")}, "", static_cast<Disturbance>(draw(0, 5))}); break;
         case 8: story.crank(draw(0, 3) == 0 ? std::nullopt : std::optional(90 * draw(0, 7))); break;
         case 9: draw(0, 1) == 0 ? story.twoPositions() : story.done(draw(1, 5)); break;
         default: story.acts.empty() ? story.done(1) : story.withdraw(someEarlier(story)); break;
@@ -71,7 +91,7 @@ private:
     std::mt19937 m_random;
 };
 
-void expectSame(const JobState &state, const JobState &wanted)
+void expectSamePoints(const JobState &state, const JobState &wanted)
 {
     ASSERT_EQ(state.acts, wanted.acts);
     ASSERT_EQ(state.withdrawn, wanted.withdrawn);
@@ -79,6 +99,15 @@ void expectSame(const JobState &state, const JobState &wanted)
     ASSERT_EQ(state.crank, wanted.crank);
     ASSERT_EQ(state.plan, wanted.plan);
     ASSERT_EQ(state.stepsDone, wanted.stepsDone);
+}
+
+/// And whatever is read out of it; that a wait ends is of the clock alone.
+void expectSame(const JobState &state, const JobState &wanted)
+{
+    ASSERT_NO_FATAL_FAILURE(expectSamePoints(state, wanted));
+    ASSERT_EQ(bleedDownUntil(state), bleedDownUntil(wanted));
+    ASSERT_EQ(stillOpen(state, Moment{50'000}), stillOpen(wanted, Moment{50'000}));
+    ASSERT_EQ(nextAct(state), nextAct(wanted));
 }
 
 TEST(FoldingRandom, OneByOneInAnyOrderEqualsAllAtOnce)
@@ -98,6 +127,64 @@ TEST(FoldingRandom, OneByOneInAnyOrderEqualsAllAtOnce)
         settled += static_cast<int>(std::ranges::count_if(state.points, [](const auto &point) { return point.second.settled(); }));
     }
     EXPECT_GT(settled, 50) << "the stories should lead somewhere";
+}
+
+struct Seen {
+    int byTwo = 0;
+    int disturbedByBridge = 0;
+    int waits = 0;
+};
+
+/// What holds of every point, whatever was done.
+void expectSound(const PointState &point)
+{
+    EXPECT_EQ(point.disturbance.has_value(), point.stage == PointStage::CheckAgain);
+    EXPECT_EQ(point.nutOpenSince.has_value(), point.stage == PointStage::NutOpen);
+    if (point.stage == PointStage::Left || point.stage == PointStage::CheckAgain)
+        EXPECT_TRUE(point.left);
+    else
+        EXPECT_FALSE(point.left);
+    if (point.leftByTwo) {
+        EXPECT_EQ(point.stage, PointStage::Left);
+        EXPECT_FALSE(point.kept);
+        EXPECT_FALSE(point.settled());
+        EXPECT_NE(point.leftByTwo->seq, point.left->seq);
+    }
+}
+
+TEST(FoldingRandom, WhatIsSaidOfAPointHoldsTogether)
+{
+    RandomStory random(77);
+    Seen seen;
+    for (int round = 0; round < 1000; ++round) {
+        const JobState state = random.tell(random.draw(1, 40)).state();
+        for (const auto &[id, point] : state.points) {
+            expectSound(point);
+            seen.byTwo += point.leftByTwo ? 1 : 0;
+            seen.disturbedByBridge += point.disturbance == Disturbance::BridgeSet ? 1 : 0;
+        }
+        seen.waits += bleedDownUntil(state) ? 1 : 0;
+        ASSERT_FALSE(testing::Test::HasFailure()) << "round " << round;
+    }
+    EXPECT_GT(seen.byTwo, 50);
+    EXPECT_GT(seen.disturbedByBridge, 50);
+    EXPECT_GT(seen.waits, 50);
+}
+
+TEST(FoldingRandom, WhatIsTakenBackAtOnceWasNeverDone)
+{
+    RandomStory random(78);
+    for (int round = 0; round < 500; ++round) {
+        Story story = random.tell(random.draw(2, 40));
+        const Act last = story.acts.back();
+        if (last.what.withdraws)
+            continue;
+        story.withdraw(last.seq);
+        Story without = story;
+        without.acts.erase(without.acts.end() - 2, without.acts.end());
+        ASSERT_EQ(story.state().points, without.state().points) << "round " << round;
+        ASSERT_EQ(bleedDownUntil(story.state()), bleedDownUntil(without.state())) << "round " << round;
+    }
 }
 
 TEST(FoldingRandom, InOrderEqualsAllAtOnce)
@@ -122,7 +209,7 @@ JobState withoutTimes(JobState state)
 {
     std::ranges::transform(state.acts, state.acts.begin(), withoutTime);
     for (auto &[id, point] : state.points) {
-        for (auto *judged : {&point.found, &point.left})
+        for (auto *judged : {&point.found, &point.left, &point.leftByTwo})
             if (*judged)
                 (*judged)->at = {};
         if (point.nutOpenSince)
@@ -141,7 +228,7 @@ TEST(FoldingRandom, TheClockDecidesNothing)
         const JobState state = story.state();
         for (Act &act : story.acts)
             act.what.at = {random.draw(0, 100'000)};
-        ASSERT_NO_FATAL_FAILURE(expectSame(withoutTimes(story.state()), withoutTimes(state))) << "round " << round;
+        ASSERT_NO_FATAL_FAILURE(expectSamePoints(withoutTimes(story.state()), withoutTimes(state))) << "round " << round;
     }
 }
 

@@ -156,6 +156,79 @@ TEST(PlanPositionHere, OnlyAtAPositionOfThePlan)
     EXPECT_FALSE(planPositionHere(story.state()));
 }
 
+/// A plan by valves just opening and closing stands between the dead centres.
+TEST(NextValveAct, PositionsAtAnyEvent)
+{
+    Story story;
+    const EngineDesign &design = story.frame.engine.design;
+    CrankPlan plan;
+    const AdjusterRef intake = story.frame.point(story.at("I3"))->adjuster;
+    const AdjusterRef exhaust = story.frame.point(story.at("E3"))->adjuster;
+    for (const auto &[event, point] : {std::pair{CrankEvent::ExhaustOpens, intake}, std::pair{CrankEvent::IntakeCloses, exhaust}}) {
+        const CrankPlace place{intake.cylinder, event};
+        const Angle crank = crankAt(design, place);
+        plan.positions.push_back({place, crank, {{point, margin(design, point, crank)}}});
+    }
+    plan.generated = true;
+    plan.way = PlanWay::OpeningAndClosing;
+    story.log(PlanFact{ourEngine, plan});
+    // No. 3 fires at 180°: its exhaust opens 60° before BDC at 180 + 120, its intake has closed 60° after BDC at 180 + 600.
+    ASSERT_EQ(plan.positions[0].crank, degrees(300));
+    ASSERT_EQ(plan.positions[1].crank, degrees(60));
+    story.crank(300);
+    EXPECT_EQ(planPositionHere(story.state()), 0U);
+    EXPECT_EQ(here(story.state(), story.at("I3")), Here::InPlan);
+    story.leaveInside({"I1", "E1", "I2", "E2", "I3", "I4", "E4"});
+    EXPECT_EQ(valveAct(story), turnTo(1));
+    story.crank(60, CrankHow::Turned);
+    EXPECT_EQ(planPositionHere(story.state()), 1U);
+    EXPECT_EQ(valveAct(story), ofPoint(Kind::FeelPoint, story, "E3"));
+}
+
+TEST(PlanPositionHere, AFullCycleOnIsTheSamePlace)
+{
+    Story story;
+    story.twoPositions();
+    story.crank(720);
+    EXPECT_EQ(planPositionHere(story.state()), 0U);
+    EXPECT_EQ(here(story.state(), story.at("I1")), Here::InPlan);
+}
+
+TEST(NextValveAct, APointLeftByTwoIsNextUntilKept)
+{
+    Story story = atFirstPosition();
+    story.leaveInside({"I1"});
+    story.seat = "office";
+    const ActSeq second = story.left("I1", "0.30 mm");
+    EXPECT_EQ(valveAct(story), ofPoint(Kind::SetOrKeep, story, "I1"));
+    EXPECT_FALSE(stepDone(story.state(), story.frame.job.steps[2]));
+    story.keep(second, "I1");
+    EXPECT_EQ(valveAct(story), ofPoint(Kind::FeelPoint, story, "E1"));
+}
+
+/// Every other turn of a two-stroke's crank is the same turn.
+TEST(NextValveAct, OnATwoStroke)
+{
+    EngineText text;
+    text.cylinders = 3;
+    text.firingOrder = "1-2-3";
+    text.cycle = Cycle::TwoStroke;
+    text.valves = "0+2";
+    text.cam = twoStrokeCam();
+    Story story;
+    fit(story.frame, designEngine(text).value());
+    story.log(PlanFact{ourEngine, generatePlan(story.frame.engine.design, PlanWay::EachOnCompression)});
+    story.crank(360);
+    EXPECT_EQ(planPositionHere(story.state()), 0U);
+    const NextAct first = valveAct(story);
+    ASSERT_EQ(first.kind, Kind::FeelPoint);
+    EXPECT_EQ(story.frame.point(*first.point)->adjuster.cylinder, Cylinder{0});
+    for (const SettingPoint &point : story.frame.engine.points)
+        if (point.adjuster.cylinder == Cylinder{0})
+            story.left(shortName(story.frame.engine.design, point.adjuster), "0.40 mm");
+    EXPECT_EQ(valveAct(story), turnTo(1)) << "120° on";
+}
+
 TEST(HereTest, ShowsHowAPointStandsToThePlaceOfTheCrank)
 {
     Story story;

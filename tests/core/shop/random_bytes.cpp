@@ -3,6 +3,9 @@
 #include "story.h"
 
 #include <shop/entry.h>
+#include <shop/vehicle_number.h>
+
+#include <measure/format.h>
 
 namespace asleft {
 namespace {
@@ -95,6 +98,84 @@ TEST(RandomBytes, AsAReading)
     EXPECT_GT(read, 1000);
     EXPECT_GT(brackets, 5);
     EXPECT_LT(read, rounds - 1000);
+}
+
+TEST(RandomBytes, AsTurns)
+{
+    Bytes bytes(5, "0123456789..,/ \u00B0-turnsevdg", 10);
+    int read = 0;
+    for (int round = 0; round < rounds; ++round) {
+        const std::string text = bytes.next();
+        const auto mark = bytes.draw(0, 1) == 0 ? DecimalMark::Point : DecimalMark::Comma;
+        const auto turned = parseTurns(text, mark);
+        if (!turned)
+            continue;
+        ++read;
+        ASSERT_TRUE(turned->value >= Angle() && turned->value <= degrees(3600)) << text;
+        const auto again = parseTurns(formatTyped(*turned), mark);
+        ASSERT_TRUE(again.has_value()) << text;
+        ASSERT_EQ(again->value, turned->value) << text;
+    }
+    EXPECT_GT(read, 500);
+    EXPECT_LT(read, rounds - 1000);
+}
+
+TEST(RandomBytes, AsATime)
+{
+    Bytes bytes(6, "0123456789..,/ hhmminrs-:", 10);
+    int read = 0;
+    int waits = 0;
+    for (int round = 0; round < rounds; ++round) {
+        const std::string text = bytes.next();
+        const auto mark = bytes.draw(0, 1) == 0 ? DecimalMark::Point : DecimalMark::Comma;
+        if (const auto minutes = parseSinceRun(text, mark)) {
+            ++read;
+            ASSERT_TRUE(*minutes >= 0 && *minutes <= 525'600) << text;
+            ASSERT_EQ(parseSinceRun(std::to_string(*minutes) + " min"), *minutes) << text;
+        }
+        const auto wait = readBleedDown({"", "", AdjusterKind::Hydraulic, text}, mark);
+        if (wait && *wait) {
+            ++waits;
+            ASSERT_TRUE(**wait >= std::chrono::minutes(0) && **wait <= std::chrono::hours(24)) << text;
+        }
+    }
+    EXPECT_GT(read, 500);
+    EXPECT_GT(waits, 300);
+    EXPECT_LT(read, rounds - 1000);
+}
+
+TEST(RandomBytes, AsAVehicleNumber)
+{
+    Bytes bytes(7, "0123456789ABCDEFGHJKLMNPRSTUVWXYZ", 20);
+    int withDigit = 0;
+    for (int round = 0; round < rounds; ++round) {
+        const VehicleNumber number = checkVehicleNumber(bytes.next());
+        const bool counted = number.check == NumberCheck::Agrees || number.check == NumberCheck::Differs;
+        ASSERT_EQ(number.expected.has_value(), counted);
+        withDigit += counted ? 1 : 0;
+    }
+    EXPECT_GT(withDigit, 500);
+}
+
+TEST(RandomBytes, AskedForTheUnitMeant)
+{
+    const std::array bandsOfManuals{bands("0.30 ± 0.05 mm"), bands(".016 ± .002 in", "0.40 ± 0.05 mm"), bands("12-16 thou")};
+    TypedShopBytes bytes(8);
+    int asked = 0;
+    for (int round = 0; round < rounds; ++round) {
+        if (const auto lash = parseBand<Length>(bytes.next(), bytes.unit(), bytes.mark())) {
+            ASSERT_FALSE(unitMeant(*lash) == lash->unit) << lash->text;
+        }
+        const auto reading = parseReading(bytes.next(), bytes.unit(), bytes.mark());
+        if (!reading)
+            continue;
+        const SpecBand<Length> &usual = bandsOfManuals.at(static_cast<std::size_t>(bytes.draw(0, 2)));
+        const auto meant = unitMeant(*reading, usual);
+        ASSERT_FALSE(meant == reading->value.unit);
+        ASSERT_FALSE(meant && !farOff(*reading, usual.printedFor(reading->value.unit))) << "asked only where it is far off";
+        asked += meant ? 1 : 0;
+    }
+    EXPECT_GT(asked, 100);
 }
 
 } // namespace

@@ -57,6 +57,45 @@ TEST(SpecLeafOfBoth, IsOfTheBandInTheSystemOfTheLeaves)
     EXPECT_EQ(specLeaf(bands("0.30 ± 0.05 mm"), &inch), length("0.30 mm"));
 }
 
+TEST(SpecLeafOfBoth, AGaugeHasNoLeavesButItsOwnSystem)
+{
+    Tool gauge{ToolId(1), "gauge", "", {}, ToolKind::DialGauge};
+    const auto both = bands("0.20-0.30 mm", ".008-.012 in");
+    EXPECT_EQ(specLeaf(both, &gauge), length("0.25 mm")) << "nothing is known of it: the first band's middle";
+    gauge.resolution = length("0.0005 in");
+    EXPECT_EQ(specLeaf(both, &gauge), length("0.010 in"));
+    gauge.resolution = length("0.01 mm");
+    EXPECT_EQ(specLeaf(bands(".008-.012 in", "0.20-0.30 mm"), &gauge), length("0.25 mm"));
+    EXPECT_EQ(specLeaf(bands("0.30 ± 0.05 mm"), &gauge), length("0.30 mm"));
+}
+
+struct TurnsCase {
+    const char *band;
+    const char *turns;
+};
+
+class SpecTurns : public testing::TestWithParam<TurnsCase> {};
+
+TEST_P(SpecTurns, OfABand)
+{
+    const auto chosen = specTurns(turns(GetParam().band));
+    ASSERT_TRUE(chosen);
+    EXPECT_EQ(chosen->text, GetParam().turns);
+    EXPECT_EQ(parse<Angle>(chosen->text, AngleUnit::Degree)->value, chosen->value);
+}
+
+INSTANTIATE_TEST_SUITE_P(All, SpecTurns,
+                         testing::Values(TurnsCase{"3/4 ± 1/8 turn", "3/4 turn"}, TurnsCase{"1 1/4 ± 1/8 turn", "1 1/4 turn"},
+                                         TurnsCase{"0.75 turn", "3/4 turn"}, TurnsCase{"1 turn", "1.00 turn"},
+                                         TurnsCase{"1/2-1 turn", "3/4 turn"}, TurnsCase{"1/3 ± 1/12 turn", "1/3 turn"},
+                                         TurnsCase{"at most 1/2 turn", "1/2 turn"}, TurnsCase{"at least 1/16 turn", "1/16 turn"},
+                                         TurnsCase{"0.06 turn", "0.06 turn"}, TurnsCase{"270° ± 20°", "270°"}));
+
+TEST(SpecTurnsOf, ABandThatSaysNothing)
+{
+    EXPECT_FALSE(specTurns({Band<Angle>{}, std::nullopt}));
+}
+
 TEST(SpecLeafOfBoth, NothingOfABandThatSaysNothing)
 {
     EXPECT_FALSE(specLeaf(Band<Length>{}, nullptr));

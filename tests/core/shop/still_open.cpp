@@ -6,6 +6,12 @@ namespace {
 
 using Kind = OpenItem::Kind;
 
+/// Long after everything was done: no wait is left.
+StillOpen openOf(const JobState &state)
+{
+    return stillOpen(state, Moment{1'000'000'000});
+}
+
 std::vector<Kind> kinds(const std::vector<OpenItem> &items)
 {
     std::vector<Kind> found(items.size());
@@ -31,7 +37,7 @@ Story finished()
 
 TEST(StillOpen, AJobNotBegunHasItsLinesAndItsPoints)
 {
-    const StillOpen open = stillOpen(Story().state());
+    const StillOpen open = openOf(Story().state());
     const StillOpen wanted{
         .turning = {{.kind = Kind::StepUndone, .step = StepId(1)}},
         .firstStart = {{.kind = Kind::PointsNotLeft, .count = 8},
@@ -44,7 +50,7 @@ TEST(StillOpen, AJobNotBegunHasItsLinesAndItsPoints)
 
 TEST(StillOpen, AFinishedJobHasNothing)
 {
-    EXPECT_EQ(stillOpen(finished().state()), StillOpen{});
+    EXPECT_EQ(openOf(finished().state()), StillOpen{});
 }
 
 TEST(StillOpen, AnOpenNutStandsBeforeTurningAndItsPointBeforeFirstStart)
@@ -52,7 +58,7 @@ TEST(StillOpen, AnOpenNutStandsBeforeTurningAndItsPointBeforeFirstStart)
     Story story = finished();
     story.clock = 5000;
     story.nutOpen("E2");
-    const StillOpen open = stillOpen(story.state());
+    const StillOpen open = openOf(story.state());
     const StillOpen wanted{
         .turning = {{.kind = Kind::NutOpen, .point = story.at("E2"), .since = Moment{5000}}},
         .firstStart = {{.kind = Kind::PointsNotLeft, .count = 1}},
@@ -68,7 +74,7 @@ TEST(StillOpen, PointsNotLeftAreUntouchedFoundNutOpenOrToCheckAgain)
     story.nutOpen("I2");
     story.leaveInside({"I3", "I4", "E1"});
     story.checkAgain({story.at("I3")});
-    const auto items = ofKind(Kind::PointsNotLeft, stillOpen(story.state()).firstStart);
+    const auto items = ofKind(Kind::PointsNotLeft, openOf(story.state()).firstStart);
     ASSERT_EQ(items.size(), 1U);
     EXPECT_EQ(items[0].count, 6);
 }
@@ -77,7 +83,7 @@ TEST(StillOpen, AJobWithoutAValveSetAsksForNoPoints)
 {
     Story story;
     std::erase_if(story.frame.job.steps, [](const Step &step) { return step.kind == StepKind::ValveSet; });
-    EXPECT_EQ(kinds(stillOpen(story.state()).firstStart), (std::vector{Kind::StepUndone, Kind::StepUndone}));
+    EXPECT_EQ(kinds(openOf(story.state()).firstStart), (std::vector{Kind::StepUndone, Kind::StepUndone}));
 }
 
 TEST(StillOpen, OutOfBandUntilItIsSetAnewAndStillWhenKept)
@@ -93,9 +99,9 @@ TEST(StillOpen, OutOfBandUntilItIsSetAnewAndStillWhenKept)
          .since = story.acts[static_cast<std::size_t>(at.key() - 1)].what.at,
          .kept = true},
     };
-    EXPECT_EQ(stillOpen(story.state()).firstStart, wanted);
+    EXPECT_EQ(openOf(story.state()).firstStart, wanted);
     story.leaveInside({"I1", "E1"});
-    EXPECT_EQ(stillOpen(story.state()), StillOpen{});
+    EXPECT_EQ(openOf(story.state()), StillOpen{});
 }
 
 TEST(StillOpen, TooClose)
@@ -105,19 +111,19 @@ TEST(StillOpen, TooClose)
     bracket.form = ReadingForm::Bracket;
     bracket.next = length("0.40 mm");
     const ActSeq seq = story.log(bracket);
-    const auto items = stillOpen(story.state()).firstStart;
+    const auto items = openOf(story.state()).firstStart;
     ASSERT_EQ(kinds(items), std::vector{Kind::TooClose});
     EXPECT_EQ(items[0].point, story.at("I1"));
     EXPECT_FALSE(items[0].kept);
     story.keep(seq, "I1");
-    EXPECT_TRUE(stillOpen(story.state()).firstStart.at(0).kept);
+    EXPECT_TRUE(openOf(story.state()).firstStart.at(0).kept);
 }
 
 TEST(StillOpen, WhatWasFoundOutsideIsNotOpen)
 {
     Story story = finished();
     story.found("I1", "0.10 mm");
-    EXPECT_EQ(stillOpen(story.state()), StillOpen{});
+    EXPECT_EQ(openOf(story.state()), StillOpen{});
 }
 
 TEST(StillOpen, ARevisedSpecOpensAnItemUntilThePointIsLeftByTheNewOne)
@@ -126,12 +132,12 @@ TEST(StillOpen, ARevisedSpecOpensAnItemUntilThePointIsLeftByTheNewOne)
     story.found("I1", "0.10 mm");
     story.frame.specs.push_back(lash(SpecId(3), SpecSubject::IntakeLash, bands("0.28 ± 0.05 mm"), 2));
     const std::vector<OpenItem> four{{.kind = Kind::SpecRevised, .count = 4}};
-    EXPECT_EQ(stillOpen(story.state()).firstStart, four) << "four intakes; exhausts have their own spec";
+    EXPECT_EQ(openOf(story.state()).firstStart, four) << "four intakes; exhausts have their own spec";
 
     story.leaveInside({"I1", "I2"});
-    EXPECT_EQ(stillOpen(story.state()).firstStart.at(0).count, 2) << "what was found stays judged by the old one and is past";
+    EXPECT_EQ(openOf(story.state()).firstStart.at(0).count, 2) << "what was found stays judged by the old one and is past";
     story.leaveInside({"I3", "I4"});
-    EXPECT_EQ(stillOpen(story.state()), StillOpen{});
+    EXPECT_EQ(openOf(story.state()), StillOpen{});
 }
 
 TEST(StillOpen, ARevisedSpecOpensAnItemForAPointFoundOnly)
@@ -139,7 +145,7 @@ TEST(StillOpen, ARevisedSpecOpensAnItemForAPointFoundOnly)
     Story story;
     story.found("I1", "0.10 mm");
     story.frame.specs.push_back(lash(SpecId(3), SpecSubject::IntakeLash, bands("0.28 ± 0.05 mm"), 2));
-    EXPECT_EQ(ofKind(Kind::SpecRevised, stillOpen(story.state()).firstStart), (std::vector<OpenItem>{{.kind = Kind::SpecRevised}}));
+    EXPECT_EQ(ofKind(Kind::SpecRevised, openOf(story.state()).firstStart), (std::vector<OpenItem>{{.kind = Kind::SpecRevised}}));
 }
 
 struct HandOverCase {
@@ -162,10 +168,10 @@ TEST_P(HandOver, CountsThePointsLeftThatWayAndNoOthers)
     GetParam().leave(found);
     story.log(found);
     const StillOpen wanted{.turning = {}, .firstStart = {}, .handOver = {{.kind = GetParam().kind, .count = 2}}};
-    EXPECT_EQ(stillOpen(story.state()), wanted);
+    EXPECT_EQ(openOf(story.state()), wanted);
 
     story.checkAgain({story.at("I1")});
-    EXPECT_EQ(stillOpen(story.state()).handOver, (std::vector<OpenItem>{{.kind = GetParam().kind, .count = 1}}))
+    EXPECT_EQ(openOf(story.state()).handOver, (std::vector<OpenItem>{{.kind = GetParam().kind, .count = 1}}))
         << "a point to check again is not left any more";
 }
 
@@ -187,11 +193,11 @@ TEST(StillOpen, AnUnsureSpecThatJudgedSomething)
         Story story = finished();
         story.frame.specs[1].source.certainty = certainty;
         const std::vector<OpenItem> wanted{{.kind = Kind::SpecUnsure, .spec = exhaustSpec}};
-        EXPECT_EQ(stillOpen(story.state()).handOver, wanted);
+        EXPECT_EQ(openOf(story.state()).handOver, wanted);
     }
     Story notUsed;
     notUsed.frame.specs[1].source.certainty = Certainty::FromMemory;
-    EXPECT_TRUE(ofKind(Kind::SpecUnsure, stillOpen(notUsed.state()).handOver).empty());
+    EXPECT_TRUE(ofKind(Kind::SpecUnsure, openOf(notUsed.state()).handOver).empty());
 }
 
 TEST(StillOpen, AnAssumedToleranceOfTheBandThatJudged)
@@ -199,14 +205,14 @@ TEST(StillOpen, AnAssumedToleranceOfTheBandThatJudged)
     Story story = finished();
     story.frame.specs[0].asked = bands("0.30 mm", ".012 ± .002 in");
     const std::vector<OpenItem> wanted{{.kind = Kind::ToleranceAssumed, .spec = intakeSpec}};
-    EXPECT_EQ(stillOpen(story.state()).handOver, wanted);
+    EXPECT_EQ(openOf(story.state()).handOver, wanted);
 
     for (const std::string_view point : {"I1", "I2", "I3", "I4"})
         story.left(point, ".012 in");
-    EXPECT_EQ(stillOpen(story.state()), StillOpen{}) << "the inch band has limits of its own";
+    EXPECT_EQ(openOf(story.state()), StillOpen{}) << "the inch band has limits of its own";
 
     story.frame.specs[0].asked = bands("0.30 ± 0.05 mm", ".012 in");
-    EXPECT_EQ(stillOpen(story.state()).handOver, wanted);
+    EXPECT_EQ(openOf(story.state()).handOver, wanted);
 }
 
 } // namespace

@@ -64,6 +64,46 @@ TEST(RestsOn, TurnsAndNewerPlansRestOnThePlan)
     EXPECT_FALSE(restsOn(story.acts[2], story.acts[0]));
 }
 
+TEST(RestsOn, AGeneratedPlanRestsOnWhereTheCrankStood)
+{
+    Story story;
+    story.crank(90);
+    story.twoPositions();
+    CrankPlan typed = generatePlan(story.frame.engine.design, PlanWay::TwoPositions);
+    typed.generated = false;
+    story.log(PlanFact{ourEngine, typed});
+    EXPECT_TRUE(restsOn(story.acts[1], story.acts[0])) << "listed from there";
+    EXPECT_FALSE(restsOn(story.acts[2], story.acts[0])) << "the manual's own begins where the manual says";
+    EXPECT_FALSE(restsOn(story.acts[0], story.acts[1]));
+    story.acts[1].what.job = otherJob;
+    EXPECT_FALSE(restsOn(story.acts[1], story.acts[0]));
+}
+
+TEST(RestingOn, TheFirstPlanKeepsNothingInForce)
+{
+    Story story;
+    const ActSeq stood = story.crank(90);
+    story.twoPositions();
+    EXPECT_FALSE(restingOn(story.state(), stood)) << "the program's own plan cannot be taken back, so it must not bind";
+    const ActSeq chosen = story.twoPositions();
+    ASSERT_TRUE(restingOn(story.state(), stood));
+    EXPECT_EQ(restingOn(story.state(), stood)->seq, chosen);
+    story.withdraw(chosen);
+    EXPECT_FALSE(restingOn(story.state(), stood));
+}
+
+TEST(RestingOn, ATurnDespiteTheWaitRestsOnThePlanAsAnyTurnDoes)
+{
+    Story story(hydraulicFrame());
+    story.twoPositions();
+    const ActSeq plan = story.twoPositions();
+    story.crank(0);
+    const ActSeq set = story.log(story.turned("I1", Phase::AsLeft, "3/4"));
+    const ActSeq turned = story.crank(360, CrankHow::Turned);
+    EXPECT_EQ(restingOn(story.state(), plan)->seq, turned);
+    EXPECT_FALSE(restingOn(story.state(), set)) << "the crank moved on whatever was read";
+}
+
 TEST(RestsOn, NothingRestsOnStepsOrCautions)
 {
     Story story;

@@ -93,6 +93,79 @@ TEST(Verdicts, HotAgainstColdIsNotComparable)
     EXPECT_EQ(verdictOf(feel, &spec), Verdict::ByFeel);
 }
 
+// The rule of ISO 14253-1 for 0.20 to 0.30 mm and U = 0.02: proved inside 0.22 to 0.28, proved outside from 0.18 and 0.32.
+TEST(Verdicts, AnExactReadingWithItsUncertainty)
+{
+    const Spec spec = lash(intakeSpec, SpecSubject::IntakeLash, bands("0.20-0.30 mm"));
+    const auto verdict = [&](std::string_view value, std::string_view uncertainty) {
+        ReadingFact reading = taken(exact, value);
+        reading.uncertainty = length(uncertainty).value;
+        return verdictOf(reading, &spec);
+    };
+    EXPECT_EQ(verdict("0.22 mm", "0.02 mm"), Verdict::Inside);
+    EXPECT_EQ(verdict("0.28 mm", "0.02 mm"), Verdict::Inside);
+    EXPECT_EQ(verdict("0.21 mm", "0.02 mm"), Verdict::TooClose);
+    EXPECT_EQ(verdict("0.31 mm", "0.02 mm"), Verdict::TooClose);
+    EXPECT_EQ(verdict("0.18 mm", "0.02 mm"), Verdict::Low);
+    EXPECT_EQ(verdict("0.32 mm", "0.02 mm"), Verdict::High);
+    EXPECT_EQ(verdict("0.30 mm", "0 mm"), Verdict::Inside) << "no uncertainty is simple acceptance";
+}
+
+TEST(Verdicts, WithUncertaintyEachReadingByItsOwnSystemsBand)
+{
+    const Spec spec = lash(intakeSpec, SpecSubject::IntakeLash, bands("0.25-0.30 mm", ".010-.012 in"));
+    ReadingFact reading = taken(exact, ".012 in");
+    EXPECT_EQ(verdictOf(reading, &spec), Verdict::Inside);
+    reading.uncertainty = length("0.0005 in").value;
+    EXPECT_EQ(verdictOf(reading, &spec), Verdict::TooClose);
+    reading = taken(exact, ".0115 in");
+    reading.uncertainty = length("0.0005 in").value;
+    EXPECT_EQ(verdictOf(reading, &spec), Verdict::Inside);
+}
+
+TEST(Verdicts, BracketsAndOneSidedReadingsHaveTheirOwnEnds)
+{
+    const Spec spec = lash(intakeSpec, SpecSubject::IntakeLash, bands("0.25-0.35 mm"));
+    for (ReadingFact reading : {taken(bracket, "0.25 mm", "0.35 mm"), taken(ReadingForm::Loose, "0.35 mm"),
+                                taken(ReadingForm::Tight, "0.25 mm"), taken(ReadingForm::ByFeel)}) {
+        const Verdict without = verdictOf(reading, &spec);
+        const auto interval = intervalOf(reading);
+        reading.uncertainty = length("0.04 mm").value;
+        EXPECT_EQ(verdictOf(reading, &spec), without);
+        EXPECT_EQ(intervalOf(reading), interval);
+    }
+}
+
+ReadingFact turnedBy(std::string_view text)
+{
+    ReadingFact reading = taken(ReadingForm::Turned);
+    reading.turned = parse<Angle>(text, AngleUnit::Turn).value();
+    return reading;
+}
+
+TEST(Verdicts, TurnsByTurnsAndLengthsByLengths)
+{
+    const Spec lengths = lash(intakeSpec, SpecSubject::IntakeLash, bands("0.25-0.35 mm"));
+    Spec angles = lengths;
+    angles.asked = turns("3/4 ± 1/8 turn");
+    EXPECT_EQ(verdictOf(turnedBy("3/4"), &angles), Verdict::Inside);
+    EXPECT_EQ(verdictOf(turnedBy("7/8 turn"), &angles), Verdict::Inside);
+    EXPECT_EQ(verdictOf(turnedBy("0.876 turn"), &angles), Verdict::High);
+    EXPECT_EQ(verdictOf(turnedBy("224°"), &angles), Verdict::Low);
+    EXPECT_EQ(verdictOf(turnedBy("3/4"), &lengths), Verdict::NotComparable);
+    EXPECT_EQ(verdictOf(taken(exact, "0.30 mm"), &angles), Verdict::NotComparable);
+    EXPECT_EQ(verdictOf(taken(bracket, "0.30 mm", "0.35 mm"), &angles), Verdict::NotComparable);
+    EXPECT_EQ(verdictOf(taken(ReadingForm::Loose), &angles), Verdict::NotComparable) << "no leaf was tried, and none is asked";
+    EXPECT_EQ(verdictOf(taken(ReadingForm::ByFeel), &angles), Verdict::ByFeel);
+    EXPECT_EQ(verdictOf(taken(ReadingForm::Turned), &angles), Verdict::NoSpec) << "nobody said how far";
+    EXPECT_EQ(verdictOf(turnedBy("3/4"), nullptr), Verdict::NoSpec);
+    Spec torque = lengths;
+    torque.asked = pairBands<Torque>(parseBand<Torque>("20 N·m", TorqueUnit::NewtonMetre).value(), std::nullopt).value();
+    EXPECT_EQ(verdictOf(turnedBy("3/4"), &torque), Verdict::NoSpec);
+    angles.condition = EngineCondition::Hot;
+    EXPECT_EQ(verdictOf(turnedBy("3/4"), &angles), Verdict::NotComparable) << "cold against hot";
+}
+
 TEST(Intervals, OfEveryForm)
 {
     const Length low = length("0.25 mm").value;
@@ -103,6 +176,10 @@ TEST(Intervals, OfEveryForm)
     EXPECT_EQ(intervalOf(taken(ReadingForm::Tight, "0.25 mm")), Interval<Length>::tighterThan(low));
     EXPECT_FALSE(intervalOf(taken(ReadingForm::ByFeel)));
     EXPECT_FALSE(intervalOf(taken(ReadingForm::Loose)));
+    EXPECT_FALSE(intervalOf(turnedBy("3/4")));
+    ReadingFact measured = taken(exact, "0.25 mm");
+    measured.uncertainty = length("0.02 mm").value;
+    EXPECT_EQ(intervalOf(measured), Interval<Length>::within(low, length("0.02 mm").value));
 }
 
 } // namespace

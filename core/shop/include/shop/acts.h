@@ -20,6 +20,7 @@ enum class ReadingForm {
     Loose,   ///< more than the leaf `value`
     Tight,   ///< less than the leaf `value`
     ByFeel,  ///< no tool that could measure it
+    Turned,  ///< turned on from zero lash by `turned`
 };
 
 /// One reading of one setting point. Never changed: a correction supersedes it.
@@ -35,6 +36,11 @@ struct ReadingFact {
     bool specLeaf = false;          ///< set with the spec's leaf, locked, felt again
     bool outOfPlace = false;        ///< logged although the crank stood where it may not be set, or at no known place
     std::optional<ActSeq> corrects; ///< the reading this one supersedes as a correction
+    // Never said before the second schema step: empty in older acts.
+    std::optional<Typed<Angle>> turned = {};          ///< of Turned
+    std::optional<Length> uncertainty = {};           ///< expanded, that it was judged with; empty: simple acceptance
+    std::optional<TypedTemperature> temperature = {}; ///< of the engine
+    std::optional<std::int64_t> minutesSinceRun = {}; ///< since the engine last ran
     bool operator==(const ReadingFact &) const = default;
 };
 
@@ -90,10 +96,21 @@ struct CautionsFact {
     bool operator==(const CautionsFact &) const = default;
 };
 
+/// What may have moved a point that was set.
+enum class Disturbance {
+    Other,
+    HeadTightened,    ///< the head tightened again
+    RockersTightened, ///< a rocker stand or shaft tightened again
+    TimingMoved,      ///< the cam drive was off
+    ValveOrSeatCut,   ///< a valve or its seat was cut or changed
+    BridgeSet,        ///< its bridge screw was set after it
+};
+
 /// Work done later may have moved what was set at these points.
 struct CheckAgainFact {
     std::vector<PointId> points;
-    std::string why;
+    std::string why; ///< in a person's words; may be empty
+    Disturbance cause = Disturbance::Other;
     bool operator==(const CheckAgainFact &) const = default;
 };
 
@@ -128,13 +145,15 @@ struct Act {
 std::vector<PointId> pointsOf(const Fact &fact);
 
 /// Whether `later` would lose its ground if `earlier` were withdrawn: it speaks of the same point, corrects or keeps it, moves the
-/// crank on from it, or was done at the place it tells of.
+/// crank on from it, is a generated plan listed from it, or was done at the place it tells of.
 bool restsOn(const Act &later, const Act &earlier);
 
-/// What a reading taught about the clearance; nothing for a reading by feel or against a leaf nobody named.
+/// What a reading taught about the clearance, with the uncertainty it was judged with where it is exact; nothing for a reading by feel, a
+/// turned one, or against a leaf nobody named.
 std::optional<Interval<Length>> intervalOf(const ReadingFact &reading);
 
-/// Judges a reading by one revision of its spec: by feel, no spec yet, not comparable (hot against cold), else judge().
+/// Judges a reading by one revision of its spec: by feel, no spec yet, not comparable (hot against cold, turns against a length), else
+/// judge().
 Verdict verdictOf(const ReadingFact &reading, const Spec *spec);
 
 } // namespace asleft

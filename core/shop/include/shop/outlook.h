@@ -19,6 +19,9 @@ struct OpenItem {
         NotComparable,    ///< count: points left hot against a cold spec, or cold against a hot one
         ByFeel,           ///< count: points left by feel
         OutOfPlace,       ///< count: points set where the crank did not allow it
+        BleedingDown,     ///< until: hydraulic tappets just set; not to be turned before
+        SetByTwo,         ///< point: left by two seats, each not knowing of the other
+        LashBeforeBridge, ///< point: its lash is left, its bridge screw is not
     };
     Kind kind;
     std::optional<PointId> point = {};
@@ -26,6 +29,7 @@ struct OpenItem {
     std::optional<SpecId> spec = {};
     int count = 1;
     std::optional<Moment> since = {};
+    std::optional<Moment> until = {};
     bool kept = false;
     bool operator==(const OpenItem &) const = default;
 };
@@ -37,7 +41,15 @@ struct StillOpen {
     std::vector<OpenItem> handOver;
     bool operator==(const StillOpen &) const = default;
 };
-StillOpen stillOpen(const JobState &state);
+/// `now` tells which waits are over.
+StillOpen stillOpen(const JobState &state, Moment now);
+
+/// Until when the crank has to stand because hydraulic tappets are bleeding down, if anything was set that asks for it: the engine's wait
+/// after the last of its lashes, or of points turned on from zero lash, was left. A correction does not begin it anew.
+std::optional<Moment> bleedDownUntil(const JobState &state);
+
+/// The bridge screw whose pair this lash is of, if it has one.
+const SettingPoint *bridgeOf(const JobFrame &frame, const SettingPoint &lash);
 
 /// The position of the plan the crank stands at, as an index; nothing if it is unknown or between positions.
 std::optional<std::size_t> planPositionHere(const JobState &state);
@@ -58,7 +70,7 @@ struct NextAct {
         LockNut,      ///< point: its nut is open
         FeelPoint,    ///< point: untouched
         SetPoint,     ///< point: felt, not left yet, or to check again
-        SetOrKeep,    ///< point: left outside its band and not kept
+        SetOrKeep,    ///< point: left outside its band, or by two, and not kept
         TurnCrank,    ///< position: an index into the plan
         DoStep,       ///< step
         NothingOpen,
@@ -73,15 +85,17 @@ struct NextAct {
 /// What one point wants next, wherever the crank stands: LockNut, FeelPoint, SetPoint, SetOrKeep, or NothingOpen where it is settled.
 NextAct pointAct(const JobState &state, PointId point);
 
-/// Whether a point is one of those set at this position and not settled, with a spec whose leaf could be used.
+/// Whether a point is one of those set at this position and not settled, with a spec whose leaf or turns could be used. A lash can be once
+/// the bridge screw of its pair is settled or can be left here with it.
 bool canBeLeftHere(const JobState &state, const SettingPoint &point);
 
 /// The first undone line of the job, and within the valve set the next act there.
 NextAct nextAct(const JobState &state);
 
 /// The next act within the valve set: open nuts first, then the points of this position (all felt before the first is set; one left
-/// outside its band at once), then a turn of the crank to the position that is nearest ahead and has work, last a point that no position
-/// of the plan sets. NothingOpen when every point is settled.
+/// outside its band, or by two, at once), then a turn of the crank to the position that is nearest ahead and has work, last a point that no
+/// position of the plan sets. Wherever a lash would be set, the bridge screw of its pair goes before it until that is settled.
+/// NothingOpen when every point is settled.
 NextAct nextValveAct(const JobState &state);
 
 /// A line is done by its act; the valve set is done when every point is settled.
@@ -93,8 +107,12 @@ Phase phaseNow(const PointState &point);
 /// The leaf the spec asks for: its nominal, else the leaf of `set` in the band nearest its middle, else the middle in whole steps of its
 /// unit; for a one-sided band its limit.
 std::optional<Typed<Length>> specLeaf(const Band<Length> &band, const Tool *set);
-/// The same of the band printed in the system of the set's leaves, else of the first.
+/// The same of the band printed in the system of the set's leaves, of a gauge in that of its resolution, else of the first.
 std::optional<Typed<Length>> specLeaf(const SpecBand<Length> &bands, const Tool *set);
+
+/// The turns from zero lash the spec asks for: its nominal, else the middle, for a one-sided band its limit; written as a fraction where
+/// that is simple: "3/4 turn".
+std::optional<Typed<Angle>> specTurns(const SpecBand<Angle> &bands);
 
 /// Points whose lock nut is open.
 std::vector<PointId> openNuts(const JobState &state);
@@ -105,7 +123,8 @@ std::optional<ActSeq> undoable(const JobState &state, std::string_view seat);
 /// The withdrawal this seat can take back again, if that was the last thing it did in this job.
 std::optional<ActSeq> redoable(const JobState &state, std::string_view seat);
 
-/// The in-force act that rests on `earlier`, if any.
+/// The in-force act that rests on `earlier`, if any: restsOn(), and a lash left over the bridge screw `earlier` left. The plan a job began
+/// with rests on nothing.
 const Act *restingOn(const JobState &state, ActSeq earlier);
 
 /// The last act in force, not counting withdrawals, cautions and other jobs' crank moves.

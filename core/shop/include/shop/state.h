@@ -19,6 +19,7 @@ struct JobFrame {
     std::optional<TurningTable> table; ///< the manual's own, latest revision
     std::vector<Person> people;
     std::vector<Tool> tools;
+    DecisionRule rule = DecisionRule::Simple; ///< the shop's, for readings to come
 
     [[nodiscard]] const SettingPoint *point(PointId id) const;
     [[nodiscard]] const SettingPoint *pointAt(AdjusterRef valve) const;
@@ -27,10 +28,13 @@ struct JobFrame {
     [[nodiscard]] const Spec *spec(SpecId id) const;
     /// The newest revision of a subject.
     [[nodiscard]] const Spec *specNow(SpecSubject subject) const;
-    /// The newest lash spec of a valve's side.
-    [[nodiscard]] const Spec *lashNow(Side side) const;
-    /// The newest lash spec's bands, or nothing.
-    [[nodiscard]] const SpecBand<Length> *lashBandsNow(Side side) const;
+    [[nodiscard]] const Tool *tool(ToolId id) const;
+    /// The newest spec of what a point is set to.
+    [[nodiscard]] const Spec *specNow(AdjusterRef adjuster) const;
+    /// Its bands where it is a length, or nothing.
+    [[nodiscard]] const SpecBand<Length> *lashBandsNow(AdjusterRef adjuster) const;
+    /// Its band where it is turns from zero lash, or nothing.
+    [[nodiscard]] const SpecBand<Angle> *turnsNow(AdjusterRef adjuster) const;
 };
 
 enum class PointStage { Untouched, Found, NutOpen, Left, CheckAgain };
@@ -40,6 +44,7 @@ struct Judged {
     ActSeq seq;
     Moment at;
     PersonId who;
+    std::string seat;
     ReadingFact reading;
     Verdict verdict;
     bool operator==(const Judged &) const = default;
@@ -52,9 +57,15 @@ struct PointState {
     std::optional<Moment> nutOpenSince;
     std::optional<std::string> kept; ///< the reason, where an as-left reading outside its band was kept
     std::string checkAgainWhy;
+    std::optional<Disturbance> disturbance = {}; ///< of a point to check again
+    /// The as-left reading of another seat that the one in force came on top of, the point having been left all the while, without a nut
+    /// opened or a check asked for between: two people set the same point, each not knowing of the other. A seat that took or corrected a
+    /// reading knows of it. Empty again once the point is kept, opened, sent to check again, set once more at either of
+    /// the two seats, or the reading in force is corrected by the seat it came on top of; a correction at its own seat settles nothing.
+    std::optional<Judged> leftByTwo = {};
     bool operator==(const PointState &) const = default;
 
-    /// Left, and either inside its band or with nothing to judge it by (by feel, no spec, not comparable), or kept.
+    /// Left, not by two, and either inside its band or with nothing to judge it by (by feel, no spec, not comparable), or kept.
     [[nodiscard]] bool settled() const;
 };
 

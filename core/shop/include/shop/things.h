@@ -5,7 +5,10 @@
 #include <engine/adjuster.h>
 #include <engine/plan.h>
 #include <measure/band.h>
+#include <measure/judge.h>
+#include <measure/temperature.h>
 
+#include <chrono>
 #include <optional>
 #include <string>
 #include <variant>
@@ -21,25 +24,37 @@ struct Person {
     bool operator==(const Person &) const = default;
 };
 
-/// A set of feeler leaves, smallest first.
+enum class ToolKind { FeelerSet, DialGauge, Micrometer };
+
+/// What a length is measured with.
 struct Tool {
     ToolId id;
     std::string name;
-    std::string leavesText; ///< as typed
-    std::vector<Typed<Length>> leaves;
+    std::string leavesText;            ///< of a feeler set, as typed
+    std::vector<Typed<Length>> leaves; ///< of a feeler set, smallest first; else empty
+    ToolKind kind = ToolKind::FeelerSet;
+    std::optional<Typed<Length>> permissibleError = {}; ///< of a gauge: the most it may be off
+    std::optional<Typed<Length>> resolution = {};       ///< of a gauge: what it is read to
     bool operator==(const Tool &) const = default;
 };
+
+/// Expanded uncertainty of a value read with a tool: of a feeler set one step of its leaves there (feelerUncertainty()), of a gauge
+/// gaugeUncertainty(). The step at a leaf is the gap to its neighbour, the larger of both. Nothing where it is not known: no leaf of the
+/// set is within a step of the value, a set of one leaf has no step, or the gauge's error or resolution was not given.
+std::optional<Length> uncertaintyOf(const Tool &tool, Length value);
 
 struct Vehicle {
     VehicleId id;
     std::string name;
-    std::string mark; ///< number plate, chassis number, whatever is painted on it; may be empty
+    std::string mark;        ///< number plate, whatever is painted on it; may be empty
+    std::string number = {}; ///< the maker's vehicle number, as typed; may be empty
+    bool stand = false;      ///< no vehicle at all: where engines are kept that are in none
     bool operator==(const Vehicle &) const = default;
 };
 
 enum class MeterUnit { Kilometre, Mile, Hour };
 
-/// Distance or running hours, read at a date.
+/// Distance or running hours, read at a date. Of two readings of one meter the later is not less.
 struct MeterReading {
     MeterReadingId id;
     VehicleId vehicle;
@@ -47,13 +62,27 @@ struct MeterReading {
     std::int64_t thousandths; ///< of the unit
     std::string text;         ///< as typed
     Moment at;
+    bool replaced = false; ///< the first reading of another meter: counts on from what the old one last showed
     bool operator==(const MeterReading &) const = default;
 };
 
-/// The screw adjusters of an engine, as far as they are known.
+/// What a vehicle has done over all its meters, in thousandths of the unit of the last reading: what the first of them showed, and every
+/// stretch between two readings of one meter. A meter in another unit has a count of its own, which begins with what it shows where the
+/// vehicle came with it, else with nothing. Nothing without readings. \pre oldest first
+std::optional<std::int64_t> meterTotal(const std::vector<MeterReading> &readings);
+
+/// How an engine's lash is set.
+enum class AdjusterKind {
+    Screw,     ///< a screw and a lock nut
+    Hydraulic, ///< a tappet that takes the lash up by oil: turned on from zero lash, or its collapsed clearance measured
+};
+
+/// The adjusters of an engine, as far as they are known.
 struct ScrewText {
     std::string pitch; ///< of the adjusting screw, as typed; empty if unknown
     std::string ratio; ///< leaf travel over screw travel, as typed; empty means 1
+    AdjusterKind kind = AdjusterKind::Screw;
+    std::string bleedDown = {}; ///< minutes a hydraulic tappet needs before the crank is turned, as typed; empty: no wait
     bool operator==(const ScrewText &) const = default;
 };
 
@@ -70,8 +99,9 @@ struct Engine {
     std::string name;
     EngineDesign design;
     ScrewText screw;
-    std::optional<ScrewAdjuster> adjuster; ///< from `screw`; empty where the pitch is unknown
-    std::vector<SettingPoint> points;      ///< in the order of EngineDesign::adjusters()
+    std::optional<ScrewAdjuster> adjuster;              ///< from `screw`; empty where the pitch is unknown
+    std::optional<std::chrono::minutes> bleedDown = {}; ///< from `screw`, of hydraulic tappets
+    std::vector<SettingPoint> points;                   ///< in the order of EngineDesign::adjusters()
 };
 
 /// How sure a value from outside is.
@@ -80,7 +110,10 @@ enum class Certainty { ReadInManual, ToldByPerson, FromMemory, Assumed };
 /// Whether a clearance is meant, or was felt, on a cold or a hot engine.
 enum class EngineCondition { Cold, Hot };
 
-enum class SpecSubject { IntakeLash, ExhaustLash, LockNut };
+enum class SpecSubject { IntakeLash, ExhaustLash, LockNut, BridgeScrew, Decompressor, Injector };
+
+/// The spec a setting point is set to.
+SpecSubject subjectOf(AdjusterRef adjuster);
 
 struct SpecSource {
     std::string manual;
@@ -97,7 +130,8 @@ struct Spec {
     int revision = 1; ///< counts up from 1 within an engine's subject
     EngineCondition condition = EngineCondition::Cold;
     SpecSource source;
-    std::variant<SpecBand<Length>, SpecBand<Torque>> asked; ///< a torque for LockNut, a length for the lashes
+    /// A torque for LockNut; for the points a length, or an angle: so many turns from zero lash.
+    std::variant<SpecBand<Length>, SpecBand<Torque>, SpecBand<Angle>> asked;
     bool operator==(const Spec &) const = default;
 };
 

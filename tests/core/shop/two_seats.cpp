@@ -1,0 +1,211 @@
+// Two people at two seats set the same point, each not knowing of the other.
+#include "story.h"
+
+namespace asleft {
+namespace {
+
+using Open = OpenItem::Kind;
+
+class AtSeats : public Story {
+public:
+    AtSeats() = default;
+    explicit AtSeats(JobFrame told) : Story(std::move(told)) {}
+
+    ActSeq leftAt(std::string_view where, std::string_view value = "0.30 mm")
+    {
+        seat = where;
+        return left("I1", value);
+    }
+    ActSeq correctAt(std::string_view where, ActSeq wrong, std::string_view value)
+    {
+        seat = where;
+        return correct(wrong, "I1", Phase::AsLeft, value);
+    }
+    /// The reading in doubt, if there is one.
+    [[nodiscard]] std::optional<ActSeq> doubted() const
+    {
+        const auto &byTwo = point("I1").leftByTwo;
+        return byTwo ? std::optional(byTwo->seq) : std::nullopt;
+    }
+    [[nodiscard]] std::vector<OpenItem> open() const
+    {
+        auto items = stillOpen(state(), Moment{1'000'000'000}).firstStart;
+        std::erase_if(items, [](const OpenItem &item) { return item.kind != Open::SetByTwo; });
+        return items;
+    }
+};
+
+TEST(LeftByTwo, OneOnTopOfTheOther)
+{
+    AtSeats story;
+    const ActSeq first = story.leftAt("bench");
+    EXPECT_FALSE(story.doubted());
+    const ActSeq second = story.leftAt("office", "0.32 mm");
+    EXPECT_EQ(story.doubted(), first);
+    const PointState point = story.point("I1");
+    EXPECT_EQ(point.left->seq, second);
+    EXPECT_EQ(point.left->seat, "office");
+    EXPECT_EQ(point.leftByTwo->seat, "bench");
+    EXPECT_EQ(point.stage, PointStage::Left);
+    EXPECT_FALSE(point.settled());
+    EXPECT_EQ(pointAct(story.state(), story.at("I1")).kind, NextAct::Kind::SetOrKeep);
+    const std::vector<OpenItem> wanted{
+        {.kind = Open::SetByTwo, .point = story.at("I1"), .since = story.acts[static_cast<std::size_t>(second.key() - 1)].what.at}};
+    EXPECT_EQ(story.open(), wanted);
+}
+
+TEST(LeftByTwo, ByOneStrokeToo)
+{
+    AtSeats story;
+    const ActSeq first = story.leftAt("bench");
+    story.seat = "office";
+    story.log(AllLeftFact{{story.reading("I1", Phase::AsLeft, "0.30 mm"), story.reading("I2", Phase::AsLeft, "0.30 mm")}});
+    EXPECT_EQ(story.doubted(), first);
+    EXPECT_FALSE(story.point("I2").leftByTwo);
+}
+
+TEST(LeftByTwo, NotByOneSeatAlone)
+{
+    AtSeats story;
+    story.leftAt("bench");
+    story.leftAt("bench", "0.33 mm");
+    EXPECT_FALSE(story.doubted());
+    EXPECT_TRUE(story.point("I1").settled());
+}
+
+TEST(LeftByTwo, NotAfterSomethingWasOpenedOrAskedFor)
+{
+    for (const bool opened : {true, false}) {
+        AtSeats story;
+        story.leftAt("bench");
+        opened ? story.nutOpen("I1") : story.checkAgain({story.at("I1")});
+        story.leftAt("office");
+        EXPECT_FALSE(story.doubted()) << opened;
+        EXPECT_TRUE(story.point("I1").settled()) << opened;
+    }
+}
+
+TEST(LeftByTwo, WhatWasFoundIsNotSet)
+{
+    AtSeats story;
+    story.found("I1", "0.20 mm");
+    story.leftAt("office");
+    EXPECT_FALSE(story.doubted());
+    story.seat = "bench";
+    story.found("I1", "0.20 mm");
+    EXPECT_FALSE(story.doubted());
+}
+
+TEST(LeftByTwo, ASeatThatCorrectedAReadingKnowsOfIt)
+{
+    AtSeats story;
+    const ActSeq first = story.leftAt("bench", "0.50 mm");
+    story.correctAt("office", first, "0.30 mm");
+    EXPECT_FALSE(story.doubted()) << "a correction is no second setting";
+    story.leftAt("office");
+    EXPECT_FALSE(story.doubted()) << "it knew";
+
+    AtSeats other;
+    const ActSeq theirs = other.leftAt("bench", "0.50 mm");
+    const ActSeq mended = other.correctAt("bench", theirs, "0.30 mm");
+    other.leftAt("office");
+    EXPECT_EQ(other.doubted(), mended) << "mended at its own seat, the office still knew nothing";
+
+    AtSeats back;
+    back.correctAt("office", back.leftAt("bench", "0.50 mm"), "0.30 mm");
+    back.leftAt("bench");
+    EXPECT_FALSE(back.doubted()) << "the bench had set it itself, whoever mended the writing";
+}
+
+TEST(LeftByTwo, SettledOnceItIsKept)
+{
+    AtSeats story;
+    story.leftAt("bench");
+    const ActSeq second = story.leftAt("office");
+    story.keep(second, "I1");
+    EXPECT_FALSE(story.doubted());
+    EXPECT_TRUE(story.open().empty());
+    EXPECT_TRUE(story.point("I1").settled());
+    EXPECT_EQ(story.point("I1").kept, "worn seat");
+}
+
+TEST(LeftByTwo, AKeepOfThePastReadingSettlesNothing)
+{
+    AtSeats story;
+    const ActSeq first = story.leftAt("bench", "0.60 mm");
+    story.leftAt("office");
+    story.keep(first, "I1");
+    EXPECT_EQ(story.doubted(), first);
+}
+
+TEST(LeftByTwo, SettledOnceItIsOpenedOrToCheckAgain)
+{
+    for (const bool opened : {true, false}) {
+        AtSeats story;
+        story.leftAt("bench");
+        story.leftAt("office");
+        opened ? story.nutOpen("I1") : story.checkAgain({story.at("I1")});
+        EXPECT_FALSE(story.doubted());
+        EXPECT_TRUE(story.open().empty());
+    }
+}
+
+TEST(LeftByTwo, SettledOnceOneOfTheTwoSetsItOnceMore)
+{
+    for (const std::string_view seat : {"bench", "office"}) {
+        AtSeats story;
+        story.leftAt("bench");
+        story.leftAt("office");
+        story.leftAt(seat);
+        EXPECT_FALSE(story.doubted()) << seat;
+        EXPECT_TRUE(story.point("I1").settled()) << seat;
+    }
+}
+
+TEST(LeftByTwo, AThirdSeatOnTopIsAnotherDoubt)
+{
+    AtSeats story;
+    story.leftAt("bench");
+    const ActSeq second = story.leftAt("office");
+    story.leftAt("shed");
+    EXPECT_EQ(story.doubted(), second);
+}
+
+TEST(LeftByTwo, ACorrectionAtTheOtherSeatSettlesIt)
+{
+    AtSeats story;
+    const ActSeq first = story.leftAt("bench");
+    const ActSeq second = story.leftAt("office", "0.50 mm");
+    const ActSeq mended = story.correctAt("office", second, "0.31 mm");
+    EXPECT_EQ(story.doubted(), first) << "mending a slip at its own seat shows no sign of knowing";
+    story.correctAt("shed", mended, "0.32 mm");
+    EXPECT_EQ(story.doubted(), first) << "nor does a third seat's word";
+    const ActSeq now = story.point("I1").left->seq;
+    story.correctAt("bench", now, "0.33 mm");
+    EXPECT_FALSE(story.doubted());
+    EXPECT_TRUE(story.point("I1").settled());
+}
+
+TEST(LeftByTwo, TakenBackWithTheReadingThatRaisedIt)
+{
+    AtSeats story;
+    const ActSeq first = story.leftAt("bench");
+    const PointState before = story.point("I1");
+    const ActSeq second = story.leftAt("office");
+    ASSERT_TRUE(restingOn(story.state(), first)) << "the bench cannot take its own back under it";
+    story.withdraw(second);
+    EXPECT_EQ(story.point("I1"), before);
+}
+
+TEST(LeftByTwo, TheBridgeSetAfterItSettlesItToo)
+{
+    AtSeats story(bridgedFrame());
+    story.leftAt("bench");
+    story.leftAt("office");
+    ASSERT_TRUE(story.doubted());
+    story.left("BI1", "0.07 mm");
+    EXPECT_FALSE(story.doubted()) << "it has to be set again anyway";
+}
+
+} // namespace
+} // namespace asleft
