@@ -41,9 +41,11 @@ public:
         sayAll(typed.value, typed.unit, typed.text);
     }
 
-    void say(AdjusterRef valve) { sayAll(valve.cylinder.index, valve.side); }
+    void say(AdjusterRef adjuster) { sayAll(adjuster.cylinder.index, wordOf(adjuster)); }
     void say(const PlanPoint &point) { sayAll(point.adjuster, point.margin); }
     void say(const PlanPosition &position) { sayAll(position.place.cylinder.index, position.place.event, position.crank, position.points); }
+
+    void say(const TypedTemperature &typed) { sayAll(typed.value, typed.unit, typed.text); }
 
     template <class T>
     void say(const std::optional<T> &value)
@@ -68,10 +70,23 @@ public:
         (say(values), ...);
     }
 
+    /// What older acts could not say is said behind a mark of its own, and only where it is set: an act without it keeps its number.
+    template <class T>
+    void sayIfAny(std::string_view mark, const std::optional<T> &value)
+    {
+        if (value)
+            sayAll(mark, *value);
+    }
+
     void say(const ReadingFact &fact)
     {
         sayAll(fact.point, fact.phase, fact.form, fact.value, fact.next, fact.judgedBy, fact.tool, fact.condition, fact.specLeaf,
                fact.outOfPlace, fact.corrects);
+        // What comes behind it in a list begins with a number, so that a mark is never taken for it.
+        sayIfAny("turned", fact.turned);
+        sayIfAny("uncertainty", fact.uncertainty);
+        sayIfAny("temperature", fact.temperature);
+        sayIfAny("minutes since run", fact.minutesSinceRun);
     }
     void operator()(const ReadingFact &fact) { say(fact); }
     void operator()(const AllLeftFact &fact) { say(fact.readings); }
@@ -85,7 +100,11 @@ public:
     void operator()(const StepDoneFact &fact) { say(fact.step); }
     void operator()(const KeepFact &fact) { sayAll(fact.reading, fact.point, fact.reason); }
     void operator()(const CautionsFact &fact) { say(fact.cautions); }
-    void operator()(const CheckAgainFact &fact) { sayAll(fact.points, fact.why); }
+    void operator()(const CheckAgainFact &fact)
+    {
+        sayAll(fact.points, fact.why);
+        sayIfAny("cause", fact.cause != Disturbance::Other ? std::optional(fact.cause) : std::nullopt);
+    }
     void operator()(const WithdrawFact &) {}
 
     [[nodiscard]] const QByteArray &text() const { return m_text; }

@@ -48,12 +48,17 @@ QString sqlText(std::string_view sql)
     return QString::fromUtf8(sql.data(), static_cast<qsizetype>(sql.size()));
 }
 
-/// mode=rw: SQLite would otherwise make a missing file, and call an unwritable one open.
-QString uriOf(const std::string &path)
+/// SQLite would otherwise make a missing file, and call an unwritable one open.
+constexpr const char *writing = "mode=rw";
+
+QString uriOf(const std::string &path, const char *parameters)
 {
     const QByteArray encoded = QByteArray::fromStdString(path).toPercentEncoding("/");
-    return QStringLiteral("file://") + QString::fromLatin1(encoded) + QStringLiteral("?mode=rw");
+    return QStringLiteral("file://%1?%2").arg(QString::fromLatin1(encoded), QString::fromLatin1(parameters));
 }
+
+/// How often a garage that changes while it is being opened for reading is looked at again.
+constexpr int attempts = 5;
 
 } // namespace
 
@@ -62,17 +67,27 @@ struct Connection::Statement {
     QSqlQuery query;
 };
 
-Connection::Connection(std::string path) : m_path(std::move(path)), m_name(QUuid::createUuid().toString()) {}
+Connection::Connection(std::string path)
+    : m_path(std::move(path)), m_name(QUuid::createUuid().toString()),
+      m_database(QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), m_name))
+{
+}
 
 Connection::~Connection()
 {
     if (m_inTransaction)
         rollback();
+    disconnect();
+    m_database = {};
+    QSqlDatabase::removeDatabase(m_name);
+}
+
+void Connection::disconnect()
+{
     // Qt complains about, and leaks, a connection of which a statement or a copy is left.
     m_statements.clear();
     m_database.close();
-    m_database = {};
-    QSqlDatabase::removeDatabase(m_name);
+    m_handle = nullptr;
 }
 
 Result<std::unique_ptr<Connection>> Connection::open(const std::string &path)
@@ -83,10 +98,35 @@ Result<std::unique_ptr<Connection>> Connection::open(const std::string &path)
     return connection;
 }
 
+Result<std::unique_ptr<Connection>> Connection::openForReading(const std::string &path)
+{
+    std::unique_ptr<Connection> connection(new Connection(path));
+    if (auto connected = connection->connectForReading(); !connected)
+        return tl::unexpected(connected.error());
+    return connection;
+}
+
+Done Connection::connectForReading()
+{
+    for (int attempt = 0; attempt < attempts; ++attempt) {
+        auto door = ReadingDoor::to(m_path);
+        if (!door)
+            return tl::unexpected(door.error());
+        disconnect();
+        m_door = *std::move(door);
+        ++m_timesConnected;
+        // Only reading shows whether the log and its index can be had.
+        const Done connected = connect().and_then([this] { return pragmaNumber("schema_version"); }).map([](std::int64_t) {});
+        if (!m_door->isStale())
+            return connected;
+    }
+    disconnect();
+    return fail(ErrorKind::GarageBusy, m_path);
+}
+
 Done Connection::connect()
 {
-    m_database = QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), m_name);
-    m_database.setDatabaseName(uriOf(m_path));
+    m_database.setDatabaseName(m_door ? uriOf(m_door->opens(), m_door->parameters()) : uriOf(m_path, writing));
     m_database.setConnectOptions(QStringLiteral("QSQLITE_OPEN_URI;QSQLITE_BUSY_TIMEOUT=%1").arg(patience));
     if (!m_database.open())
         return failed(m_database.lastError());
@@ -99,7 +139,7 @@ Done Connection::connect()
 
 Done Connection::setUp()
 {
-    if (sqlite3_db_readonly(m_handle, "main") != 0)
+    if (!readOnly() && sqlite3_db_readonly(m_handle, "main") != 0)
         return fail(ErrorKind::GarageReadOnly, m_path);
     // A misspelt column in double quotes would otherwise be taken for a text.
     sqlite3_db_config(m_handle, SQLITE_DBCONFIG_DQS_DML, 0, nullptr);
@@ -113,6 +153,7 @@ Done Connection::setUp()
         {"trusted_schema", "OFF", "0"},
         {"cell_size_check", "ON", "1"},
         {"synchronous", "FULL", "2"},
+        {"query_only", readOnly() ? "ON" : "OFF", readOnly() ? "1" : "0"},
     };
     for (const auto &[pragma, value, reads] : demanded)
         if (auto done = demand(pragma, value, reads); !done)
@@ -237,6 +278,16 @@ Result<std::int64_t> Connection::pragmaNumber(const std::string &name)
     return pragmaText(name).map([](const std::string &text) { return static_cast<std::int64_t>(std::stoll(text)); });
 }
 
+Result<std::int64_t> Connection::dataVersion()
+{
+    if (m_door && !m_inTransaction && (m_door->isStale() || !m_database.isOpen()))
+        if (auto again = connectForReading(); !again)
+            return tl::unexpected(again.error());
+    // Each connection counts from its own beginning.
+    constexpr std::int64_t countsOfOne = 1'000'000'000;
+    return pragmaNumber("data_version").map([this](std::int64_t count) { return m_timesConnected * countsOfOne + count; });
+}
+
 Done Connection::rememberFiles()
 {
     // Reading makes the log file, if it is not there yet.
@@ -259,6 +310,8 @@ Done Connection::unmoved() const
 Done Connection::begin()
 {
     assert(!m_inTransaction && "one transaction at a time");
+    if (readOnly())
+        return fail(ErrorKind::GarageReadOnly, m_path);
     // A deferred BEGIN that reads before it writes fails at once when another seat has written in between.
     if (auto begun = run("BEGIN IMMEDIATE"); !begun)
         return begun;

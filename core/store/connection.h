@@ -1,6 +1,6 @@
 #pragma once
 
-#include "garage_file.h"
+#include "reading_only.h"
 #include "values.h"
 
 #include <base/result.h>
@@ -27,12 +27,15 @@ class Connection {
 public:
     /// Opens a file that exists, with every pragma set and read back; refuses one it may only read. Writes nothing, nor looks what it is.
     static Result<std::unique_ptr<Connection>> open(const std::string &path);
+    /// Opens a file that exists, with everything committed to it, for reading only; writes nothing, neither to the file nor beside it.
+    static Result<std::unique_ptr<Connection>> openForReading(const std::string &path);
 
     ~Connection();
     Connection(const Connection &) = delete;
     Connection &operator=(const Connection &) = delete;
 
     [[nodiscard]] const std::string &path() const { return m_path; }
+    [[nodiscard]] bool readOnly() const { return m_door.has_value(); }
     [[nodiscard]] sqlite3 *handle() const { return m_handle; }
 
     /// Runs a statement that gives no rows.
@@ -46,13 +49,16 @@ public:
     /// A pragma's value.
     Result<std::int64_t> pragmaNumber(const std::string &name);
     Result<std::string> pragmaText(const std::string &name);
+    /// Changes whenever another connection has committed something. Of one that only reads and cannot see that happen, it looks whether
+    /// the files have changed, and then opens them anew.
+    Result<std::int64_t> dataVersion();
 
     /// Puts the file into write-ahead mode: nothing that was committed is lost when the power goes. Writes to a file that is not.
     Done writeAhead();
     /// From here on a file in another place than where it was opened is noticed.
     Done rememberFiles();
 
-    /// Takes the write lock at once.
+    /// Takes the write lock at once; GarageReadOnly where nothing may be written.
     Done begin();
     /// A transaction in which a write failed cannot be committed any more, and says why it failed.
     Done commit();
@@ -69,6 +75,8 @@ private:
 
     explicit Connection(std::string path);
     Done connect();
+    Done connectForReading();
+    void disconnect();
     Done setUp();
     Done demand(const std::string &pragma, const std::string &value, const std::string &reads);
     Result<Statement *> statement(std::string_view sql, const QVariantList &values);
@@ -76,7 +84,9 @@ private:
     tl::unexpected<Error> failed(const QSqlError &error);
 
     std::string m_path;
-    QString m_name; ///< of the connection within Qt
+    std::optional<ReadingDoor> m_door; ///< of one that may only be read
+    std::int64_t m_timesConnected = 0; ///< for reading
+    QString m_name;                    ///< of the connection within Qt
     QSqlDatabase m_database;
     sqlite3 *m_handle = nullptr;
     std::unordered_map<std::string, std::unique_ptr<Statement>> m_statements;

@@ -38,6 +38,11 @@ const std::string &Database::path() const
     return m_connection->path();
 }
 
+bool Database::readOnly() const
+{
+    return m_connection->readOnly();
+}
+
 Result<std::int64_t> Database::version()
 {
     return m_connection->pragmaNumber("user_version");
@@ -45,7 +50,7 @@ Result<std::int64_t> Database::version()
 
 Result<std::int64_t> Database::dataVersion()
 {
-    return m_connection->pragmaNumber("data_version");
+    return m_connection->dataVersion();
 }
 
 Done Database::check()

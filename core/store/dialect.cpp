@@ -6,6 +6,8 @@ namespace asleft::store {
 namespace {
 
 constexpr std::string_view appendOnly = "append_only ";
+constexpr std::string_view widening = "{widen ";
+constexpr std::string_view becomes = "=>";
 
 std::string refusal(const std::string &table, const std::string &name, const std::string &event)
 {
@@ -28,6 +30,24 @@ std::optional<std::string> meaningOf(std::string_view word)
     return std::nullopt;
 }
 
+std::string_view trimmed(std::string_view text)
+{
+    constexpr std::string_view blanks = " \n";
+    const std::size_t first = text.find_first_not_of(blanks);
+    return first == text.npos ? std::string_view() : text.substr(first, text.find_last_not_of(blanks) - first + 1);
+}
+
+/// A statement without the comments before it.
+std::string_view uncommented(std::string_view statement)
+{
+    statement = trimmed(statement);
+    while (statement.starts_with("--")) {
+        const std::size_t end = statement.find('\n');
+        statement = end == statement.npos ? std::string_view() : trimmed(statement.substr(end));
+    }
+    return statement;
+}
+
 } // namespace
 
 std::string writtenOut(std::string_view text)
@@ -43,6 +63,20 @@ std::string writtenOut(std::string_view text)
         text.remove_prefix(close + 1);
     }
     return written;
+}
+
+std::optional<Widening> wideningIn(std::string_view statement)
+{
+    const std::string_view word = uncommented(statement);
+    if (!word.starts_with(widening) || word.find('}') != word.size() - 1)
+        return std::nullopt;
+    const std::string_view said = trimmed(word.substr(widening.size(), word.size() - widening.size() - 1));
+    const std::size_t blank = said.find(' ');
+    const std::size_t arrow = said.find(becomes);
+    if (blank == said.npos || arrow == said.npos || arrow < blank)
+        return std::nullopt;
+    return Widening{std::string(said.substr(0, blank)), std::string(trimmed(said.substr(blank, arrow - blank))),
+                    std::string(trimmed(said.substr(arrow + becomes.size())))};
 }
 
 } // namespace asleft::store

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -12,7 +13,19 @@ constexpr std::string_view statementMark = "--;;";
 /// A schema text with its words in braces written out:
 /// `{key}` a row's own key, `{int}` a whole number of 64 bits, `{strict}` columns hold their own type only,
 /// `{append_only table}` statements after which the table's rows can be neither changed nor removed.
-/// A word it does not know stays as it is, and the database refuses it.
+/// `{widen …}` stays: see wideningIn(). A word it does not know stays as well, and the database refuses it.
 std::string writtenOut(std::string_view text);
+
+/// A rule of a table, as its CREATE TABLE spells it, and what takes its place.
+struct Widening {
+    std::string table;
+    std::string rule;
+    std::string wider; ///< one rule or several, parted by commas; every row of the table must obey them already
+    bool operator==(const Widening &) const = default;
+};
+
+/// What a statement widens that says `{widen table OLD => NEW}`, both sides being whole CHECK clauses, and nothing else beside comments.
+/// Another database writes the same out as ALTER TABLE … DROP CONSTRAINT and ADD CONSTRAINT.
+std::optional<Widening> wideningIn(std::string_view statement);
 
 } // namespace asleft::store

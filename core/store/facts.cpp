@@ -63,7 +63,9 @@ Done Writing::operator()(const CautionsFact &fact) const
 
 Done Writing::operator()(const CheckAgainFact &fact) const
 {
-    if (auto done = m_connection.run("INSERT INTO fact_check_again (act, why) VALUES (?, ?)", values(m_act, fact.why)); !done)
+    if (auto done =
+            m_connection.run("INSERT INTO fact_check_again (act, why, cause) VALUES (?, ?, ?)", values(m_act, fact.why, fact.cause));
+        !done)
         return done;
     for (std::size_t place = 0; place < fact.points.size(); ++place)
         if (auto done = m_connection.run("INSERT INTO check_again_point (act, place, point) VALUES (?, ?, ?)",
@@ -124,8 +126,8 @@ Result<Fact> readCheckAgain(Connection &connection, ActSeq act)
                           [](Row &row) { return row.id<PointId>(); });
     if (!points)
         return tl::unexpected(points.error());
-    return onlyRow(connection, act, "SELECT why FROM fact_check_again WHERE act = ?", [&](Row &row) {
-        return CheckAgainFact{*std::move(points), row.text()};
+    return onlyRow(connection, act, "SELECT why, cause FROM fact_check_again WHERE act = ?", [&](Row &row) {
+        return CheckAgainFact{*std::move(points), row.text(), row.word<Disturbance>()};
     });
 }
 

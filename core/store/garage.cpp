@@ -27,6 +27,21 @@ Result<std::unique_ptr<Connection>> furnish(const std::string &path, std::span<c
     return opened;
 }
 
+/// SQLite reads a last page that was cut off as if the rest were zeros, and notices only where that makes no sense. With a log the page
+/// may still be on its way from there.
+Done isNotCutOff(Connection &connection)
+{
+    const auto pageSize = connection.pragmaNumber("page_size");
+    if (!pageSize)
+        return tl::unexpected(pageSize.error());
+    // The log first: while it is empty, nobody is moving pages out of it.
+    const auto log = stampOf(logOf(connection.path()));
+    const auto file = stampOf(connection.path());
+    if (file && file->size % *pageSize != 0 && (!log || log->size == 0))
+        return fail(ErrorKind::Damaged, connection.path(), "page " + std::to_string(file->size / *pageSize + 1));
+    return {};
+}
+
 Done isGarage(Connection &connection, std::size_t known)
 {
     const auto application = connection.pragmaNumber("application_id");
@@ -41,7 +56,7 @@ Done isGarage(Connection &connection, std::size_t known)
         return fail(ErrorKind::NotAGarage, connection.path());
     if (static_cast<std::size_t>(*version) > known)
         return fail(ErrorKind::GarageNewer, connection.path(), std::to_string(*version), std::to_string(known));
-    return {};
+    return isNotCutOff(connection);
 }
 
 /// A failure of the step itself names the step; one of the disk says what a person can mend.
@@ -102,6 +117,44 @@ Done upgradeGarage(Connection &connection, std::span<const SchemaStep> steps)
     }
 }
 
+/// Refuses a garage that has steps to take, and cannot.
+Done isUpToDate(Connection &connection, std::size_t known)
+{
+    const auto version = connection.pragmaNumber("user_version");
+    if (!version)
+        return tl::unexpected(version.error());
+    if (static_cast<std::size_t>(*version) < known)
+        return fail(ErrorKind::GarageReadOnly, connection.path());
+    return {};
+}
+
+Result<std::unique_ptr<Connection>> openForWriting(const std::string &file, std::span<const SchemaStep> steps)
+{
+    auto opened = Connection::open(file);
+    if (!opened)
+        return opened;
+    Connection &connection = **opened;
+    const auto done = isGarage(connection, steps.size())
+                          .and_then([&] { return connection.writeAhead(); })
+                          .and_then([&] { return connection.rememberFiles(); })
+                          .and_then([&] { return upgradeGarage(connection, steps); });
+    if (!done)
+        return tl::unexpected(done.error());
+    return opened;
+}
+
+Result<std::unique_ptr<Connection>> openForReading(const std::string &file, std::span<const SchemaStep> steps)
+{
+    auto opened = Connection::openForReading(file);
+    if (!opened)
+        return opened;
+    Connection &connection = **opened;
+    const auto done = isGarage(connection, steps.size()).and_then([&] { return isUpToDate(connection, steps.size()); });
+    if (!done)
+        return tl::unexpected(done.error());
+    return opened;
+}
+
 } // namespace
 
 Result<std::unique_ptr<Connection>> createGarage(const std::string &path, std::span<const SchemaStep> steps)
@@ -120,17 +173,16 @@ Result<std::unique_ptr<Connection>> openGarage(const std::string &path, std::spa
     const auto file = existingFile(path);
     if (!file)
         return tl::unexpected(file.error());
-    auto opened = Connection::open(*file);
-    if (!opened)
-        return opened;
-    Connection &connection = **opened;
-    const auto done = isGarage(connection, steps.size())
-                          .and_then([&] { return connection.writeAhead(); })
-                          .and_then([&] { return connection.rememberFiles(); })
-                          .and_then([&] { return upgradeGarage(connection, steps); });
-    if (!done)
-        return tl::unexpected(done.error());
+    auto opened = mayBeWritten(*file) ? openForWriting(*file, steps) : openForReading(*file, steps);
+    // Some file systems say only when it comes to writing that there will be none.
+    if (!opened && opened.error().kind == ErrorKind::GarageReadOnly)
+        return openForReading(*file, steps);
     return opened;
+}
+
+Result<std::unique_ptr<Connection>> openGarageForReading(const std::string &path, std::span<const SchemaStep> steps)
+{
+    return existingFile(path).and_then([&](const std::string &file) { return openForReading(file, steps); });
 }
 
 } // namespace asleft::store

@@ -13,5 +13,7 @@ constexpr std::int64_t garageApplicationId = 0x41736c66;
 
 Result<std::unique_ptr<Connection>> createGarage(const std::string &path, std::span<const SchemaStep> steps);
 Result<std::unique_ptr<Connection>> openGarage(const std::string &path, std::span<const SchemaStep> steps);
+/// What openGarage() does with a garage that may not be written: GarageReadOnly for one that has steps to take.
+Result<std::unique_ptr<Connection>> openGarageForReading(const std::string &path, std::span<const SchemaStep> steps);
 
 } // namespace asleft::store

@@ -13,17 +13,43 @@ namespace asleft::store {
 
 namespace fs = std::filesystem;
 
-std::optional<FileIdentity> identityOf(const std::string &path)
+std::optional<FileStamp> stampOf(const std::string &path)
 {
     struct stat status = {};
     if (::stat(path.c_str(), &status) != 0)
         return std::nullopt;
-    return FileIdentity{status.st_dev, status.st_ino};
+    return FileStamp{{status.st_dev, status.st_ino}, status.st_size, status.st_mtim.tv_sec * 1'000'000'000 + status.st_mtim.tv_nsec};
+}
+
+std::optional<FileIdentity> identityOf(const std::string &path)
+{
+    const auto stamp = stampOf(path);
+    return stamp ? std::optional(stamp->identity) : std::nullopt;
+}
+
+bool exists(const std::string &path)
+{
+    return stampOf(path).has_value();
+}
+
+bool mayBe(const std::string &path, int mode)
+{
+    return ::faccessat(AT_FDCWD, path.c_str(), mode, AT_EACCESS) == 0;
 }
 
 std::string logOf(const std::string &path)
 {
     return path + "-wal";
+}
+
+std::string indexOf(const std::string &path)
+{
+    return path + "-shm";
+}
+
+std::string journalOf(const std::string &path)
+{
+    return path + "-journal";
 }
 
 Result<std::string> existingFile(const std::string &path)
@@ -38,7 +64,7 @@ Result<std::string> existingFile(const std::string &path)
     const std::string real = fs::canonical(path, error).string();
     if (error)
         return tl::unexpected(errorFromSystem(error.value(), path));
-    if (::faccessat(AT_FDCWD, real.c_str(), R_OK, AT_EACCESS) != 0)
+    if (!mayBe(real, R_OK))
         return tl::unexpected(errorFromSystem(errno, path));
     return real;
 }
@@ -61,8 +87,8 @@ Result<std::string> makeEmptyFile(const std::string &path)
 
 void removeWithCompanions(const std::string &path)
 {
-    for (const char *ending : {"", "-wal", "-shm", "-journal"})
-        ::unlink((path + ending).c_str());
+    for (const std::string &file : {path, logOf(path), indexOf(path), journalOf(path)})
+        ::unlink(file.c_str());
 }
 
 Done syncFolderOf(const std::string &path)

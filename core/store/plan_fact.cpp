@@ -11,8 +11,8 @@ Done writePosition(Connection &connection, ActSeq act, std::size_t place, const 
                                values(act, place, position.place.cylinder.index, position.place.event, position.crank));
     for (std::size_t point = 0; done && point < position.points.size(); ++point) {
         const PlanPoint &set = position.points[point];
-        done = connection.run("INSERT INTO plan_point (act, position, place, cylinder, side, margin) VALUES (?, ?, ?, ?, ?, ?)",
-                              values(act, place, point, set.adjuster.cylinder.index, set.adjuster.side, set.margin));
+        done = connection.run("INSERT INTO plan_point (act, position, place, cylinder, adjuster, margin) VALUES (?, ?, ?, ?, ?, ?)",
+                              values(act, place, point, set.adjuster.cylinder.index, wordOf(set.adjuster), set.margin));
     }
     return done;
 }
@@ -21,12 +21,6 @@ struct PointAt {
     std::size_t position;
     PlanPoint point;
 };
-
-AdjusterRef valveOf(Row &row)
-{
-    const Cylinder cylinder{row.small()};
-    return {cylinder, row.word<Side>()};
-}
 
 Result<std::vector<PlanPosition>> readPositions(Connection &connection, ActSeq act)
 {
@@ -39,11 +33,11 @@ Result<std::vector<PlanPosition>> readPositions(Connection &connection, ActSeq a
     if (!positions)
         return positions;
     const auto points =
-        allRows(connection, "SELECT position, cylinder, side, margin FROM plan_point WHERE act = ? ORDER BY position, place", values(act),
-                [](Row &row) {
+        allRows(connection, "SELECT position, cylinder, adjuster, margin FROM plan_point WHERE act = ? ORDER BY position, place",
+                values(act), [](Row &row) {
                     const auto position = static_cast<std::size_t>(row.number());
-                    const AdjusterRef valve = valveOf(row);
-                    return PointAt{position, {valve, row.quantity<Angle>()}};
+                    const AdjusterRef adjuster = row.adjuster();
+                    return PointAt{position, {adjuster, row.quantity<Angle>()}};
                 });
     if (!points)
         return tl::unexpected(points.error());
@@ -65,8 +59,8 @@ Done writePlan(Connection &connection, ActSeq act, const PlanFact &fact)
     for (std::size_t place = 0; done && place < plan.positions.size(); ++place)
         done = writePosition(connection, act, place, plan.positions[place]);
     for (std::size_t place = 0; done && place < plan.unreached.size(); ++place)
-        done = connection.run("INSERT INTO plan_unreached (act, place, cylinder, side) VALUES (?, ?, ?, ?)",
-                              values(act, place, plan.unreached[place].cylinder.index, plan.unreached[place].side));
+        done = connection.run("INSERT INTO plan_unreached (act, place, cylinder, adjuster) VALUES (?, ?, ?, ?)",
+                              values(act, place, plan.unreached[place].cylinder.index, wordOf(plan.unreached[place])));
     return done;
 }
 
@@ -85,7 +79,8 @@ Result<Fact> readPlan(Connection &connection, ActSeq act)
     auto positions = readPositions(connection, act);
     if (!positions)
         return tl::unexpected(positions.error());
-    auto unreached = allRows(connection, "SELECT cylinder, side FROM plan_unreached WHERE act = ? ORDER BY place", values(act), valveOf);
+    auto unreached = allRows(connection, "SELECT cylinder, adjuster FROM plan_unreached WHERE act = ? ORDER BY place", values(act),
+                             [](Row &row) { return row.adjuster(); });
     if (!unreached)
         return tl::unexpected(unreached.error());
     PlanFact fact = **std::move(head);

@@ -5,57 +5,47 @@
 namespace asleft::store {
 namespace {
 
-std::optional<Length> amount(const std::optional<Typed<Length>> &typed)
-{
-    return typed ? std::optional(typed->value) : std::nullopt;
-}
-
-std::optional<LengthUnit> unit(const std::optional<Typed<Length>> &typed)
-{
-    return typed ? std::optional(typed->unit) : std::nullopt;
-}
-
-std::optional<std::string> text(const std::optional<Typed<Length>> &typed)
-{
-    return typed ? std::optional(typed->text) : std::nullopt;
-}
-
-std::optional<Typed<Length>> lengthIfAny(Row &row)
-{
-    const auto nanometre = row.quantityIfAny<Length>();
-    if (!nanometre) {
-        row.skip(2);
-        return std::nullopt;
-    }
-    const auto unit = row.word<LengthUnit>();
-    return Typed<Length>{*nanometre, unit, row.text()};
-}
+const std::string readingColumns =
+    "point, phase, form, value_nm, value_unit, value_text, next_nm, next_unit, next_text, judged_by, tool, condition, spec_leaf, "
+    "out_of_place, corrects, turned, turned_unit, turned_text, uncertainty_nm, temperature, temperature_unit, temperature_text, "
+    "minutes_since_run";
 
 ReadingFact readingOf(Row &row)
 {
-    return {row.id<PointId>(),     row.word<Phase>(),     row.word<ReadingForm>(),     lengthIfAny(row), lengthIfAny(row),
-            row.idIfAny<SpecId>(), row.idIfAny<ToolId>(), row.word<EngineCondition>(), row.flag(),       row.flag(),
-            row.idIfAny<ActSeq>()};
+    return {row.id<PointId>(),
+            row.word<Phase>(),
+            row.word<ReadingForm>(),
+            row.typedIfAny<Typed<Length>>(),
+            row.typedIfAny<Typed<Length>>(),
+            row.idIfAny<SpecId>(),
+            row.idIfAny<ToolId>(),
+            row.word<EngineCondition>(),
+            row.flag(),
+            row.flag(),
+            row.idIfAny<ActSeq>(),
+            row.typedIfAny<Typed<Angle>>(),
+            row.quantityIfAny<Length>(),
+            row.typedIfAny<TypedTemperature>(),
+            row.numberIfAny()};
 }
 
 Result<std::vector<ReadingFact>> readReadings(Connection &connection, ActSeq act)
 {
-    return allRows(connection,
-                   "SELECT point, phase, form, value_nm, value_unit, value_text, next_nm, next_unit, next_text, judged_by, tool, "
-                   "condition, spec_leaf, out_of_place, corrects FROM fact_reading WHERE act = ? ORDER BY place",
-                   values(act), readingOf);
+    static const std::string ofAct = "SELECT " + readingColumns + " FROM fact_reading WHERE act = ? ORDER BY place";
+    return allRows(connection, ofAct, values(act), readingOf);
 }
 
 } // namespace
 
 Done writeReading(Connection &connection, ActSeq act, std::size_t place, const ReadingFact &fact)
 {
-    return connection.run("INSERT INTO fact_reading (act, place, point, phase, form, value_nm, value_unit, value_text, next_nm, next_unit, "
-                          "next_text, judged_by, tool, condition, spec_leaf, out_of_place, corrects) "
-                          "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
-                          values(act, place, fact.point, fact.phase, fact.form, amount(fact.value), unit(fact.value), text(fact.value),
-                                 amount(fact.next), unit(fact.next), text(fact.next), fact.judgedBy, fact.tool, fact.condition,
-                                 fact.specLeaf, fact.outOfPlace, fact.corrects));
+    static const std::string insert = "INSERT INTO fact_reading (act, place, " + readingColumns +
+                                      ") VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)";
+    return connection.run(insert, values(act, place, fact.point, fact.phase, fact.form, amountOf(fact.value), unitOf(fact.value),
+                                         textOf(fact.value), amountOf(fact.next), unitOf(fact.next), textOf(fact.next), fact.judgedBy,
+                                         fact.tool, fact.condition, fact.specLeaf, fact.outOfPlace, fact.corrects, amountOf(fact.turned),
+                                         unitOf(fact.turned), textOf(fact.turned), fact.uncertainty, amountOf(fact.temperature),
+                                         unitOf(fact.temperature), textOf(fact.temperature), fact.minutesSinceRun));
 }
 
 Done writeAllLeft(Connection &connection, ActSeq act, const AllLeftFact &fact)

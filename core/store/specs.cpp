@@ -50,11 +50,22 @@ Result<SpecBand<Q>> readBands(Connection &connection, SpecId spec)
     return paired;
 }
 
+template <class Q>
+Done readBandsInto(Connection &connection, Spec &spec)
+{
+    return readBands<Q>(connection, spec.id).map([&](SpecBand<Q> &&bands) { spec.asked = std::move(bands); });
+}
+
 Done readAsked(Connection &connection, Spec &spec)
 {
     if (spec.subject == SpecSubject::LockNut)
-        return readBands<Torque>(connection, spec.id).map([&](SpecBand<Torque> &&bands) { spec.asked = std::move(bands); });
-    return readBands<Length>(connection, spec.id).map([&](SpecBand<Length> &&bands) { spec.asked = std::move(bands); });
+        return readBandsInto<Torque>(connection, spec);
+    // A point is set to a length or to turns: the unit tells.
+    const auto unit =
+        oneRow(connection, "SELECT unit FROM spec_band WHERE spec = ? AND place = 0", values(spec.id), [](Row &row) { return row.text(); });
+    if (!unit)
+        return tl::unexpected(unit.error());
+    return valueOf<AngleUnit>(unit->value_or("")) ? readBandsInto<Angle>(connection, spec) : readBandsInto<Length>(connection, spec);
 }
 
 SpecSource sourceOf(Row &row)

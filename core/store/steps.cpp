@@ -2,6 +2,7 @@
 
 #include "connection.h"
 #include "dialect.h"
+#include "widen.h"
 
 namespace asleft::store {
 
@@ -22,10 +23,21 @@ std::vector<std::string> statementsOf(std::string_view step)
     return statements;
 }
 
+namespace {
+
+Done take(Connection &connection, const std::string &statement)
+{
+    if (const auto widening = wideningIn(statement))
+        return widen(connection, *widening);
+    return connection.runOnce(statement);
+}
+
+} // namespace
+
 Done takeStep(Connection &connection, std::span<const SchemaStep> steps, std::size_t index)
 {
     for (const std::string &statement : statementsOf(steps[index].text))
-        if (auto done = connection.runOnce(statement); !done)
+        if (auto done = take(connection, statement); !done)
             return done;
     return connection.runOnce("PRAGMA user_version = " + std::to_string(index + 1));
 }

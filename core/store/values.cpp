@@ -30,6 +30,14 @@ std::string Row::text()
     return value ? *std::move(value) : std::string();
 }
 
+AdjusterRef Row::adjuster()
+{
+    const Cylinder cylinder{small()};
+    const auto adjuster = adjusterOf(cylinder, text());
+    m_unread |= !adjuster;
+    return adjuster.value_or(AdjusterRef{cylinder});
+}
+
 std::optional<std::int64_t> Row::numberIfAny()
 {
     const QVariant value = column(m_column++);

@@ -41,6 +41,10 @@ inline QVariant bound(const std::string &text)
 {
     return storedText(text);
 }
+inline QVariant bound(std::same_as<std::string_view> auto text)
+{
+    return storedText(text);
+}
 inline QVariant bound(Moment moment)
 {
     return bound(moment.utcMilliseconds);
@@ -74,6 +78,23 @@ template <class... T>
 QVariantList values(const T &...value)
 {
     return {bound(value)...};
+}
+
+/// The three columns of a typed value, or three times nothing.
+template <class T>
+auto amountOf(const std::optional<T> &typed)
+{
+    return typed ? std::optional(typed->value) : std::nullopt;
+}
+template <class T>
+auto unitOf(const std::optional<T> &typed)
+{
+    return typed ? std::optional(typed->unit) : std::nullopt;
+}
+template <class T>
+std::optional<std::string> textOf(const std::optional<T> &typed)
+{
+    return typed ? std::optional(typed->text) : std::nullopt;
 }
 
 /// One row of a result, its columns taken one after the other. A column that does not hold what was asked for makes the row unread.
@@ -123,6 +144,22 @@ public:
         m_unread |= !value;
         return value.value_or(wordsFor<Enum>().front().value);
     }
+
+    /// A Typed or a TypedTemperature from its three columns: amount, unit, text.
+    template <class T>
+    std::optional<T> typedIfAny()
+    {
+        const auto amount = quantityIfAny<decltype(T::value)>();
+        if (!amount) {
+            skip(2);
+            return std::nullopt;
+        }
+        const auto unit = word<decltype(T::unit)>();
+        return T{*amount, unit, text()};
+    }
+
+    /// A cylinder and the word of its adjuster.
+    AdjusterRef adjuster();
 
     [[nodiscard]] bool unread() const { return m_unread; }
 

@@ -62,6 +62,10 @@ std::span<const Word<Layout>> wordsFor()
         {InLine, "in_line"},
         {Vee, "vee"},
         {Flat, "flat"},
+        {Single, "single"},
+        {W, "w"},
+        {Radial, "radial"},
+        {Opposed, "opposed"},
     });
     return words;
 }
@@ -78,23 +82,16 @@ std::span<const Word<Rotation>> wordsFor()
 }
 
 template <>
-std::span<const Word<Side>> wordsFor()
-{
-    using enum Side;
-    static constexpr auto words = std::to_array<Word<Side>>({
-        {Intake, "intake"},
-        {Exhaust, "exhaust"},
-    });
-    return words;
-}
-
-template <>
 std::span<const Word<CrankEvent>> wordsFor()
 {
     using enum CrankEvent;
     static constexpr auto words = std::to_array<Word<CrankEvent>>({
         {Compression, "compression"},
         {Overlap, "overlap"},
+        {ExhaustOpens, "exhaust_opens"},
+        {IntakeCloses, "intake_closes"},
+        {IntakeFullyOpen, "intake_fully_open"},
+        {ExhaustFullyOpen, "exhaust_fully_open"},
     });
     return words;
 }
@@ -106,6 +103,10 @@ std::span<const Word<PlanWay>> wordsFor()
     static constexpr auto words = std::to_array<Word<PlanWay>>({
         {TwoPositions, "two_positions"},
         {EachOnCompression, "each_on_compression"},
+        {CompanionAtOverlap, "companion_at_overlap"},
+        {OpeningAndClosing, "opening_and_closing"},
+        {Fewest, "fewest"},
+        {RuleOfNine, "rule_of_nine"},
     });
     return words;
 }
@@ -142,6 +143,9 @@ std::span<const Word<SpecSubject>> wordsFor()
         {IntakeLash, "intake_lash"},
         {ExhaustLash, "exhaust_lash"},
         {LockNut, "lock_nut"},
+        {BridgeScrew, "bridge_screw"},
+        {Decompressor, "decompressor"},
+        {Injector, "injector"},
     });
     return words;
 }
@@ -210,6 +214,7 @@ std::span<const Word<ReadingForm>> wordsFor()
         {Loose, "loose"},
         {Tight, "tight"},
         {ByFeel, "by_feel"},
+        {Turned, "turned"},
     });
     return words;
 }
@@ -221,6 +226,88 @@ std::span<const Word<CrankHow>> wordsFor()
     static constexpr auto words = std::to_array<Word<CrankHow>>({
         {Confirmed, "confirmed"},
         {Turned, "turned"},
+    });
+    return words;
+}
+
+template <>
+std::span<const Word<AngleUnit>> wordsFor()
+{
+    using enum AngleUnit;
+    static constexpr auto words = std::to_array<Word<AngleUnit>>({
+        {Degree, "deg"},
+        {Turn, "turn"},
+    });
+    return words;
+}
+
+template <>
+std::span<const Word<TemperatureUnit>> wordsFor()
+{
+    using enum TemperatureUnit;
+    static constexpr auto words = std::to_array<Word<TemperatureUnit>>({
+        {Celsius, "C"},
+        {Fahrenheit, "F"},
+    });
+    return words;
+}
+
+template <>
+std::span<const Word<Cycle>> wordsFor()
+{
+    using enum Cycle;
+    static constexpr auto words = std::to_array<Word<Cycle>>({
+        {FourStroke, "four_stroke"},
+        {TwoStroke, "two_stroke"},
+    });
+    return words;
+}
+
+template <>
+std::span<const Word<AdjusterKind>> wordsFor()
+{
+    using enum AdjusterKind;
+    static constexpr auto words = std::to_array<Word<AdjusterKind>>({
+        {Screw, "screw"},
+        {Hydraulic, "hydraulic"},
+    });
+    return words;
+}
+
+template <>
+std::span<const Word<ToolKind>> wordsFor()
+{
+    using enum ToolKind;
+    static constexpr auto words = std::to_array<Word<ToolKind>>({
+        {FeelerSet, "feeler_set"},
+        {DialGauge, "dial_gauge"},
+        {Micrometer, "micrometer"},
+    });
+    return words;
+}
+
+template <>
+std::span<const Word<DecisionRule>> wordsFor()
+{
+    using enum DecisionRule;
+    static constexpr auto words = std::to_array<Word<DecisionRule>>({
+        {Simple, "simple"},
+        {WithUncertainty, "with_uncertainty"},
+    });
+    return words;
+}
+
+template <>
+std::span<const Word<Disturbance>> wordsFor()
+{
+    using enum Disturbance;
+    static constexpr auto words = std::to_array<Word<Disturbance>>({
+        {Other, "other"},
+        {HeadTightened, "head_tightened"},
+        {RockersTightened, "rockers_tightened"},
+        {TimingMoved, "timing_moved"},
+        {ValveOrSeatCut, "valve_or_seat_cut"},
+        {BridgeSet, "bridge_set"},
     });
     return words;
 }

@@ -33,8 +33,6 @@ std::span<const Word<Layout>> wordsFor();
 template <>
 std::span<const Word<Rotation>> wordsFor();
 template <>
-std::span<const Word<Side>> wordsFor();
-template <>
 std::span<const Word<CrankEvent>> wordsFor();
 template <>
 std::span<const Word<PlanWay>> wordsFor();
@@ -56,6 +54,20 @@ template <>
 std::span<const Word<ReadingForm>> wordsFor();
 template <>
 std::span<const Word<CrankHow>> wordsFor();
+template <>
+std::span<const Word<AngleUnit>> wordsFor();
+template <>
+std::span<const Word<TemperatureUnit>> wordsFor();
+template <>
+std::span<const Word<Cycle>> wordsFor();
+template <>
+std::span<const Word<AdjusterKind>> wordsFor();
+template <>
+std::span<const Word<ToolKind>> wordsFor();
+template <>
+std::span<const Word<DecisionRule>> wordsFor();
+template <>
+std::span<const Word<Disturbance>> wordsFor();
 
 /// The word of a value. \pre the value is one of the enum's
 template <class Enum>
@@ -75,6 +87,12 @@ std::optional<Enum> valueOf(std::string_view word)
             return entry.value;
     return std::nullopt;
 }
+
+/// The word an adjuster is kept as beside its cylinder: `intake` and `exhaust` for the first lash of a side, `intake_2`,
+/// `exhaust_bridge`, `decompressor`, `injector`; empty for one no engine has. The first two are older than the others.
+std::string_view wordOf(AdjusterRef adjuster);
+/// The adjuster of a cylinder that has this word.
+std::optional<AdjusterRef> adjusterOf(Cylinder cylinder, std::string_view word);
 
 /// The word for what an act says: act.kind.
 std::string_view kindOf(const Fact &fact);

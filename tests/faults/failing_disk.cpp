@@ -85,6 +85,17 @@ protected:
         return {sample, seq};
     }
 
+    /// Removes what was copied before an upgrade, having looked that it is whole.
+    void removeCopies(const std::string &version) const
+    {
+        for (const std::string &name : filesInFolder())
+            if (name.find(".before-") != std::string::npos) {
+                EXPECT_EQ(Raw(inFolder(name)).text("PRAGMA quick_check"), "ok") << name;
+                EXPECT_EQ(Raw(inFolder(name)).text("PRAGMA user_version"), version) << name;
+                std::filesystem::remove(inFolder(name));
+            }
+    }
+
     std::string path = inFolder("shop.asleft");
     std::string kept = inFolder("kept");
 };
@@ -145,12 +156,34 @@ TEST_P(FailingDisk, UpgradesWholeOrNotAtAll)
             EXPECT_EQ(Raw(path).text("SELECT count(*) FROM act"), "1");
             EXPECT_TRUE(store::openGarage(path, steps));
             EXPECT_NE(Raw(path).text("SELECT count(*) FROM tag"), "0");
-            for (const std::string &name : filesInFolder())
-                if (name.find(".before-") != std::string::npos) {
-                    EXPECT_EQ(Raw(inFolder(name)).text("PRAGMA quick_check"), "ok") << name;
-                    EXPECT_EQ(Raw(inFolder(name)).text("PRAGMA user_version"), std::to_string(known)) << name;
-                    std::filesystem::remove(inFolder(name));
-                }
+            removeCopies(std::to_string(known));
+        });
+}
+
+TEST_P(FailingDisk, BringsTheFirstGarageUpWholeOrNotAtAll)
+{
+    writeBytes(kept, firstGarage());
+    const std::string text = "SELECT group_concat(sql, char(10)) FROM sqlite_schema";
+    const std::string before = Raw(kept).text(text);
+    const std::string known = std::to_string(store::builtInSteps().size());
+    sweep(
+        [&] {
+            copyBack(kept, path);
+            return Database::open(path).map([](auto &&) {});
+        },
+        [&](const Done &upgraded, bool reached) {
+            EXPECT_TRUE(upgraded || reached);
+            const std::string version = Raw(path).text("PRAGMA user_version");
+            EXPECT_TRUE(version == known || (!upgraded && version == "1")) << version;
+            EXPECT_EQ(Raw(path).text(text) == before, version == "1") << "no half of it";
+            EXPECT_EQ(Raw(path).text("PRAGMA integrity_check"), "ok");
+            const auto opened = Database::open(path);
+            ASSERT_TRUE(opened) << opened.error().arguments.back();
+            EXPECT_TRUE((*opened)->check());
+            const auto rows = jobs(**opened).value();
+            for (const JobRow &row : rows)
+                EXPECT_EQ(jobActs(**opened, row.id, row.engine).value().size(), static_cast<std::size_t>(row.acts));
+            removeCopies("1");
         });
 }
 

@@ -119,6 +119,36 @@ TEST_F(PowerCut, LosesNothingInAnUpgrade)
         }
 }
 
+TEST_F(PowerCut, LosesNothingOfTheFirstGarageWhenItIsBroughtUp)
+{
+    refill(before, {});
+    writeBytes(before + "/shop.asleft", firstGarage());
+    const std::string path = after + "/shop.asleft";
+    const std::string known = std::to_string(store::builtInSteps().size());
+    int cuts = 0;
+    for (int event = 0;; event += stride()) {
+        SCOPED_TRACE("cut at event " + std::to_string(event));
+        bool upgraded = false;
+        if (!cutAt(event, before, false, [&] { upgraded = Database::open(now + "/shop.asleft").has_value(); }))
+            break;
+        ++cuts;
+        const std::string version = Raw(path).text("PRAGMA user_version");
+        EXPECT_TRUE(version == known || (!upgraded && version == "1")) << version;
+        EXPECT_EQ(Raw(path).text("PRAGMA integrity_check"), "ok");
+        if (version == known) {
+            EXPECT_EQ(Raw(path + ".before-" + known).text("PRAGMA quick_check"), "ok");
+            EXPECT_EQ(Raw(path + ".before-" + known).text("SELECT count(*) FROM act"), "68");
+        }
+        const auto opened = Database::open(path);
+        ASSERT_TRUE(opened) << opened.error().arguments.back();
+        EXPECT_TRUE((*opened)->check());
+        const auto rows = jobs(**opened).value();
+        for (const JobRow &row : rows)
+            EXPECT_EQ(jobActs(**opened, row.id, row.engine).value().size(), static_cast<std::size_t>(row.acts));
+    }
+    EXPECT_GT(cuts, 10);
+}
+
 TEST_F(PowerCut, LeavesANewGarageThatOpensOrIsRefused)
 {
     refill(before, {});

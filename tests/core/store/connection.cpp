@@ -21,7 +21,7 @@ protected:
 
     static Done insertPart(Transaction &transaction, const std::string &name)
     {
-        return insertVehicle(transaction, name, "").map([](VehicleId) {});
+        return insertVehicle(transaction, newVehicle(name)).map([](VehicleId) {});
     }
 };
 
@@ -55,7 +55,7 @@ int readAndWrite(const std::string &path, int times)
     int good = 0;
     for (int count = 0; count < times; ++count) {
         auto transaction = Transaction::begin(*seat);
-        if (transaction && vehicles(*seat) && insertVehicle(*transaction, "a", "") && transaction->commit())
+        if (transaction && vehicles(*seat) && insertVehicle(*transaction, newVehicle("a")) && transaction->commit())
             ++good;
     }
     return good;
@@ -188,8 +188,15 @@ TEST_F(Connected, CallsARowUnreadThatHoldsSomethingElse)
     EXPECT_EQ(read("SELECT NULL").error().kind, ErrorKind::Damaged);
     EXPECT_EQ(read("SELECT '7'").error().kind, ErrorKind::Damaged);
     EXPECT_EQ(read("SELECT NULL UNION ALL SELECT 7").error().kind, ErrorKind::Damaged) << "a good row after it changes nothing";
-    const auto sideways = store::allRows(connection(), "SELECT 'sideways'", {}, [](store::Row &row) { return row.word<Side>(); });
+    const auto sideways = store::allRows(connection(), "SELECT 'sideways'", {}, [](store::Row &row) { return row.word<Phase>(); });
     EXPECT_EQ(sideways.error().kind, ErrorKind::Damaged);
+    const auto adjuster = [&](const std::string &sql) {
+        return store::allRows(connection(), sql, {}, [](store::Row &row) { return row.adjuster(); });
+    };
+    EXPECT_EQ(adjuster("SELECT 3, 'exhaust_bridge_2'").value().front(),
+              (AdjusterRef{Cylinder{3}, Side::Exhaust, PointKind::BridgeScrew, 1}));
+    EXPECT_EQ(adjuster("SELECT 3, 'exhaust_bridge_3'").error().kind, ErrorKind::Damaged);
+    EXPECT_EQ(adjuster("SELECT NULL, 'exhaust'").error().kind, ErrorKind::Damaged);
 }
 
 TEST_F(Connected, SaysWhichKindOfDamageItFound)

@@ -24,6 +24,10 @@ struct Sample {
 EngineDesign inLineFour();
 Typed<Length> hundredths(int count);
 
+/// One on its way into the garage.
+Vehicle newVehicle(const std::string &name, const std::string &mark = {});
+Tool newFeelerSet(const std::string &name, const std::string &leavesText, const std::vector<Typed<Length>> &leaves);
+
 /// Stores a sample in one transaction.
 Sample storeSample(Database &database);
 

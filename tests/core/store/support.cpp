@@ -4,6 +4,8 @@
 
 #include <sqlite3.h>
 
+#include <unistd.h>
+
 #include <cstdlib>
 #include <fstream>
 #include <iterator>
@@ -117,6 +119,31 @@ std::string bytesOf(const std::string &path)
 void writeBytes(const std::string &path, const std::string &bytes)
 {
     std::ofstream(path, std::ios::binary) << bytes;
+}
+
+std::string firstGarage()
+{
+    std::string bytes = bytesOf(KEPT_GARAGES "/garage-1.asleft");
+    if (bytes.empty())
+        throw std::runtime_error("the kept garage is missing");
+    return bytes;
+}
+
+bool Nobody::isNeeded()
+{
+    return ::getuid() == 0;
+}
+
+Nobody::Nobody()
+{
+    if (isNeeded() && ::seteuid(id) != 0)
+        throw std::runtime_error("root stays root");
+}
+
+Nobody::~Nobody()
+{
+    if (isNeeded() && ::seteuid(0) != 0)
+        std::abort();
 }
 
 } // namespace asleft

@@ -3,6 +3,7 @@
 find_package(SQLite3 REQUIRED)
 add_library(store_test_support STATIC ${CMAKE_CURRENT_LIST_DIR}/support.cpp ${CMAKE_CURRENT_LIST_DIR}/sample.cpp)
 target_include_directories(store_test_support PUBLIC ${CMAKE_CURRENT_LIST_DIR})
+target_compile_definitions(store_test_support PRIVATE KEPT_GARAGES="${PROJECT_SOURCE_DIR}/tests/data")
 target_link_libraries(store_test_support PUBLIC store Qt6::Core SQLite::SQLite3 GTest::gtest PRIVATE house_flags)
 
 # asleft_store_test(NAME): may also look at the store's own headers.
@@ -12,9 +13,13 @@ function(asleft_store_test name)
 endfunction()
 
 asleft_store_test(things)
+asleft_store_test(engines)
 asleft_store_test(journal)
 asleft_store_test(opening)
 asleft_store_test(upgrade)
+asleft_store_test(kept_garages)
+asleft_store_test(read_only)
+target_sources(store_read_only PRIVATE ${CMAKE_CURRENT_LIST_DIR}/other_seat.cpp)
 asleft_store_test(connection)
 asleft_store_test(words)
 

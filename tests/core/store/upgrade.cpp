@@ -4,6 +4,10 @@
 #include "garage.h"
 #include "steps.h"
 
+#include <QCryptographicHash>
+
+#include <sqlite3.h>
+
 #include <algorithm>
 #include <fstream>
 
@@ -112,6 +116,85 @@ TEST_F(Upgrade, RefusesAFileThatHasTakenMoreSteps)
     EXPECT_EQ(older.error(), (Error{ErrorKind::GarageNewer, {path, "2", "1"}}));
 }
 
+constexpr SchemaStep ruled{"001_ruled", "CREATE TABLE part (id {key}, name TEXT NOT NULL CHECK (name <> 'x'), bin TEXT CHECK (bin <> 'y'), "
+                                        "CHECK (bin <> 'y'))"};
+constexpr SchemaStep wider{"002_wider", "-- Parts may be called x now.\n{widen part CHECK (name <> 'x') =>\n    CHECK (name <> 'z')}"};
+
+class Widen : public FolderTest {
+protected:
+    void SetUp() override
+    {
+        ASSERT_TRUE(store::createGarage(path, std::span(&ruled, 1)));
+        ASSERT_EQ(Raw(path).run("INSERT INTO part (name) VALUES ('old')"), SQLITE_OK);
+    }
+
+    std::string path = inFolder("shop.asleft");
+};
+
+TEST_F(Widen, ReplacesTheRuleAndNothingElse)
+{
+    Raw held(path);
+    EXPECT_EQ(held.run("INSERT INTO part (name) VALUES ('x')"), SQLITE_CONSTRAINT_CHECK);
+    const SchemaStep steps[] = {ruled, wider};
+    const auto opened = store::openGarage(path, steps);
+    ASSERT_TRUE(opened) << opened.error().arguments.back();
+    Raw fresh(path);
+    for (Raw *raw : {&held, &fresh}) {
+        EXPECT_EQ(raw->run("INSERT INTO part (name) VALUES ('x')"), SQLITE_OK);
+        EXPECT_EQ(raw->run("INSERT INTO part (name) VALUES ('z')"), SQLITE_CONSTRAINT_CHECK);
+        EXPECT_EQ(raw->run("INSERT INTO part (name, bin) VALUES ('a', 'y')"), SQLITE_CONSTRAINT_CHECK);
+    }
+    EXPECT_EQ(held.text("SELECT group_concat(name) FROM part"), "old,x,x");
+    EXPECT_EQ(held.text("PRAGMA integrity_check"), "ok");
+    EXPECT_TRUE((*opened)->run("INSERT INTO part (name) VALUES ('x')")) << "this one knows too";
+    EXPECT_FALSE((*opened)->run("INSERT INTO part (name) VALUES ('z')"));
+}
+
+TEST_F(Widen, LocksTheSchemaAgain)
+{
+    const SchemaStep steps[] = {ruled, wider};
+    const auto opened = store::openGarage(path, steps);
+    ASSERT_TRUE(opened);
+    EXPECT_FALSE((*opened)->run("UPDATE sqlite_schema SET sql = ''"));
+    EXPECT_TRUE((*opened)->runOnce("PRAGMA writable_schema = ON"));
+    EXPECT_FALSE((*opened)->run("UPDATE sqlite_schema SET sql = ''")) << "nor can it be opened with a pragma";
+}
+
+TEST_F(Widen, LeavesTheFileAsItWasWhereItCannot)
+{
+    const std::string schema = Raw(path).text("SELECT sql FROM sqlite_schema WHERE name = 'part'");
+    for (const char *refused : {
+             "{widen part CHECK (name <> 'y') => CHECK (name <> 'z')}",              // no such rule
+             "{widen part CHECK (bin <> 'y') => CHECK (bin <> 'z')}",                // stands there twice
+             "{widen parts CHECK (name <> 'x') => CHECK (name <> 'z')}",             // no such table
+             "{widen part CHECK (name <> 'x') => CHECK (name <>}",                   // no SQL
+             "{widen part CHECK (name <> 'x') => CHECK (weight <> 'z')}",            // no such column
+             "{widen part CHECK (name <> 'x') => CHECK (name <> 'z'), weight TEXT}", // another table
+             "{widen part CHECK (name <> 'x')}",
+             "{widen part => CHECK (name <> 'z')}",
+             "{widen part CHECK (name <> 'x') => CHECK (name <> 'z')} AND MORE",
+         }) {
+        const SchemaStep steps[] = {ruled, {"002_refused", refused}};
+        const auto opened = store::openGarage(path, steps);
+        ASSERT_FALSE(opened) << refused;
+        EXPECT_EQ(opened.error().kind, ErrorKind::UpgradeFailed) << refused;
+        EXPECT_EQ(Raw(path).text("PRAGMA user_version"), "1") << refused;
+        EXPECT_EQ(Raw(path).text("SELECT sql FROM sqlite_schema WHERE name = 'part'"), schema) << refused;
+        EXPECT_EQ(Raw(path).text("PRAGMA integrity_check"), "ok") << refused;
+        EXPECT_EQ(filesInFolder(), std::vector<std::string>{"shop.asleft"}) << refused;
+    }
+    EXPECT_TRUE(store::openGarage(path, std::span(&ruled, 1)));
+}
+
+TEST(Steps, SayWhatTheyWiden)
+{
+    EXPECT_EQ(store::wideningIn("-- why\n{widen a CHECK (b IN ('{', 'x')) =>\n  CHECK (c),\n  CHECK (d)}\n"),
+              (store::Widening{"a", "CHECK (b IN ('{', 'x'))", "CHECK (c),\n  CHECK (d)"}));
+    EXPECT_EQ(store::wideningIn("ALTER TABLE a ADD COLUMN b"), std::nullopt);
+    EXPECT_EQ(store::wideningIn("-- {widen a CHECK (b) => CHECK (c)}"), std::nullopt);
+    EXPECT_EQ(store::wideningIn(""), std::nullopt);
+}
+
 TEST(Steps, ArePartedOnlyByALineOfTheirOwn)
 {
     EXPECT_EQ(store::statementsOf("a;\n--;;\nb --;;\n --;;\nc"), (std::vector<std::string>{"a;\n", "b --;;\n --;;\nc\n"}));
@@ -131,8 +214,20 @@ TEST(Steps, OfTheProgramAreTheFilesInOrder)
     for (std::size_t index = 0; index < steps.size(); ++index) {
         const std::string number = std::to_string(index + 1);
         EXPECT_TRUE(steps[index].name.starts_with(std::string(3 - number.size(), '0') + number + "_")) << steps[index].name;
-        EXPECT_EQ(store::writtenOut(steps[index].text).find('{'), std::string::npos) << "a word in braces nobody knows";
+        for (const std::string &statement : store::statementsOf(steps[index].text))
+            EXPECT_TRUE(statement.find('{') == std::string::npos || store::wideningIn(statement))
+                << "words in braces nobody knows: " << statement;
     }
+}
+
+/// Garages that have taken a step are in people's hands: it is never changed again, not by a byte.
+TEST(Steps, ThatWereGivenToPeopleStayAsTheyAre)
+{
+    const auto steps = store::builtInSteps();
+    ASSERT_GE(steps.size(), 1U);
+    const QByteArray one(steps[0].text.data(), static_cast<qsizetype>(steps[0].text.size()));
+    EXPECT_EQ(QCryptographicHash::hash(one, QCryptographicHash::Sha256).toHex().toStdString(),
+              "0c3aae5e1766f71c8548e1661b742de4bceb2eaff65088a62a535dde6ec88db9");
 }
 
 } // namespace

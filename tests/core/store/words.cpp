@@ -8,12 +8,33 @@
 namespace asleft::store {
 namespace {
 
+/// Whether an enum has an enumerator for a number: the compiler spells out a value that has a name by it, and any other as a number.
+template <auto value>
+constexpr bool isNamed()
+{
+    constexpr std::string_view spelled = __PRETTY_FUNCTION__;
+    constexpr char last = spelled[spelled.size() - 2];
+    return last < '0' || last > '9';
+}
+
+/// How many enumerators an enum has that counts from 0.
+template <class Enum, int count = 0>
+constexpr std::size_t namesOf()
+{
+    if constexpr (isNamed<static_cast<Enum>(count)>())
+        return namesOf<Enum, count + 1>();
+    else
+        return count;
+}
+static_assert(namesOf<Side>() == 2 && namesOf<PointKind>() == 4);
+
 template <class Enum>
 class Words : public ::testing::Test {
 };
 
-using Enums = ::testing::Types<MeterUnit, LengthUnit, TorqueUnit, BandForm, Layout, Rotation, Side, CrankEvent, PlanWay, Certainty,
-                               EngineCondition, SpecSubject, Caution, Gate, StepKind, Phase, ReadingForm, CrankHow>;
+using Enums = ::testing::Types<MeterUnit, LengthUnit, TorqueUnit, AngleUnit, TemperatureUnit, BandForm, Layout, Cycle, Rotation,
+                               AdjusterKind, CrankEvent, PlanWay, Certainty, EngineCondition, SpecSubject, Caution, Gate, StepKind, Phase,
+                               ReadingForm, CrankHow, ToolKind, DecisionRule, Disturbance>;
 TYPED_TEST_SUITE(Words, Enums);
 
 TYPED_TEST(Words, AreOneForEachValue)
@@ -21,11 +42,12 @@ TYPED_TEST(Words, AreOneForEachValue)
     std::set<std::string_view> words;
     int place = 0;
     for (const auto &entry : wordsFor<TypeParam>()) {
-        EXPECT_EQ(static_cast<int>(entry.value), place++) << "a value has no word";
+        EXPECT_EQ(static_cast<int>(entry.value), place++);
         EXPECT_TRUE(words.insert(entry.word).second) << entry.word << " stands for two values";
         EXPECT_EQ(valueOf<TypeParam>(entry.word), entry.value);
         EXPECT_EQ(wordOf(entry.value), entry.word);
     }
+    EXPECT_EQ(wordsFor<TypeParam>().size(), namesOf<TypeParam>()) << "a value has no word";
     EXPECT_TRUE(wordOf(static_cast<TypeParam>(place)).empty());
     EXPECT_EQ(valueOf<TypeParam>("nonsense"), std::nullopt);
     EXPECT_EQ(valueOf<TypeParam>(""), std::nullopt);
@@ -46,6 +68,34 @@ TEST(UnitWords, AreTheStoredNamesOfMeasure)
         EXPECT_EQ(entry.word, storedName(entry.value));
     for (const auto &entry : wordsFor<TorqueUnit>())
         EXPECT_EQ(entry.word, storedName(entry.value));
+    for (const auto &entry : wordsFor<AngleUnit>())
+        EXPECT_EQ(entry.word, storedName(entry.value));
+    for (const auto &entry : wordsFor<TemperatureUnit>())
+        EXPECT_EQ(entry.word, storedName(entry.value));
+}
+
+TEST(AdjusterWords, AreThoseOfOldForTheFirstLashes)
+{
+    EXPECT_EQ(wordOf(AdjusterRef{Cylinder{3}, Side::Intake}), "intake");
+    EXPECT_EQ(wordOf(AdjusterRef{Cylinder{0}, Side::Exhaust}), "exhaust");
+}
+
+TEST(AdjusterWords, StandForOneAdjusterEach)
+{
+    std::set<std::string_view> words;
+    for (const Side side : {Side::Intake, Side::Exhaust})
+        for (const PointKind kind : {PointKind::BridgeScrew, PointKind::Lash, PointKind::Decompressor, PointKind::Injector})
+            for (int number = -1; number < 6; ++number) {
+                const AdjusterRef adjuster{Cylinder{5}, side, kind, number};
+                const std::string_view word = wordOf(adjuster);
+                if (word.empty())
+                    continue;
+                EXPECT_TRUE(words.insert(word).second) << word;
+                EXPECT_EQ(adjusterOf(Cylinder{5}, word), adjuster) << word;
+            }
+    EXPECT_EQ(words.size(), 12U);
+    EXPECT_EQ(adjusterOf(Cylinder{5}, "intake_4"), std::nullopt);
+    EXPECT_EQ(adjusterOf(Cylinder{5}, ""), std::nullopt);
 }
 
 } // namespace

@@ -20,6 +20,8 @@ public:
     static Result<std::unique_ptr<Database>> create(const std::string &path);
 
     /// Opens a garage and never makes one. An older one is upgraded, after a copy was made beside it; a newer one is refused.
+    /// One that may not be written is opened for reading: see readOnly(). What is in its log is then read too; nothing is written, neither
+    /// the file nor beside it. An older one that may not be written is refused with GarageReadOnly.
     static Result<std::unique_ptr<Database>> open(const std::string &path);
 
     ~Database();
@@ -28,11 +30,13 @@ public:
 
     /// Absolute, symbolic links resolved.
     [[nodiscard]] const std::string &path() const;
+    /// It may only be read: every Transaction is refused with GarageReadOnly.
+    [[nodiscard]] bool readOnly() const;
     /// How many schema steps the file has taken.
     [[nodiscard]] Result<std::int64_t> version();
 
     /// A number that changes whenever another connection, here or in another process, has committed something.
-    /// This connection's own commits do not change it.
+    /// This connection's own commits do not change it. A garage open for reading is looked at anew here when it was written meanwhile.
     [[nodiscard]] Result<std::int64_t> dataVersion();
 
     /// Whether the file hangs together: its pages, its rows' rules and the links between them. Slow on a large file.

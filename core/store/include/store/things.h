@@ -13,9 +13,11 @@ namespace asleft {
 
 // vehicles and their engines
 
-Result<VehicleId> insertVehicle(Transaction &transaction, const std::string &name, const std::string &mark);
+/// Vehicle::id is not looked at. There is one stand at most.
+Result<VehicleId> insertVehicle(Transaction &transaction, const Vehicle &vehicle);
+/// Changes name, mark and number; a stand stays one.
 Done updateVehicle(Transaction &transaction, const Vehicle &vehicle);
-/// In the order they were entered.
+/// In the order they were entered, the stand among them.
 Result<std::vector<Vehicle>> vehicles(Database &database);
 Result<Vehicle> vehicle(Database &database, VehicleId id);
 
@@ -28,13 +30,20 @@ struct NewEngine {
     Moment fitted;
 };
 
-/// Stores the engine with a setting point for each of its valves, fitted to its vehicle.
+/// Stores the engine with a setting point for each of its adjusters, fitted to its vehicle.
 Result<EngineId> insertEngine(Transaction &transaction, const NewEngine &engine);
-/// Changes name, design and screw; Engine::vehicle and Engine::points are not looked at. A valve that is new gets a setting point; one
+/// Changes name, design and screw; Engine::vehicle and Engine::points are not looked at. An adjuster that is new gets a setting point; one
 /// the design no longer has keeps its row for the acts that speak of it, but is not listed any more.
 Done updateEngine(Transaction &transaction, const Engine &engine);
 /// Moves an engine to another vehicle.
 Done fitEngine(Transaction &transaction, EngineId engine, VehicleId vehicle, Moment fitted);
+/// One row of where an engine has been.
+struct EngineFit {
+    VehicleId vehicle;
+    Moment fitted;
+};
+/// Oldest first.
+Result<std::vector<EngineFit>> engineFits(Database &database, EngineId engine);
 /// Those fitted to the vehicle now, in the order they were entered.
 Result<std::vector<Engine>> engines(Database &database, VehicleId vehicle);
 Result<Engine> engine(Database &database, EngineId id);
@@ -45,19 +54,27 @@ struct NewMeterReading {
     std::int64_t thousandths = 0;
     std::string text;
     Moment at;
+    bool replaced = false;
 };
 
 Result<MeterReadingId> insertMeterReading(Transaction &transaction, const NewMeterReading &reading);
 /// The one of the latest date; of the same date, the one entered last.
 Result<std::optional<MeterReading>> latestMeter(Database &database, VehicleId vehicle);
+/// Oldest first; of the same date, in the order they were entered.
+Result<std::vector<MeterReading>> meterReadings(Database &database, VehicleId vehicle);
 
 // people and tools
 
 Result<PersonId> insertPerson(Transaction &transaction, const std::string &initials, const std::string &name);
 Result<std::vector<Person>> people(Database &database);
-Result<ToolId> insertFeelerSet(Transaction &transaction, const std::string &name, const std::string &leavesText,
-                               const std::vector<Typed<Length>> &leaves);
+/// Tool::id is not looked at.
+Result<ToolId> insertTool(Transaction &transaction, const Tool &tool);
 Result<std::vector<Tool>> tools(Database &database);
+
+// how the shop decides
+
+Result<DecisionRule> decisionRule(Database &database);
+Done updateDecisionRule(Transaction &transaction, DecisionRule rule);
 
 // what the manual says
 
@@ -66,7 +83,7 @@ struct NewSpec {
     SpecSubject subject = SpecSubject::IntakeLash;
     EngineCondition condition = EngineCondition::Cold;
     SpecSource source;
-    std::variant<SpecBand<Length>, SpecBand<Torque>> asked;
+    std::variant<SpecBand<Length>, SpecBand<Torque>, SpecBand<Angle>> asked;
 };
 
 /// The next revision of its subject. \pre a torque is asked exactly where the subject is a LockNut

@@ -1,0 +1,36 @@
+#pragma once
+
+#include <sys/types.h>
+
+#include <string>
+
+namespace asleft {
+
+/// Another program at the same garage: a process of its own, which keeps the garage open and writes when it is told to. It may do so
+/// whatever rights are taken from the files after it has opened them.
+class OtherSeat {
+public:
+    explicit OtherSeat(const std::string &path);
+    ~OtherSeat();
+    OtherSeat(const OtherSeat &) = delete;
+    OtherSeat &operator=(const OtherSeat &) = delete;
+
+    /// Stores a vehicle and waits until that is acknowledged.
+    void addVehicle(const std::string &name);
+    /// Closes the garage and ends.
+    void leave();
+    /// Ends it as it stands: the log and its index stay.
+    void kill();
+
+private:
+    void end();
+
+    pid_t m_process = 0;
+    int m_tell = -1;
+    int m_hear = -1;
+};
+
+/// What the other process does; its main() calls this where arguments say so.
+int runOtherSeat(int count, char **arguments);
+
+} // namespace asleft
