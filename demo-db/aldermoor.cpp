@@ -10,6 +10,7 @@ void tellAldermoor(Telling &telling, const Workshop &)
     VehicleText text;
     text.name = "Aldermoor 50 coupe";
     text.mark = "YH 71 AMR";
+    text.number = "0AM50C8VXKA031874";
     text.meter = "61,204 mi";
     text.meterUnit = MeterUnit::Mile;
     text.engineName = "Aldermoor V8, 305 cu in";
@@ -17,7 +18,8 @@ void tellAldermoor(Telling &telling, const Workshop &)
     text.engine.cylinders = 8;
     text.engine.firingOrder = "1-8-4-3-6-5-7-2";
     text.engine.valveOrder = "E I E I I E I E";
-    text.screw = {"1/24 in", "1.5"};
+    text.screw.pitch = "1/24 in";
+    text.screw.ratio = "1.5";
     const NewVehicle coupe = telling.vehicle(text);
 
     const SpecSource page{"Aldermoor shop manual", "6A-14"};

@@ -9,14 +9,17 @@ namespace {
 Workshop peopleAndLeaves(Telling &telling)
 {
     using namespace std::chrono;
-    telling.at(2026y / January / 12, 9h);
+    telling.at(2023y / September / 4, 9h);
     Garage &garage = telling.garage();
-    told(addPerson(garage, "A.V.", "Anouk Vale"));
     return {
-        told(addPerson(garage, "M.K.", "Marta Kestrel")),
-        told(addPerson(garage, "T.B.", "Tom Birch")),
-        told(addFeelerSet(garage, "Metric, long leaves", "0.05-1.00 by 0.05 mm", LengthUnit::Millimetre)),
-        told(addFeelerSet(garage, "Inch, bent leaves", ".004-.025 by .001 in", LengthUnit::Inch)),
+        .anouk = told(addPerson(garage, "A.V.", "Anouk Vale")),
+        .marta = told(addPerson(garage, "M.K.", "Marta Kestrel")),
+        .tom = told(addPerson(garage, "T.B.", "Tom Birch")),
+        .metricLeaves = told(addFeelerSet(garage, "Metric, long leaves", "0.05-1.00 by 0.05 mm", LengthUnit::Millimetre)),
+        .inchLeaves = told(addFeelerSet(garage, "Inch, bent leaves", ".004-.025 by .001 in", LengthUnit::Inch)),
+        .thinLeaves = told(addFeelerSet(garage, "Metric, thin leaves", "0.03-0.40 by 0.01 mm", LengthUnit::Millimetre)),
+        .dialGauge = told(addGauge(garage, {ToolKind::DialGauge, "Dial gauge on its arm", "0.015 mm", "0.01 mm"})),
+        .micrometer = told(addGauge(garage, {ToolKind::Micrometer, "Micrometer, 0 to 25 mm", "0.004 mm", "0.01 mm"})),
     };
 }
 
@@ -31,7 +34,12 @@ Done makeDemoGarage(const std::string &path)
     try {
         Telling telling(**garage, *clock);
         const Workshop workshop = peopleAndLeaves(telling);
-        tellSorrel(telling, workshop);
+        const NewVehicle van = tellSorrelBefore(telling, workshop);
+        tellCorrow(telling, workshop);
+        tellPintail(telling, workshop);
+        tellSorrel(telling, workshop, van);
+        tellDunnock(telling, workshop);
+        tellBrindle(telling, workshop);
         tellAldermoor(telling, workshop);
         tellHollin(telling, workshop);
     } catch (const Refused &refused) {

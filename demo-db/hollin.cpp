@@ -10,11 +10,13 @@ NewVehicle theTractor(Telling &telling)
     VehicleText text;
     text.name = "Hollin 40 tractor";
     text.mark = "H40 / 11874";
+    text.number = "411874 R";
     text.meter = "3 812 h";
     text.meterUnit = MeterUnit::Hour;
     text.engineName = "Hollin four-cylinder diesel";
     text.engine.firingOrder = "1-3-4-2";
-    text.screw = {"1 mm", "1"};
+    text.screw.pitch = "1 mm";
+    text.screw.ratio = "1";
     return telling.vehicle(text);
 }
 
@@ -45,7 +47,7 @@ void tellHollin(Telling &telling, const Workshop &workshop)
     marta.found("I2", "0.20 mm");
     marta.found("E3", "0.55 mm");
     marta.nutOpen("I1");
-    marta.leftWithSpecLeaf("I1");
+    marta.leftAsTheSpecAsks("I1");
     marta.left("E1", "0.40 mm");
     marta.nutOpen("I2");
 }

@@ -21,7 +21,7 @@ std::string whatWasSaid(const asleft::Error &error)
 int main(int count, char **arguments)
 {
     const QCoreApplication application(count, arguments);
-    if (count != 2) {
+    if (count != 2 || arguments[1][0] == '-') {
         std::cerr << "asleft-demo OUT.asleft makes the invented garage in a new file.\n";
         return 2;
     }

@@ -10,16 +10,37 @@ void Telling::at(std::chrono::year_month_day day, std::chrono::minutes timeOfDay
     m_clock.set({since.count()});
 }
 
+void Telling::spec(EngineId engine, SpecSubject subject, std::string band, const SpecSource &source)
+{
+    spec(engine, subject, {.band = std::move(band), .otherBand = {}, .source = source});
+}
+
 std::unique_ptr<JobBook> Telling::valveJob(const NewVehicle &vehicle)
 {
     const JobSheet sheet = builtInSheets().front();
     return told(JobBook::open(m_garage, told(openJob(m_garage, vehicle.vehicle, vehicle.engine, sheet, sheet.title))));
 }
 
+std::unique_ptr<JobBook> Telling::valveJobOn(EngineId engine)
+{
+    return valveJob({told(engineStays(m_garage, engine)).back().vehicle, engine});
+}
+
 Sitter::Sitter(Telling &telling, JobBook &book, PersonId who, ToolId leaves) : m_telling(telling), m_book(book)
 {
     m_book.setWho(who);
     m_book.setTool(leaves);
+}
+
+void Sitter::coldAt(std::string_view temperature, std::string_view sinceRun)
+{
+    m_book.setCondition(EngineCondition::Cold, told(parseTemperature(temperature, TemperatureUnit::Celsius)),
+                        told(parseSinceRun(sinceRun)));
+}
+
+void Sitter::measuringWith(ToolId tool)
+{
+    m_book.setTool(tool);
 }
 
 void Sitter::step()
@@ -51,7 +72,19 @@ void Sitter::left(std::string_view point, std::string_view value)
     reading(point, Phase::AsLeft, value);
 }
 
-void Sitter::leftWithSpecLeaf(std::string_view point)
+void Sitter::foundLoose(std::string_view point)
+{
+    m_telling.later(2);
+    told(m_book.logReading({.point = at(point), .phase = Phase::AsFound, .form = ReadingForm::Loose}));
+}
+
+void Sitter::foundByFeel(std::string_view point)
+{
+    m_telling.later(2);
+    told(m_book.logReading({.point = at(point), .phase = Phase::AsFound, .form = ReadingForm::ByFeel}));
+}
+
+void Sitter::leftAsTheSpecAsks(std::string_view point)
 {
     m_telling.later(3);
     told(m_book.logReading({.point = at(point), .phase = Phase::AsLeft, .specLeaf = true}));

@@ -6,6 +6,7 @@
 #include <work/jobs.h>
 #include <work/specs.h>
 #include <work/vehicles.h>
+#include <work/workshop.h>
 
 #include <chrono>
 #include <initializer_list>
@@ -15,10 +16,14 @@ namespace asleft {
 
 /// What the whole garage shares.
 struct Workshop {
+    PersonId anouk;
     PersonId marta;
     PersonId tom;
     ToolId metricLeaves;
     ToolId inchLeaves;
+    ToolId thinLeaves;
+    ToolId dialGauge;
+    ToolId micrometer;
 };
 
 /// An act of the story was refused; it ends there.
@@ -53,8 +58,12 @@ public:
 
     NewVehicle vehicle(const VehicleText &text) { return told(addVehicle(m_garage, text)); }
     void spec(EngineId engine, SpecSubject subject, const SpecText &text) { told(reviseSpec(m_garage, engine, subject, text)); }
+    /// The same of a band in millimetres, newton-metres or turns, as one manual prints it for a cold engine.
+    void spec(EngineId engine, SpecSubject subject, std::string band, const SpecSource &source);
     /// A job from the sheet for valves.
     std::unique_ptr<JobBook> valveJob(const NewVehicle &vehicle);
+    /// The same on an engine wherever it is now.
+    std::unique_ptr<JobBook> valveJobOn(EngineId engine);
 
 private:
     Garage &m_garage;
@@ -66,13 +75,20 @@ class Sitter {
 public:
     Sitter(Telling &telling, JobBook &book, PersonId who, ToolId leaves);
 
+    /// The engine is cold: so warm, and so long after it ran.
+    void coldAt(std::string_view temperature, std::string_view sinceRun);
+    void measuringWith(ToolId tool);
     /// Marks the next undone line done.
     void step();
     /// Takes the proposed plan, and finds the crank at its first position.
     void beginValveSet();
     void found(std::string_view point, std::string_view value);
     void left(std::string_view point, std::string_view value);
-    void leftWithSpecLeaf(std::string_view point);
+    /// With the spec's leaf or turns, locked, felt again.
+    void leftAsTheSpecAsks(std::string_view point);
+    /// More than the spec's leaf.
+    void foundLoose(std::string_view point);
+    void foundByFeel(std::string_view point);
     void nutOpen(std::string_view point);
     void turnTo(std::size_t position);
 
@@ -84,8 +100,13 @@ private:
     JobBook &m_book;
 };
 
-// The three stories, in the order of their dates.
-void tellSorrel(Telling &telling, const Workshop &workshop);
+// The stories, in the order of their dates.
+NewVehicle tellSorrelBefore(Telling &telling, const Workshop &workshop);
+void tellCorrow(Telling &telling, const Workshop &workshop);
+void tellPintail(Telling &telling, const Workshop &workshop);
+void tellSorrel(Telling &telling, const Workshop &workshop, const NewVehicle &van);
+void tellDunnock(Telling &telling, const Workshop &workshop);
+void tellBrindle(Telling &telling, const Workshop &workshop);
 void tellAldermoor(Telling &telling, const Workshop &workshop);
 void tellHollin(Telling &telling, const Workshop &workshop);
 

@@ -49,6 +49,11 @@ const std::string &Garage::seat() const
     return m_inside->surroundings.seat;
 }
 
+bool Garage::readOnly() const
+{
+    return m_inside->database->readOnly();
+}
+
 Moment Garage::now() const
 {
     return m_inside->surroundings.clock->now();
@@ -62,6 +67,21 @@ std::string trimmedText(std::string_view text)
     while (!text.empty() && isSpace(text.back()))
         text.remove_suffix(1);
     return std::string(text);
+}
+
+Result<std::string> checkedName(std::string_view text, const char *field)
+{
+    std::string name = trimmedText(text);
+    if (name.empty())
+        return fail(ErrorKind::NameMissing, field);
+    if (name.size() > longestName)
+        return fail(ErrorKind::TextTooLong, std::to_string(name.size()), std::to_string(longestName));
+    return name;
+}
+
+Done writable(const Garage &garage)
+{
+    return garage.readOnly() ? Done(fail(ErrorKind::GarageReadOnly, garage.path())) : Done{};
 }
 
 } // namespace asleft

@@ -27,7 +27,16 @@ auto inTransaction(Garage &garage, Write write) -> decltype(write(std::declval<T
     return written;
 }
 
+/// Refuses with GarageReadOnly where nothing may be written. Asked first by every function that writes, also where there may be nothing
+/// to write.
+Done writable(const Garage &garage);
+
+/// The longest name, plate or title; longer is a paste by mistake.
+constexpr std::size_t longestName = 200;
+
 /// A text a person typed, without the blanks around it.
 std::string trimmedText(std::string_view text);
+/// The same of a name, which may be neither empty nor too long; `field` says what is missing.
+Result<std::string> checkedName(std::string_view text, const char *field);
 
 } // namespace asleft

@@ -40,13 +40,14 @@ Result<std::shared_ptr<const JobFrame>> loadFrame(Garage &garage, JobId jobId)
     if (!owner)
         return tl::unexpected(owner.error());
 
-    auto frame = std::make_shared<JobFrame>(JobFrame{std::move(*itself), std::move(*owner), std::move(*worked), {}, {}, {}, {}, {}});
+    auto frame = std::make_shared<JobFrame>(JobFrame{std::move(*itself), std::move(*owner), std::move(*worked), {}, {}, {}, {}, {}, {}});
     Gathering gathering;
     gathering.take(latestMeter(database, frame->vehicle.id), frame->meter);
     gathering.take(specs(database, frame->engine.id), frame->specs);
     gathering.take(table(database, frame->engine.id), frame->table);
     gathering.take(people(database), frame->people);
     gathering.take(tools(database), frame->tools);
+    gathering.take(decisionRule(database), frame->rule);
     if (gathering.error())
         return tl::unexpected(*gathering.error());
     return std::shared_ptr<const JobFrame>(std::move(frame));

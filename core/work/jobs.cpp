@@ -15,11 +15,18 @@ constexpr int mostListed = 500;
 
 Result<JobId> openJob(Garage &garage, VehicleId vehicle, EngineId engine, const JobSheet &sheet, std::string_view title)
 {
-    const std::string wanted = trimmedText(title);
-    if (wanted.empty())
-        return fail(ErrorKind::NameMissing, "job");
-    auto opened = inTransaction(garage, [&](Transaction &transaction) {
-        return insertJob(transaction, {vehicle, engine, wanted, garage.now(), sheet.lines});
+    if (const Done may = writable(garage); !may)
+        return tl::unexpected(may.error());
+    const auto wanted = checkedName(title, "job");
+    if (!wanted)
+        return tl::unexpected(wanted.error());
+    auto opened = inTransaction(garage, [&](Transaction &transaction) -> Result<JobId> {
+        const auto worked = asleft::engine(transaction.database(), engine);
+        if (!worked)
+            return tl::unexpected(worked.error());
+        if (worked->vehicle != vehicle)
+            return fail(ErrorKind::NotFound, "engine");
+        return insertJob(transaction, {vehicle, engine, *wanted, garage.now(), sheet.lines});
     });
     if (opened)
         Q_EMIT garage.changed({Change::What::Jobs});

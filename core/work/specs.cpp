@@ -22,12 +22,32 @@ Result<SpecBand<Q>> bandsIn(const SpecText &text, Unit<Q> unit, DecimalMark mark
     return pairBands<Q>(std::move(*first), std::move(*second));
 }
 
-Result<std::variant<SpecBand<Length>, SpecBand<Torque>>> askedIn(SpecSubject subject, const SpecText &text, DecimalMark mark)
+using Asked = std::variant<SpecBand<Length>, SpecBand<Torque>, SpecBand<Angle>>;
+
+template <class Q>
+Result<Asked> asAsked(Result<SpecBand<Q>> bands)
 {
-    using Asked = std::variant<SpecBand<Length>, SpecBand<Torque>>;
+    return std::move(bands).map([](SpecBand<Q> read) { return Asked(std::move(read)); });
+}
+
+/// Turns from zero lash, where the text names turns or degrees itself: then it says the same whatever a bare number would count in.
+std::optional<SpecBand<Angle>> turnsIn(const SpecText &text, DecimalMark mark)
+{
+    const auto turns = bandsIn<Angle>(text, AngleUnit::Turn, mark);
+    const auto degrees = bandsIn<Angle>(text, AngleUnit::Degree, mark);
+    return turns && degrees && *turns == *degrees ? std::optional(*turns) : std::nullopt;
+}
+
+Result<Asked> askedIn(SpecSubject subject, const SpecText &text, DecimalMark mark)
+{
     if (subject == SpecSubject::LockNut)
-        return bandsIn<Torque>(text, text.torqueUnit, mark).map([](auto bands) { return Asked(std::move(bands)); });
-    return bandsIn<Length>(text, text.lengthUnit, mark).map([](auto bands) { return Asked(std::move(bands)); });
+        return asAsked(bandsIn<Torque>(text, text.torqueUnit, mark));
+    auto length = bandsIn<Length>(text, text.lengthUnit, mark);
+    if (length)
+        return asAsked(std::move(length));
+    if (auto turns = turnsIn(text, mark))
+        return Asked(std::move(*turns));
+    return tl::unexpected(length.error());
 }
 
 SpecSource trimmedSource(const SpecSource &source)
@@ -51,6 +71,8 @@ std::optional<SpecId> sameAlready(const std::vector<Spec> &known, const NewSpec 
 
 Result<SpecId> reviseSpec(Garage &garage, EngineId engine, SpecSubject subject, const SpecText &text, DecimalMark mark)
 {
+    if (const Done may = writable(garage); !may)
+        return tl::unexpected(may.error());
     auto asked = askedIn(subject, text, mark);
     if (!asked)
         return tl::unexpected(asked.error());
@@ -73,6 +95,8 @@ Result<std::vector<Spec>> specs(Garage &garage, EngineId engine)
 
 Done reviseTable(Garage &garage, EngineId engineId, const std::vector<TableLine> &lines, const SpecSource &source)
 {
+    if (Done may = writable(garage); !may)
+        return may;
     auto revised = inTransaction(garage, [&](Transaction &transaction) -> Result<int> {
         const auto known = engine(transaction.database(), engineId);
         if (!known)

@@ -46,6 +46,7 @@ TEST_F(Jobs, AreOpenedWithTheLinesOfTheirSheet)
     int told = 0;
     QObject::connect(garage.get(), &Garage::changed, [&](const Change &change) { told += change.what == Change::What::Jobs ? 1 : 100; });
     EXPECT_EQ(refusal(openOne("  ")), ErrorKind::NameMissing);
+    EXPECT_EQ(refusal(openOne(std::string(201, 'x'))), ErrorKind::TextTooLong);
     EXPECT_EQ(told, 0);
     const JobId id = need(openOne(" Valves "));
     EXPECT_EQ(told, 1);
@@ -92,7 +93,10 @@ TEST_F(Jobs, TheOneWorkedOnLastComesFirst)
 TEST_F(Jobs, AJobThatIsNotThere)
 {
     EXPECT_EQ(refusal(JobBook::open(*garage, JobId(99))), ErrorKind::NotFound);
-    EXPECT_FALSE(openJob(*garage, VehicleId(99), tractor.engine, builtInSheets().front(), "Valves").has_value());
+    EXPECT_EQ(refusal(openJob(*garage, VehicleId(99), tractor.engine, builtInSheets().front(), "Valves")), ErrorKind::NotFound);
+    EXPECT_EQ(refusal(openJob(*garage, tractor.vehicle, EngineId(99), builtInSheets().front(), "Valves")), ErrorKind::NotFound);
+    const NewVehicle other = need(addVehicle(*garage, tractorText()));
+    EXPECT_EQ(refusal(openJob(*garage, other.vehicle, tractor.engine, builtInSheets().front(), "Valves")), ErrorKind::NotFound);
     EXPECT_TRUE(need(jobs(*garage)).empty());
 }
 

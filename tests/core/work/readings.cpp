@@ -16,12 +16,16 @@ TEST_F(Readings, EveryActAsksWho)
     EXPECT_EQ(refusal(nobody->logReading(reading("I1", Phase::AsFound, "0.30 mm"))), ErrorKind::PersonMissing);
     EXPECT_EQ(refusal(nobody->openNut(i1)), ErrorKind::PersonMissing);
     EXPECT_EQ(refusal(nobody->keepAsLeft(i1, "")), ErrorKind::PersonMissing);
-    EXPECT_EQ(refusal(nobody->sendToCheckAgain({i1}, "")), ErrorKind::PersonMissing);
+    EXPECT_EQ(refusal(nobody->sendToCheckAgain({i1}, Disturbance::Other, "")), ErrorKind::PersonMissing);
     EXPECT_EQ(refusal(nobody->confirmCrank(degrees(0))), ErrorKind::PersonMissing);
     EXPECT_EQ(refusal(nobody->readTurningCautions()), ErrorKind::PersonMissing);
     EXPECT_EQ(refusal(nobody->choosePlan(nobody->proposedPlan())), ErrorKind::PersonMissing);
     EXPECT_EQ(refusal(nobody->markStepDone(step)), ErrorKind::PersonMissing);
+    EXPECT_EQ(refusal(nobody->leaveAllHere()), ErrorKind::PersonMissing);
+    EXPECT_EQ(refusal(nobody->turnCrank(degrees(0))), ErrorKind::PersonMissing);
+    EXPECT_EQ(refusal(nobody->logSheet({{.point = i1, .found = reading("I1", Phase::AsFound, "0.30 mm")}})), ErrorKind::PersonMissing);
     EXPECT_EQ(refusal(nobody->undo()), ErrorKind::PersonMissing);
+    EXPECT_EQ(refusal(nobody->redo()), ErrorKind::PersonMissing);
     EXPECT_FALSE(nobody->sitting().crankConfirmed);
     EXPECT_FALSE(nobody->sitting().turningCautionsRead);
     EXPECT_EQ(actsInFile(), 1U);
@@ -33,8 +37,8 @@ TEST_F(Readings, APointOrStepOfAnotherJobIsRefused)
     EXPECT_EQ(refusal(book->logReading({.point = strange, .value = length("0.3 mm")})), ErrorKind::WrongJob);
     EXPECT_EQ(refusal(book->openNut(strange)), ErrorKind::WrongJob);
     EXPECT_EQ(refusal(book->keepAsLeft(strange, "")), ErrorKind::WrongJob);
-    EXPECT_EQ(refusal(book->sendToCheckAgain({at("I1"), strange}, "")), ErrorKind::WrongJob);
-    EXPECT_EQ(refusal(book->sendToCheckAgain({}, "")), ErrorKind::WrongJob);
+    EXPECT_EQ(refusal(book->sendToCheckAgain({at("I1"), strange}, Disturbance::Other, "")), ErrorKind::WrongJob);
+    EXPECT_EQ(refusal(book->sendToCheckAgain({}, Disturbance::Other, "")), ErrorKind::WrongJob);
     EXPECT_EQ(refusal(book->markStepDone(StepId(9999))), ErrorKind::WrongJob);
     EXPECT_EQ(actsInFile(), 0U);
 }
@@ -49,7 +53,7 @@ TEST_F(Readings, AreJudgedByTheSpecInForceAndSayHowTheyWereTaken)
     const ReadingFact &fact = point("I1").found->reading;
     EXPECT_EQ(point("I1").found->verdict, Verdict::Low);
     EXPECT_EQ(point("I1").found->who, marta);
-    EXPECT_EQ(fact.judgedBy, book->state().frame->lashNow(Side::Intake)->id);
+    EXPECT_EQ(fact.judgedBy, book->state().frame->specNow(SpecSubject::IntakeLash)->id);
     EXPECT_EQ(fact.tool, leaves);
     EXPECT_FALSE(fact.outOfPlace);
 
@@ -172,9 +176,10 @@ TEST_F(Readings, AllHereAreLeftByOneAct)
 TEST_F(Readings, CheckAgainAndStepsDone)
 {
     left("I1", "0.30 mm");
-    need(book->sendToCheckAgain({at("I1"), at("I2")}, " head re-torqued "));
+    need(book->sendToCheckAgain({at("I1"), at("I2")}, Disturbance::HeadTightened, " after 50 h "));
     EXPECT_EQ(point("I1").stage, PointStage::CheckAgain);
-    EXPECT_EQ(point("I1").checkAgainWhy, "head re-torqued");
+    EXPECT_EQ(point("I1").checkAgainWhy, "after 50 h");
+    EXPECT_EQ(point("I1").disturbance, Disturbance::HeadTightened);
     EXPECT_EQ(point("I2").stage, PointStage::Untouched);
     const Step &first = book->state().frame->job.steps.front();
     need(book->markStepDone(first.id));
@@ -191,7 +196,7 @@ TEST_F(Readings, ReopenedTheStateIsTheSame)
     need(book->leaveAllHere());
     need(book->turnCrank(degrees(360)));
     need(book->logReading({.point = at("E4"), .form = ReadingForm::Bracket, .value = length("0.35 mm"), .next = length("0.40 mm")}));
-    need(book->sendToCheckAgain({at("I1")}, "why"));
+    need(book->sendToCheckAgain({at("I1")}, Disturbance::TimingMoved, "why"));
     need(book->markStepDone(book->state().frame->job.steps[1].id));
     need(book->undo());
     const JobState before = book->state();
@@ -207,7 +212,7 @@ TEST_F(Readings, ReopenedTheStateIsTheSame)
     EXPECT_EQ(after.crank, before.crank);
     EXPECT_EQ(after.plan, before.plan);
     EXPECT_EQ(after.stepsDone, before.stepsDone);
-    EXPECT_EQ(stillOpen(after), stillOpen(before));
+    EXPECT_EQ(stillOpen(after, clock->now()), stillOpen(before, clock->now()));
     EXPECT_EQ(nextAct(after), nextAct(before));
     EXPECT_FALSE(book->sitting().who) << "a new sitting asks again";
     EXPECT_FALSE(book->sitting().crankConfirmed);
@@ -247,7 +252,7 @@ TEST_F(Readings, EachActIsToldOnceAfterItIsStored)
     expectOne(book->undo());
     expectOne(book->redo());
     expectOne(book->openNut(at("E2")));
-    expectOne(book->sendToCheckAgain({at("I1")}, ""));
+    expectOne(book->sendToCheckAgain({at("I1")}, Disturbance::Other, ""));
     expectOne(book->markStepDone(book->state().frame->job.steps[0].id));
 
     EXPECT_FALSE(book->openNut(PointId(9999)).has_value());
@@ -266,7 +271,7 @@ TEST_F(Readings, ASpecRevisedWhileTheJobIsOpen)
     const SpecId second = need(reviseSpec(*garage, tractor.engine, SpecSubject::IntakeLash, lashText("0.25 ± 0.05 mm")));
     EXPECT_EQ(told, 1);
     EXPECT_EQ(point("I1").left->verdict, Verdict::Inside) << "an old verdict stands";
-    const auto open = stillOpen(book->state()).firstStart;
+    const auto open = stillOpen(book->state(), clock->now()).firstStart;
     EXPECT_EQ(std::ranges::count(open, OpenItem{.kind = OpenItem::Kind::SpecRevised, .count = 2}), 1);
     left("I3", "0.34 mm");
     EXPECT_EQ(point("I3").left->reading.judgedBy, second);
@@ -285,7 +290,7 @@ TEST_F(Readings, WhatStandsAlreadyIsNotLoggedAgain)
     const std::size_t acts = actsInFile();
     EXPECT_EQ(need(book->openNut(at("I1"))), opened);
     EXPECT_EQ(need(book->markStepDone(book->state().frame->job.steps.front().id)), done);
-    EXPECT_EQ(refusal(book->sendToCheckAgain({at("I2")}, "")), ErrorKind::NotFound);
+    EXPECT_EQ(refusal(book->sendToCheckAgain({at("I2")}, Disturbance::Other, "")), ErrorKind::NotFound);
     EXPECT_EQ(actsInFile(), acts);
 }
 

@@ -99,5 +99,47 @@ TEST_F(Seats, BothLoggingInTurnAgree)
     EXPECT_EQ(actsInFile(), 12U);
 }
 
+TEST_F(Seats, BothLeavingOnePointAreToldOfIt)
+{
+    need(theirs->logReading(reading("I1", Phase::AsLeft, "0.33 mm")));
+    left("I1", "0.30 mm");
+    need(theirs->catchUp());
+    for (const JobBook *seat : {book.get(), theirs.get()}) {
+        const PointState &now = seat->state().point(at("I1"));
+        ASSERT_TRUE(now.leftByTwo);
+        EXPECT_EQ(now.leftByTwo->seat, "office");
+        EXPECT_EQ(now.leftByTwo->reading.value, length("0.33 mm"));
+        EXPECT_EQ(now.left->reading.value, length("0.30 mm"));
+        EXPECT_FALSE(now.settled());
+    }
+    need(theirs->keepAsLeft(at("I1"), "we have talked"));
+    need(book->catchUp());
+    EXPECT_FALSE(point("I1").leftByTwo);
+    EXPECT_TRUE(point("I1").settled());
+    EXPECT_EQ(refusal(book->keepAsLeft(at("I1"), "")), ErrorKind::NothingToKeep);
+}
+
+TEST_F(Seats, ARuleOrAToolOfTheOtherIsKnown)
+{
+    const ToolId dial = need(addGauge(*office, {ToolKind::DialGauge, "Dial", "0.015 mm", "0.01 mm"}));
+    need(setDecisionRule(*office, DecisionRule::WithUncertainty));
+    need(book->catchUp());
+    book->setTool(dial);
+    ASSERT_TRUE(book->tool());
+    left("I1", "0.30 mm");
+    EXPECT_TRUE(point("I1").left->reading.uncertainty);
+}
+
+TEST_F(Seats, AnEngineMovedAtTheOtherTakesItsJobAlong)
+{
+    left("I1", "0.30 mm");
+    need(moveEngine(*office, tractor.engine, std::nullopt));
+    need(book->catchUp());
+    EXPECT_NE(book->state().frame->engine.vehicle, tractor.vehicle);
+    EXPECT_EQ(book->state().frame->vehicle.id, tractor.vehicle);
+    left("I2", "0.30 mm");
+    EXPECT_EQ(point("I2").stage, PointStage::Left);
+}
+
 } // namespace
 } // namespace asleft

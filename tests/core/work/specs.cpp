@@ -1,6 +1,8 @@
 // Specs and turning tables: revised, never edited.
 #include "support.h"
 
+#include <algorithm>
+
 namespace asleft {
 namespace {
 
@@ -72,6 +74,67 @@ TEST_F(Specs, OfBothSystemsAndOfTorques)
     ASSERT_TRUE(lash.second);
     EXPECT_EQ(lash.second->nominal, thou(12));
     EXPECT_EQ(std::get<SpecBand<Torque>>(known[1].asked).first.unit, TorqueUnit::PoundFoot);
+}
+
+struct BandText {
+    const char *text;
+    LengthUnit unit;
+    bool isTurns;
+};
+
+class BandTexts : public WorkTest, public testing::WithParamInterface<BandText> {};
+
+TEST_P(BandTexts, AreTurnsWhereTheyNameThem)
+{
+    const NewVehicle tractor = need(addVehicle(*garage, tractorText()));
+    SpecText text = lashText(GetParam().text);
+    text.lengthUnit = GetParam().unit;
+    need(reviseSpec(*garage, tractor.engine, SpecSubject::BridgeScrew, text));
+    EXPECT_EQ(std::holds_alternative<SpecBand<Angle>>(need(specs(*garage, tractor.engine)).at(0).asked), GetParam().isTurns);
+}
+
+INSTANTIATE_TEST_SUITE_P(All, BandTexts,
+                         testing::Values(BandText{"3/4 turn", LengthUnit::Millimetre, true},
+                                         BandText{"1 ± 1/4 turn", LengthUnit::Millimetre, true},
+                                         BandText{"270°", LengthUnit::Millimetre, true}, BandText{"45° ± 15°", LengthUnit::Inch, true},
+                                         BandText{"1/2 to 1 turn", LengthUnit::Thou, true}, BandText{"0.75", LengthUnit::Millimetre, false},
+                                         BandText{"3/4", LengthUnit::Inch, false}, BandText{"1 ± 0.25", LengthUnit::Millimetre, false},
+                                         BandText{"0.40 mm", LengthUnit::Thou, false},
+                                         BandText{"12 ± 2 thou", LengthUnit::Millimetre, false}));
+
+TEST_F(Specs, OfEverySubject)
+{
+    const std::initializer_list<SpecSubject> subjects = {SpecSubject::IntakeLash,  SpecSubject::ExhaustLash,  SpecSubject::LockNut,
+                                                         SpecSubject::BridgeScrew, SpecSubject::Decompressor, SpecSubject::Injector};
+    for (const SpecSubject subject : subjects)
+        need(revise(lashText(subject == SpecSubject::LockNut ? "22 N·m" : "0.5 mm"), subject));
+    const auto known = all();
+    ASSERT_EQ(known.size(), 6U);
+    EXPECT_TRUE(std::ranges::equal(known, subjects, {}, &Spec::subject));
+}
+
+TEST_F(Specs, InTurnsAreKeptAsTyped)
+{
+    const SpecId first = need(revise(lashText("1 ± 1/4 turn")));
+    EXPECT_EQ(need(revise(lashText("1 ± 1/4 turn"))), first) << "the same again stores nothing";
+    const Spec stored = all().at(0);
+    const auto &asked = std::get<SpecBand<Angle>>(stored.asked);
+    EXPECT_EQ(asked.first.text, "1 ± 1/4 turn");
+    EXPECT_EQ(asked.first.unit, AngleUnit::Turn);
+    EXPECT_EQ(asked.first.low, degrees(270));
+    EXPECT_EQ(asked.first.nominal, degrees(360));
+    EXPECT_EQ(asked.first.high, degrees(450));
+    EXPECT_NE(need(revise(lashText("0.30 mm"))), first) << "from turns to a collapsed clearance";
+    EXPECT_EQ(all().at(1).revision, 2);
+}
+
+TEST_F(Specs, AreNotTurnsOfALockNutNorWhenTheyCannotBeRead)
+{
+    EXPECT_EQ(refusal(revise(lashText("3/4 turn"), SpecSubject::LockNut)), ErrorKind::UnknownUnit);
+    EXPECT_EQ(refusal(revise(lashText("3/4 lap"))), ErrorKind::UnknownUnit);
+    EXPECT_EQ(refusal(revise(lashText("1,250"))), ErrorKind::AmbiguousNumber);
+    EXPECT_EQ(refusal(revise(lashText("999999999"))), ErrorKind::ValueTooLarge) << "not that many turns";
+    EXPECT_TRUE(all().empty());
 }
 
 TEST_F(Specs, WhatIsRefusedStoresNothing)

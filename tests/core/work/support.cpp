@@ -52,7 +52,19 @@ VehicleText tractorText()
     text.meter = "3812 h";
     text.engineName = "Diesel";
     text.engine.firingOrder = "1-3-4-2";
-    text.screw = {"1 mm", "1"};
+    text.screw.pitch = "1 mm";
+    text.screw.ratio = "1";
+    return text;
+}
+
+VehicleText hydraulicText()
+{
+    VehicleText text = tractorText();
+    text.engine.layout = Layout::Single;
+    text.engine.cylinders = 1;
+    text.engine.firingOrder = "1";
+    text.screw.kind = AdjusterKind::Hydraulic;
+    text.screw.bleedDown = "15 min";
     return text;
 }
 
@@ -82,8 +94,8 @@ std::unique_ptr<Garage> WorkTest::openedBy(const std::string &seat) const
     return need(Garage::open(path, {clock, std::make_shared<ScriptedUids>(seat + " again"), seat}));
 }
 
-BookTest::BookTest()
-    : tractor(need(addVehicle(*garage, tractorText()))), marta(need(addPerson(*garage, "M.K.", "Marta"))),
+BookTest::BookTest(const VehicleText &text)
+    : tractor(need(addVehicle(*garage, text))), marta(need(addPerson(*garage, "M.K.", "Marta"))),
       tom(need(addPerson(*garage, "T.B.", "Tom"))),
       job(need(openJob(*garage, tractor.vehicle, tractor.engine, builtInSheets().front(), "Set the valves")))
 {
@@ -97,7 +109,10 @@ PointId BookTest::at(std::string_view name) const
 {
     const Engine &engine = book->state().frame->engine;
     const auto named = [&](const SettingPoint &known) { return shortName(engine.design, known.adjuster) == name; };
-    return std::ranges::find_if(engine.points, named)->id;
+    const auto found = std::ranges::find_if(engine.points, named);
+    if (found == engine.points.end())
+        throw std::runtime_error("no point " + std::string(name));
+    return found->id;
 }
 
 ReadingEntry BookTest::reading(std::string_view point, Phase phase, std::string_view value) const

@@ -5,6 +5,7 @@
 #include <work/jobs.h>
 #include <work/specs.h>
 #include <work/vehicles.h>
+#include <work/workshop.h>
 
 #include <gtest/gtest.h>
 
@@ -43,7 +44,14 @@ inline Typed<Length> length(std::string_view text)
     return parse<Length>(text, LengthUnit::Millimetre).value();
 }
 
+inline Typed<Angle> turns(std::string_view text)
+{
+    return parse<Angle>(text, AngleUnit::Turn).value();
+}
+
 VehicleText tractorText();
+/// A single with hydraulic tappets that bleed down for 15 minutes.
+VehicleText hydraulicText();
 SpecText lashText(std::string band, EngineCondition condition = EngineCondition::Cold);
 
 /// Owns a folder with one garage file in it, whose clock and uids are the test's; fails on any warning Qt logs meanwhile.
@@ -71,8 +79,11 @@ public:
 /// A garage with a tractor (in-line four 1-3-4-2, intakes 0.30 ± 0.05 mm, exhausts 0.40 ± 0.05 mm) whose valve job is open.
 class BookTest : public WorkTest {
 protected:
-    BookTest();
+    BookTest() : BookTest(tractorText()) {}
+    /// Of another vehicle than the tractor, with the same specs.
+    explicit BookTest(const VehicleText &text);
 
+    /// The engine's point of this short name; throws where it has none.
     [[nodiscard]] PointId at(std::string_view point) const;
     [[nodiscard]] const PointState &point(std::string_view name) const { return book->state().point(at(name)); }
     ReadingEntry reading(std::string_view point, Phase phase, std::string_view value) const;

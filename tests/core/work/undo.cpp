@@ -103,5 +103,34 @@ TEST_F(Undo, IsRefusedWhileAnotherSeatsActRestsOnIt)
     EXPECT_EQ(point("I1").stage, PointStage::Untouched);
 }
 
+TEST_F(Undo, IsToldWhatRestsOnAMoveOfTheCrankOrAPlan)
+{
+    need(book->choosePlan(book->proposedPlan()));
+    const auto office = openedBy("office");
+    const auto theirs = bookOf(*office);
+    theirs->setWho(tom);
+    need(theirs->readTurningCautions());
+    need(theirs->confirmCrank(degrees(0)));
+    need(book->confirmCrank(degrees(0)));
+    need(theirs->turnCrank(degrees(360)));
+    EXPECT_EQ(book->undo().error(), (Error{ErrorKind::RestedOn, {"IN 3 4 EX 2 4"}})) << "the place of the plan it was turned to";
+    need(theirs->undo());
+    need(theirs->confirmCrank(degrees(90)));
+    EXPECT_EQ(book->undo().error(), (Error{ErrorKind::RestedOn, {"90°"}})) << "a place that is none of the plan's";
+}
+
+TEST_F(Undo, IsToldWhosePlanCameAfter)
+{
+    need(book->choosePlan(book->proposedPlan()));
+    need(book->choosePlan(generatePlan(book->state().frame->engine.design, PlanWay::EachOnCompression)));
+    const auto office = openedBy("office");
+    const auto theirs = bookOf(*office);
+    theirs->setWho(tom);
+    need(reviseTable(*office, tractor.engine, {{"1", CrankEvent::Compression, "IN 1 2 EX 1 3"}}, {"Manual", "6-60"}));
+    need(theirs->catchUp());
+    need(theirs->choosePlan(theirs->proposedPlan()));
+    EXPECT_EQ(book->undo().error(), (Error{ErrorKind::RestedOn, {"Manual p. 6-60"}}));
+}
+
 } // namespace
 } // namespace asleft

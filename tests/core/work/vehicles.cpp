@@ -1,4 +1,4 @@
-// Vehicles, meters, people and leaves: what is stored, what is refused, and what is told about it.
+// Vehicles and the engines in them: what is stored, what is refused, and what is told about it.
 #include "support.h"
 
 namespace asleft {
@@ -13,18 +13,19 @@ TEST_F(Vehicles, AreStoredAsTyped)
 {
     VehicleText text = tractorText();
     text.name = "  Tractor ";
+    text.number = " H 11874 ";
     text.engineName = "";
     const NewVehicle added = need(addVehicle(*garage, text));
     garage.reset();
     garage = openedBy("bench");
     const VehicleRow row = onlyOne();
-    EXPECT_EQ(row.vehicle, (Vehicle{added.vehicle, "Tractor", "T 1"}));
-    EXPECT_EQ(row.engine.id, added.engine);
-    EXPECT_EQ(row.engine.name, "") << "an engine may be without a name";
-    EXPECT_EQ(row.engine.design, designEngine(text.engine).value());
-    EXPECT_EQ(row.engine.points.size(), 8U);
-    ASSERT_TRUE(row.engine.adjuster);
-    EXPECT_EQ(row.engine.adjuster->pitch, micrometres(1000));
+    EXPECT_EQ(row.vehicle, (Vehicle{added.vehicle, "Tractor", "T 1", "H 11874"}));
+    EXPECT_EQ(row.engine->id, added.engine);
+    EXPECT_EQ(row.engine->name, "") << "an engine may be without a name";
+    EXPECT_EQ(row.engine->design, designEngine(text.engine).value());
+    EXPECT_EQ(row.engine->points.size(), 8U);
+    ASSERT_TRUE(row.engine->adjuster);
+    EXPECT_EQ(row.engine->adjuster->pitch, micrometres(1000));
     ASSERT_TRUE(row.meter);
     EXPECT_EQ(row.meter->thousandths, 3'812'000);
     EXPECT_EQ(row.meter->unit, MeterUnit::Hour);
@@ -62,30 +63,38 @@ INSTANTIATE_TEST_SUITE_P(
     testing::Values(BadVehicle{"NoName", [](VehicleText &t) { t.name = "  "; }, ErrorKind::NameMissing},
                     BadVehicle{"LongName", [](VehicleText &t) { t.name.assign(201, 'x'); }, ErrorKind::TextTooLong},
                     BadVehicle{"LongMark", [](VehicleText &t) { t.mark.assign(201, 'x'); }, ErrorKind::TextTooLong},
+                    BadVehicle{"LongNumber", [](VehicleText &t) { t.number.assign(201, 'x'); }, ErrorKind::TextTooLong},
                     BadVehicle{"LongEngine", [](VehicleText &t) { t.engineName.assign(201, 'x'); }, ErrorKind::TextTooLong},
                     BadVehicle{"Meter", [](VehicleText &t) { t.meter = "much"; }, ErrorKind::MeterUnread},
                     BadVehicle{"FiringOrder", [](VehicleText &t) { t.engine.firingOrder = "1-3-4"; }, ErrorKind::FiringOrderMissing},
-                    BadVehicle{"Pitch", [](VehicleText &t) { t.screw.pitch = "9 mm"; }, ErrorKind::PitchOutOfRange}),
+                    BadVehicle{"Pitch", [](VehicleText &t) { t.screw.pitch = "9 mm"; }, ErrorKind::PitchOutOfRange},
+                    BadVehicle{"BleedDown",
+                               [](VehicleText &t) {
+                                   t.screw.kind = AdjusterKind::Hydraulic;
+                                   t.screw.bleedDown = "long";
+                               },
+                               ErrorKind::BleedDownUnread}),
     [](const auto &tested) { return tested.param.name; });
 
 TEST_F(Vehicles, AreChangedInAllButTheirCylinders)
 {
     const NewVehicle added = need(addVehicle(*garage, tractorText()));
-    const auto points = onlyOne().engine.points;
+    const auto points = onlyOne().engine->points;
     VehicleText text = tractorText();
     text.name = "Old tractor";
     text.mark = "";
+    text.number = "H 2";
     text.engineName = "Second diesel";
     text.engine.firingOrder = "1-2-4-3";
     text.engine.valveOrder = "E I I E E I I E";
     text.screw = {};
     need(changeVehicle(*garage, added.vehicle, added.engine, text));
     const VehicleRow row = onlyOne();
-    EXPECT_EQ(row.vehicle, (Vehicle{added.vehicle, "Old tractor", ""}));
-    EXPECT_EQ(row.engine.name, "Second diesel");
-    EXPECT_EQ(row.engine.design, designEngine(text.engine).value());
-    EXPECT_FALSE(row.engine.adjuster);
-    EXPECT_EQ(row.engine.points, points);
+    EXPECT_EQ(row.vehicle, (Vehicle{added.vehicle, "Old tractor", "", "H 2"}));
+    EXPECT_EQ(row.engine->name, "Second diesel");
+    EXPECT_EQ(row.engine->design, designEngine(text.engine).value());
+    EXPECT_FALSE(row.engine->adjuster);
+    EXPECT_EQ(row.engine->points, points);
 }
 
 TEST_F(Vehicles, MayStillBeMendedUntilTheyAreWorkedOn)
@@ -96,7 +105,7 @@ TEST_F(Vehicles, MayStillBeMendedUntilTheyAreWorkedOn)
     six.engine.cylinders = 6;
     six.engine.firingOrder = "1-5-3-6-2-4";
     need(changeVehicle(*garage, added.vehicle, added.engine, six));
-    EXPECT_EQ(onlyOne().engine.points.size(), 12U);
+    EXPECT_EQ(onlyOne().engine->points.size(), 12U);
 }
 
 TEST_F(Vehicles, KeepTheirCylindersOnceWorkedOn)
@@ -116,7 +125,7 @@ TEST_F(Vehicles, KeepTheirCylindersOnceWorkedOn)
     exchanged.engine.numbering = "4 3 2 1";
     for (const VehicleText &text : {more, renamed, exchanged})
         EXPECT_EQ(refusal(changeVehicle(*garage, added.vehicle, added.engine, text)), ErrorKind::CylindersInUse);
-    EXPECT_EQ(onlyOne().engine.design, designEngine(tractorText().engine).value());
+    EXPECT_EQ(onlyOne().engine->design, designEngine(tractorText().engine).value());
 }
 
 TEST_F(Vehicles, AreNotChangedThroughAnotherVehiclesEngine)
@@ -128,45 +137,28 @@ TEST_F(Vehicles, AreNotChangedThroughAnotherVehiclesEngine)
     EXPECT_EQ(refusal(changeVehicle(*garage, first.vehicle, EngineId(99), tractorText())), ErrorKind::NotFound);
 }
 
-TEST_F(Vehicles, TheMeterStandsWhereItWasLastRead)
+TEST_F(Vehicles, TheirAdjustersAreKeptWhole)
+{
+    VehicleText text = hydraulicText();
+    text.screw.bleedDown = " 1 h ";
+    need(addVehicle(*garage, text));
+    const Engine engine = *onlyOne().engine;
+    EXPECT_EQ(engine.screw, (ScrewText{"1 mm", "1", AdjusterKind::Hydraulic, "1 h"}));
+    EXPECT_EQ(engine.bleedDown, std::chrono::minutes(60));
+}
+
+TEST_F(Vehicles, MayBeGivenMoreValvesAtAnyTime)
 {
     const NewVehicle added = need(addVehicle(*garage, tractorText()));
-    clock->set({2'000'000});
-    need(changeVehicle(*garage, added.vehicle, added.engine, tractorText()));
-    EXPECT_EQ(onlyOne().meter->at, Moment{1'000'000}) << "saving the form again reads no meter";
-
-    need(readMeter(*garage, added.vehicle, "3820", MeterUnit::Hour));
-    EXPECT_EQ(onlyOne().meter->text, "3820");
-    EXPECT_EQ(onlyOne().meter->at, Moment{2'000'000});
-
-    clock->set({3'000'000});
-    VehicleText text = tractorText();
-    text.meter = "3825 h";
-    need(changeVehicle(*garage, added.vehicle, added.engine, text));
-    EXPECT_EQ(onlyOne().meter->thousandths, 3'825'000);
-    EXPECT_EQ(refusal(readMeter(*garage, added.vehicle, "lots", MeterUnit::Hour)), ErrorKind::MeterUnread);
-}
-
-TEST_F(Vehicles, PeopleAreKnownByTheirInitials)
-{
-    const PersonId marta = need(addPerson(*garage, " M.K. ", "Marta"));
-    const PersonId tom = need(addPerson(*garage, "T.B.", ""));
-    EXPECT_NE(marta, tom);
-    EXPECT_EQ(need(addPerson(*garage, "M.K.", "Somebody else")), marta);
-    EXPECT_EQ(need(people(*garage)), (std::vector<Person>{{marta, "M.K.", "Marta"}, {tom, "T.B.", ""}}));
-    EXPECT_EQ(refusal(addPerson(*garage, " ", "Nobody")), ErrorKind::NameMissing);
-}
-
-TEST_F(Vehicles, LeavesAreStoredSmallestFirst)
-{
-    const ToolId id = need(addFeelerSet(*garage, "Set", " 0.10 0.05 mm ", LengthUnit::Millimetre));
-    EXPECT_EQ(refusal(addFeelerSet(*garage, "Set", "0.10 x", LengthUnit::Millimetre)), ErrorKind::LeavesUnread);
-    EXPECT_EQ(refusal(addFeelerSet(*garage, "", "0.10", LengthUnit::Millimetre)), ErrorKind::NameMissing);
-    const auto sets = need(tools(*garage));
-    ASSERT_EQ(sets.size(), 1U);
-    EXPECT_EQ(sets[0].id, id);
-    EXPECT_EQ(sets[0].leavesText, "0.10 0.05 mm");
-    EXPECT_EQ(sets[0].leaves, (std::vector{length("0.05"), length("0.10")}));
+    const JobId job = need(openJob(*garage, added.vehicle, added.engine, builtInSheets().front(), "Set the valves"));
+    const auto book = need(JobBook::open(*garage, job));
+    book->setWho(need(addPerson(*garage, "MK", "")));
+    need(book->confirmCrank(degrees(0)));
+    VehicleText four = tractorText();
+    four.engine.valves = "4";
+    need(changeVehicle(*garage, added.vehicle, added.engine, four));
+    EXPECT_EQ(onlyOne().engine->points.size(), 16U);
+    EXPECT_EQ(book->state().points.size(), 16U) << "an open book hears of it";
 }
 
 TEST_F(Vehicles, EachChangeIsToldOnceAfterItIsStored)
@@ -186,7 +178,7 @@ TEST_F(Vehicles, EachChangeIsToldOnceAfterItIsStored)
     EXPECT_EQ(seenByOther, 3U);
     need(addPerson(*garage, "M.K.", ""));
     need(changeVehicle(*garage, added.vehicle, added.engine, tractorText()));
-    need(readMeter(*garage, added.vehicle, "9", MeterUnit::Hour));
+    need(readMeter(*garage, added.vehicle, "3813", MeterUnit::Hour));
     using What = Change::What;
     EXPECT_EQ(told, (std::vector{What::Vehicles, What::People, What::Tools, What::Vehicles, What::Vehicles}));
 }

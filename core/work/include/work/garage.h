@@ -15,7 +15,7 @@ namespace asleft {
 
 /// What has changed in a garage, told after it is safely stored.
 struct Change {
-    enum class What { Vehicles, Specs, People, Tools, Jobs, Acts };
+    enum class What { Vehicles, Specs, People, Tools, Rules, Jobs, Acts };
     What what;
     std::optional<EngineId> engine = {}; ///< of Vehicles and Specs, where one engine is meant
     std::optional<JobId> job = {};       ///< of Acts
@@ -35,11 +35,14 @@ public:
     };
 
     static Result<std::unique_ptr<Garage>> create(const std::string &path, Surroundings surroundings);
+    /// A file that may not be written opens for reading only, with everything that was safely stored in it; every act and edit is then
+    /// refused with GarageReadOnly.
     static Result<std::unique_ptr<Garage>> open(const std::string &path, Surroundings surroundings);
     ~Garage() override;
 
     [[nodiscard]] const std::string &path() const;
     [[nodiscard]] const std::string &seat() const;
+    [[nodiscard]] bool readOnly() const;
     [[nodiscard]] Moment now() const;
 
     /// The rooms behind the garage; only work/ can see into it.

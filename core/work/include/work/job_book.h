@@ -13,6 +13,16 @@ struct ReadingEntry {
     std::optional<Typed<Length>> value = {};
     std::optional<Typed<Length>> next = {};
     bool specLeaf = false;
+    std::optional<Typed<Angle>> turned = {}; ///< of ReadingForm::Turned; with specLeaf, the spec's own turns
+    bool operator==(const ReadingEntry &) const = default;
+};
+
+/// One line of a bench sheet filled in with a pencil.
+struct SheetEntry {
+    PointId point;
+    std::optional<ReadingEntry> found = {}; ///< their `point` and `phase` are filled in
+    std::optional<ReadingEntry> left = {};
+    bool operator==(const SheetEntry &) const = default;
 };
 
 /// What is asked once a sitting and then known: a sitting begins when a job is opened in a program that has just started.
@@ -20,6 +30,8 @@ struct Sitting {
     std::optional<PersonId> who;
     std::optional<ToolId> tool;
     EngineCondition condition = EngineCondition::Cold;
+    std::optional<TypedTemperature> temperature = {};
+    std::optional<std::int64_t> minutesSinceRun = {};
     bool crankConfirmed = false;
     bool turningCautionsRead = false;
 };
@@ -39,32 +51,46 @@ public:
     // What is said once a sitting.
     void setWho(PersonId who);
     void setTool(std::optional<ToolId> set);
-    void setCondition(EngineCondition condition);
+    void setCondition(EngineCondition condition, std::optional<TypedTemperature> temperature = {},
+                      std::optional<std::int64_t> minutesSinceRun = {});
 
-    // The acts. Each refuses with PersonMissing until setWho(), and with WrongJob for a point or step of another job.
-    /// Refuses an exact reading or a bracket without its values (EmptyText) and a bracket that does not rise (BandUpsideDown).
+    // The acts. Each refuses with GarageReadOnly in a garage that may only be read, with PersonMissing until setWho(), and with WrongJob
+    // for a point or step of another job.
+    /// Refuses an exact reading or a bracket without its values (EmptyText), a bracket that does not rise (BandUpsideDown), and turns
+    /// without an angle (EmptyText). The shop's rule decides whether the tool's uncertainty is kept with it and judged with.
     Result<ActSeq> logReading(const ReadingEntry &entry);
     /// Every point the plan sets at this position whose lash is not settled: left at the spec's leaf, locked, felt again.
     Result<ActSeq> leaveAllHere();
     Result<ActSeq> openNut(PointId point);
-    /// Keeps the as-left reading of a point that is outside its band; NothingToKeep where there is none.
+    /// Keeps the as-left reading of a point that is outside its band, or that two seats have set; NothingToKeep where there is none.
     Result<ActSeq> keepAsLeft(PointId point, std::string_view reason);
-    Result<ActSeq> sendToCheckAgain(const std::vector<PointId> &points, std::string_view why);
+    /// Of these points, those that are left fall back to be checked again; NotFound where none is.
+    Result<ActSeq> sendToCheckAgain(const std::vector<PointId> &points, Disturbance cause, std::string_view why);
+    /// A filled-in bench sheet, all of it or nothing: for each position of the plan that has a filled-in point the crank is said to have
+    /// been turned there, then what was found and left at its points is logged, in the plan's order; last the points no position sets. `at`
+    /// is when the work was done, if that is known. Gives the last act; NothingToLog for an empty sheet. The crank counts as confirmed
+    /// where the sheet's last position is, and needs confirming in this sitting all the same. A job without a plan takes the proposed one
+    /// first. Refuses what logReading() refuses, and a point in two lines (TablePointTwice).
+    Result<ActSeq> logSheet(const std::vector<SheetEntry> &lines, std::optional<Moment> at = {});
     /// Where mark and stroke say the crank stands; nothing for unknown.
     Result<ActSeq> confirmCrank(std::optional<Angle> crank);
-    /// Refuses while a nut is open (NutStillOpen), before the crank is confirmed in this sitting (CrankNotConfirmed), and before the
-    /// cautions were read in it (CautionsNotRead).
-    Result<ActSeq> turnCrank(Angle to);
+    /// Refuses while a nut is open (NutStillOpen; of one open in another job of this engine, that job's title is a second argument), before
+    /// the crank is confirmed in this sitting (CrankNotConfirmed), and before the cautions were read in it (CautionsNotRead); and while
+    /// tappets bleed down (StillBleedingDown), unless `despiteBleedDown`.
+    Result<ActSeq> turnCrank(Angle to, bool despiteBleedDown = false);
     Result<ActSeq> readTurningCautions();
     Result<ActSeq> choosePlan(const CrankPlan &plan);
     Result<ActSeq> markStepDone(StepId step);
-    /// Takes back this seat's last act of this job; refuses with RestedOn while another act rests on it.
+    /// Takes back this seat's last act of this job; refuses with RestedOn while another act rests on it: its points, those of the place it
+    /// moves the crank to, or the source of its plan.
     Result<ActSeq> undo();
+    /// Takes the last undo back. Of a turn of the crank it refuses as turnCrank() does for nuts and tappets.
     Result<ActSeq> redo();
 
     /// The cautions before the crank is turned.
     static std::vector<Caution> turningCautions();
-    /// The plan to propose: the manual's table where the engine has one, else the two generated positions.
+    /// The plan to propose: the manual's table where the engine has one, else two positions from where the crank stands, or each cylinder
+    /// on compression where that reaches more.
     [[nodiscard]] CrankPlan proposedPlan() const;
 
     /// Reads what other seats have added since, and what they changed of the things the job speaks of.
@@ -75,22 +101,40 @@ Q_SIGNALS:
     void changed();
 
 private:
+    /// Acts whose commit failed: they may be on disk all the same, so their uids are used again.
+    struct Failed {
+        std::vector<NewAct> acts;
+        std::vector<SheetEntry> sheet; ///< what they were made from; empty: an act at the Bench
+        bool arrived = false;          ///< they were on disk, and have been read since
+    };
+
     JobBook(Garage &garage, JobState state, std::int64_t version);
+    /// The garage may be written, and it is known who is at the bench.
+    [[nodiscard]] Done mayAct() const;
     Result<ActSeq> log(Fact fact, std::optional<ActSeq> withdraws = {});
     /// Logs nothing where the same act stands already; gives its seq.
     Result<ActSeq> logOnce(Fact fact, bool standsAlready);
-    [[nodiscard]] ReadingFact factFrom(const ReadingEntry &entry) const;
-    void sittingFollows(const Fact &fact, bool crankMoved);
+    /// By whom, where and when is filled in; the uid is not.
+    [[nodiscard]] NewAct newAct(Fact fact, std::optional<ActSeq> withdraws = {}) const;
+    [[nodiscard]] bool failedBefore(const std::vector<NewAct> &acts) const;
+    [[nodiscard]] bool sheetFailedBefore(const std::vector<SheetEntry> &lines, PersonId who, std::optional<Moment> at) const;
+    /// Stores these acts, all or none, and takes them up; gives the last one.
+    Result<ActSeq> store(std::vector<NewAct> acts, const std::vector<SheetEntry> &sheet = {});
+    void sittingFollows(const std::vector<NewAct> &acts, bool ofSheet, bool crankMoved);
+    /// Reads on before something is taken back; gives the taking back that failed before, if it was on disk.
+    Result<std::optional<ActSeq>> catchUpToTakeBack();
     /// Reads what is new in the file; whether there was anything.
     Result<bool> readOn();
+    void noteArrival(const std::vector<Act> &acts);
     Done reloadFrame();
 
     Garage &m_garage;
     JobState m_state;
-    std::int64_t m_version; ///< of the file when it was last read; other seats' commits change it
-    ActSeq m_readUpTo{0};   ///< the last act read from the file
+    std::int64_t m_version;    ///< of the file when it was last read; other seats' commits change it
+    ActSeq m_readUpTo{0};      ///< the last act read from the file
+    bool m_frameStale = false; ///< the things the job speaks of have changed and could not be read
     Sitting m_sitting;
-    std::optional<NewAct> m_failed; ///< an act whose commit failed: it may be on disk all the same, so its uid is used again
+    std::optional<Failed> m_failed;
 };
 
 } // namespace asleft

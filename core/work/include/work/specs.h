@@ -9,7 +9,7 @@ namespace asleft {
 
 /// A spec as a person types it.
 struct SpecText {
-    std::string band;                                ///< as parseBand() reads it
+    std::string band;                                ///< as parseBand() reads it; of a point in turns or degrees, turns from zero lash
     std::string otherBand;                           ///< the same as printed in the other unit system; may be empty
     LengthUnit lengthUnit = LengthUnit::Millimetre;  ///< what bare numbers of a lash count in
     TorqueUnit torqueUnit = TorqueUnit::NewtonMetre; ///< what bare numbers of a torque count in

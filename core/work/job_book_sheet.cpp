@@ -1,0 +1,169 @@
+// A bench sheet that was filled in with a pencil becomes acts.
+#include "names.h"
+#include "readings.h"
+
+#include <algorithm>
+#include <set>
+
+namespace asleft {
+
+namespace {
+
+bool isFilledIn(const SheetEntry &line)
+{
+    return line.found || line.left;
+}
+
+/// Writes the acts of a sheet one after the other, each onto the state the ones before it would make.
+class SheetWriting {
+public:
+    /// `blank` is an act of this sitting that says nothing yet.
+    SheetWriting(JobState state, const Sitting &sitting, NewAct blank)
+        : m_state(std::move(state)), m_sitting(sitting), m_blank(std::move(blank))
+    {
+        if (!m_state.acts.empty())
+            m_seq = m_state.acts.back().seq.key();
+    }
+
+    Done write(const std::vector<SheetEntry> &lines)
+    {
+        const CrankPlan plan = *m_state.plan;
+        std::vector<SheetEntry> rest = lines;
+        for (const PlanPosition &position : plan.positions) {
+            const auto here = takeThoseOf(position, rest);
+            if (here.empty())
+                continue;
+            standAt(position.crank);
+            if (Done written = readings(here); !written)
+                return written;
+        }
+        return readings(rest);
+    }
+
+    void say(Fact fact)
+    {
+        NewAct act = m_blank;
+        act.fact = std::move(fact);
+        foldOne(m_state, Act{ActSeq(++m_seq), act});
+        m_acts.push_back(std::move(act));
+    }
+
+    [[nodiscard]] const JobState &state() const { return m_state; }
+    [[nodiscard]] std::vector<NewAct> acts() && { return std::move(m_acts); }
+
+private:
+    /// The lines of a position, in its order; they are taken out of `rest`.
+    std::vector<SheetEntry> takeThoseOf(const PlanPosition &position, std::vector<SheetEntry> &rest) const
+    {
+        std::vector<SheetEntry> here;
+        for (const PlanPoint &planned : position.points) {
+            const SettingPoint *point = m_state.frame->pointAt(planned.adjuster);
+            const auto line = point ? std::ranges::find(rest, point->id, &SheetEntry::point) : rest.end();
+            if (line == rest.end())
+                continue;
+            here.push_back(std::move(*line));
+            rest.erase(line);
+        }
+        return here;
+    }
+
+    /// Turned to there if it stood elsewhere; where nobody knew, or it stands there, the sheet confirms it.
+    void standAt(Angle crank)
+    {
+        const bool known = m_state.crank && m_state.crank->crank;
+        const bool there = known && *m_state.crank->crank == crank;
+        if (there && m_stood)
+            return; // a manual's table may name one place in several lines
+        m_stood = true;
+        say(CrankFact{m_state.frame->engine.id, crank, known && !there ? CrankHow::Turned : CrankHow::Confirmed});
+    }
+
+    /// All that was found before anything was set, as it is done at the bench.
+    Done readings(const std::vector<SheetEntry> &lines)
+    {
+        for (const SheetEntry &line : lines) {
+            if (Done said = reading(line.point, Phase::AsFound, line.found); !said)
+                return said;
+        }
+        for (const SheetEntry &line : lines) {
+            if (Done said = reading(line.point, Phase::AsLeft, line.left); !said)
+                return said;
+        }
+        return {};
+    }
+
+    Done reading(PointId point, Phase phase, const std::optional<ReadingEntry> &entry)
+    {
+        if (!entry)
+            return {};
+        ReadingEntry whole = *entry;
+        whole.point = point;
+        whole.phase = phase;
+        auto fact = readingFrom(whole, m_state, m_sitting);
+        if (!fact)
+            return tl::unexpected(fact.error());
+        say(std::move(*fact));
+        return {};
+    }
+
+    JobState m_state;
+    const Sitting &m_sitting;
+    NewAct m_blank;
+    std::int64_t m_seq = 0; ///< only to fold by: the file gives its own, which no act of a sheet speaks of
+    bool m_stood = false;
+    std::vector<NewAct> m_acts;
+};
+
+/// Without the lines nobody wrote on; refuses a point of another job, and one that stands in two lines.
+Result<std::vector<SheetEntry>> filledIn(const std::vector<SheetEntry> &lines, const JobFrame &frame)
+{
+    std::vector<SheetEntry> filled;
+    std::set<PointId> points;
+    for (const SheetEntry &line : lines) {
+        if (!frame.point(line.point))
+            return fail(ErrorKind::WrongJob, "point");
+        if (!isFilledIn(line))
+            continue;
+        if (!points.insert(line.point).second)
+            return fail(ErrorKind::TablePointTwice, namesOf(frame, {line.point}));
+        filled.push_back(line);
+    }
+    if (filled.empty())
+        return fail(ErrorKind::NothingToLog);
+    return filled;
+}
+
+} // namespace
+
+Result<ActSeq> JobBook::logSheet(const std::vector<SheetEntry> &lines, std::optional<Moment> at)
+{
+    if (const Done may = mayAct(); !may)
+        return tl::unexpected(may.error());
+    if (const Done fresh = catchUp(); !fresh)
+        return tl::unexpected(fresh.error());
+    const auto filled = filledIn(lines, *m_state.frame);
+    if (!filled)
+        return tl::unexpected(filled.error());
+    NewAct blank = newAct(WithdrawFact{});
+    if (at)
+        blank.at = *at;
+    if (sheetFailedBefore(*filled, blank.who, at))
+        return store(m_failed->acts, *filled);
+
+    SheetWriting sheet(m_state, m_sitting, std::move(blank));
+    if (!m_state.plan)
+        sheet.say(PlanFact{m_state.frame->engine.id, proposedPlan()});
+    if (const Done written = sheet.write(*filled); !written)
+        return tl::unexpected(written.error());
+    return store(std::move(sheet).acts(), *filled);
+}
+
+bool JobBook::sheetFailedBefore(const std::vector<SheetEntry> &lines, PersonId who, std::optional<Moment> at) const
+{
+    if (!m_failed || m_failed->sheet != lines)
+        return false;
+    const NewAct &first = m_failed->acts.front();
+    return first.who == who && (!at || first.at == *at);
+}
+
+} // namespace asleft

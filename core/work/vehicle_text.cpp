@@ -1,0 +1,67 @@
+#include "vehicle_text.h"
+
+#include "inside.h"
+
+#include <algorithm>
+
+namespace asleft {
+
+namespace {
+
+Done shortEnough(std::initializer_list<std::size_t> sizes)
+{
+    const std::size_t longest = std::max(sizes);
+    return longest > longestName ? Done(fail(ErrorKind::TextTooLong, std::to_string(longest), std::to_string(longestName))) : Done{};
+}
+
+Result<std::optional<MeterText>> checkedMeter(const VehicleText &text)
+{
+    if (trimmedText(text.meter).empty())
+        return std::optional<MeterText>{};
+    auto meter = parseMeter(text.meter, text.meterUnit);
+    if (!meter)
+        return tl::unexpected(meter.error());
+    return std::optional(std::move(*meter));
+}
+
+Result<ScrewText> checkedScrew(const ScrewText &text, DecimalMark mark)
+{
+    if (const auto screw = readScrew(text, mark); !screw)
+        return tl::unexpected(screw.error());
+    if (const auto wait = readBleedDown(text, mark); !wait)
+        return tl::unexpected(wait.error());
+    return ScrewText{trimmedText(text.pitch), trimmedText(text.ratio), text.kind, trimmedText(text.bleedDown)};
+}
+
+} // namespace
+
+Result<CheckedVehicle> checkVehicle(const VehicleText &text)
+{
+    auto name = checkedName(text.name, "vehicle");
+    if (!name)
+        return tl::unexpected(name.error());
+    CheckedVehicle checked{std::move(*name), trimmedText(text.mark), trimmedText(text.number), {}, text.meterReplaced};
+    if (const Done fits = shortEnough({checked.mark.size(), checked.number.size()}); !fits)
+        return tl::unexpected(fits.error());
+    auto meter = checkedMeter(text);
+    if (!meter)
+        return tl::unexpected(meter.error());
+    checked.meter = std::move(*meter);
+    return checked;
+}
+
+Result<CheckedEngine> checkEngine(const VehicleText &text, DecimalMark mark)
+{
+    std::string name = trimmedText(text.engineName);
+    if (const Done fits = shortEnough({name.size()}); !fits)
+        return tl::unexpected(fits.error());
+    auto design = designEngine(text.engine, mark);
+    if (!design)
+        return tl::unexpected(design.error());
+    auto screw = checkedScrew(text.screw, mark);
+    if (!screw)
+        return tl::unexpected(screw.error());
+    return CheckedEngine{std::move(name), std::move(*design), std::move(*screw)};
+}
+
+} // namespace asleft
