@@ -18,14 +18,19 @@ QString verdictOfReading(const ReadingFact &reading, const JobFrame &frame)
     return verdictName(verdictOf(reading, spec));
 }
 
-/// "at 0.30 mm, inside", "loose on 0.40 mm, above its band", "by feel".
+/// "at 0.30 mm", "loose on 0.40 mm", "by feel".
+QString valueText(const ReadingFact &reading)
+{
+    const bool plain = reading.form == ReadingForm::Exact || reading.form == ReadingForm::Turned;
+    return plain ? ActWords::tr("at %1").arg(readingText(reading)) : readingText(reading);
+}
+
+/// The same with its verdict: "at 0.30 mm, inside".
 QString howText(const ReadingFact &reading, const JobFrame &frame)
 {
     if (reading.form == ReadingForm::ByFeel)
         return readingText(reading);
-    const bool plain = reading.form == ReadingForm::Exact;
-    const QString value = plain ? ActWords::tr("at %1").arg(readingText(reading)) : readingText(reading);
-    return ActWords::tr("%1, %2", "reading, verdict").arg(value, verdictOfReading(reading, frame));
+    return ActWords::tr("%1, %2", "reading, verdict").arg(valueText(reading), verdictOfReading(reading, frame));
 }
 
 QString pointsText(const std::vector<PointId> &points, const JobFrame &frame)
@@ -34,6 +39,16 @@ QString pointsText(const std::vector<PointId> &points, const JobFrame &frame)
     for (const PointId point : points)
         names.append(pointShort(frame, point));
     return names.join(ActWords::tr(", ", "between names of points"));
+}
+
+/// The cause, then a person's own words, as far as there are any.
+QString whyText(const CheckAgainFact &again)
+{
+    const QString own = QString::fromStdString(again.why);
+    if (again.cause == Disturbance::Other)
+        return own;
+    const QString cause = disturbanceName(again.cause);
+    return own.isEmpty() ? cause : ActWords::tr("%1: %2", "cause, in a person's words").arg(cause, own);
 }
 
 /// One sentence for each kind of fact.
@@ -90,8 +105,8 @@ public:
     QString operator()(const CheckAgainFact &again) const
     {
         const QString points = pointsText(again.points, m_frame);
-        return again.why.empty() ? ActWords::tr("check again: %1").arg(points)
-                                 : ActWords::tr("check again: %1, because: %2").arg(points, QString::fromStdString(again.why));
+        const QString why = whyText(again);
+        return why.isEmpty() ? ActWords::tr("check again: %1").arg(points) : ActWords::tr("check again: %1, because: %2").arg(points, why);
     }
 
     QString operator()(const WithdrawFact &) const
@@ -146,6 +161,33 @@ QString crankLine(const JobState &state, Moment now)
 }
 
 } // namespace
+
+QString disturbanceName(Disturbance cause)
+{
+    switch (cause) {
+    case Disturbance::Other: return ActWords::tr("other work");
+    case Disturbance::HeadTightened: return ActWords::tr("the head was tightened again");
+    case Disturbance::RockersTightened: return ActWords::tr("a rocker stand was tightened again");
+    case Disturbance::TimingMoved: return ActWords::tr("the cam drive was off");
+    case Disturbance::ValveOrSeatCut: return ActWords::tr("a valve or its seat was cut or changed");
+    case Disturbance::BridgeSet: return ActWords::tr("its bridge screw was set after it");
+    }
+    return {};
+}
+
+QString otherSeatText(const Act &act, const JobState &state)
+{
+    const Person *person = state.frame->person(act.what.who);
+    const QString who = person ? QString::fromStdString(person->initials) : ActWords::tr("somebody");
+    const auto *reading = std::get_if<ReadingFact>(&act.what.fact);
+    if (!reading || reading->corrects)
+        return ActWords::tr("Meanwhile at another seat, %1: %2.", "initials, what was done").arg(who, actText(act, state));
+    const QString point = pointInText(*state.frame, reading->point);
+    const QString how = valueText(*reading);
+    return reading->phase == Phase::AsFound
+               ? ActWords::tr("Meanwhile %1 found %2 %3 at another seat.", "initials, point, reading").arg(who, point, how)
+               : ActWords::tr("Meanwhile %1 left %2 %3 at another seat.", "initials, point, reading").arg(who, point, how);
+}
 
 QString actText(const Act &act, const JobState &state)
 {

@@ -15,82 +15,114 @@ QString labelOf(const EngineDesign &design, Cylinder cylinder)
     return QString::fromStdString(design.label(cylinder));
 }
 
-QString bothTell(const QString &own, const QString &other)
+bool isTwoStroke(const EngineDesign &design)
 {
-    return CrankWords::tr(
-               "No. %1 is on compression when both its rockers are loose; the valves of no. %2 then change over as the crank is rocked.")
-        .arg(own, other);
+    return design.cycle == Cycle::TwoStroke;
 }
 
-QString changeOverTells(const QString &own, const QString &other)
+QString deadCentreAtHead(const EngineDesign &design, CrankEvent event)
 {
-    return CrankWords::tr("Looseness proves nothing here. Rock the crank: no. %1 is on compression when the valves of no. %2 change over, "
-                          "exhaust closing as intake opens.")
-        .arg(own, other);
+    if (isTwoStroke(design))
+        return event == CrankEvent::Compression ? CrankWords::tr("No. %1 at top dead centre")
+                                                : CrankWords::tr("No. %1 at bottom dead centre");
+    return event == CrankEvent::Compression ? CrankWords::tr("No. %1 on compression") : CrankWords::tr("No. %1 at overlap");
 }
 
-QString ownChangeOverTells(const QString &own)
+QString deadCentreInText(const EngineDesign &design, CrankEvent event)
 {
-    return CrankWords::tr(
-               "Looseness proves nothing here. Rock the crank: no. %1 is at overlap when its own valves change over, exhaust closing "
-               "as intake opens; else it is on compression.")
-        .arg(own);
+    if (isTwoStroke(design))
+        return event == CrankEvent::Compression ? CrankWords::tr("no. %1 at top dead centre")
+                                                : CrankWords::tr("no. %1 at bottom dead centre");
+    return event == CrankEvent::Compression ? CrankWords::tr("no. %1 on compression") : CrankWords::tr("no. %1 at overlap");
+}
+
+QString eventAtHead(const EngineDesign &design, CrankEvent event)
+{
+    switch (event) {
+    case CrankEvent::Compression:
+    case CrankEvent::Overlap: return deadCentreAtHead(design, event);
+    case CrankEvent::ExhaustOpens: return CrankWords::tr("No. %1, exhaust just opening");
+    case CrankEvent::IntakeCloses: return CrankWords::tr("No. %1, intake just closed");
+    case CrankEvent::IntakeFullyOpen: return CrankWords::tr("No. %1, intake fully open");
+    case CrankEvent::ExhaustFullyOpen: return CrankWords::tr("No. %1, exhaust fully open");
+    }
+    return {};
+}
+
+QString eventInText(const EngineDesign &design, CrankEvent event)
+{
+    switch (event) {
+    case CrankEvent::Compression:
+    case CrankEvent::Overlap: return deadCentreInText(design, event);
+    case CrankEvent::ExhaustOpens: return CrankWords::tr("no. %1 with its exhaust just opening");
+    case CrankEvent::IntakeCloses: return CrankWords::tr("no. %1 with its intake just closed");
+    case CrankEvent::IntakeFullyOpen: return CrankWords::tr("no. %1 with its intake fully open");
+    case CrankEvent::ExhaustFullyOpen: return CrankWords::tr("no. %1 with its exhaust fully open");
+    }
+    return {};
+}
+
+/// Whether a position of a plan stands at the place it is named by, and not some degrees on.
+bool standsAtItsPlace(const EngineDesign &design, const PlanPosition &position)
+{
+    return inCycle(design, crankAt(design, position.place)) == inCycle(design, position.crank);
+}
+
+/// "exhaust 3"; where a side has several, "the exhausts of no. 3".
+QString valvesOf(const EngineDesign &design, Cylinder cylinder, Side side)
+{
+    if (design.train.lashes(side) < 2)
+        return pointInText(design, {cylinder, side});
+    const QString label = labelOf(design, cylinder);
+    return side == Side::Intake ? CrankWords::tr("the intakes of no. %1").arg(label) : CrankWords::tr("the exhausts of no. %1").arg(label);
+}
+
+QString findEvent(const EngineDesign &design, CrankPlace place)
+{
+    const QString intake = valvesOf(design, place.cylinder, Side::Intake);
+    const QString exhaust = valvesOf(design, place.cylinder, Side::Exhaust);
+    switch (place.event) {
+    case CrankEvent::Compression:
+    case CrankEvent::Overlap: return {};
+    case CrankEvent::ExhaustOpens: return CrankWords::tr("Turn until you see %1 just begin to open.").arg(exhaust);
+    case CrankEvent::IntakeCloses: return CrankWords::tr("Turn until you see %1 come to rest, just closed.").arg(intake);
+    case CrankEvent::IntakeFullyOpen: return CrankWords::tr("Turn until you see %1 pressed all the way down.").arg(intake);
+    case CrankEvent::ExhaustFullyOpen: return CrankWords::tr("Turn until you see %1 pressed all the way down.").arg(exhaust);
+    }
+    return {};
 }
 
 } // namespace
 
-QString sideName(Side side)
-{
-    return side == Side::Intake ? CrankWords::tr("intake") : CrankWords::tr("exhaust");
-}
-
-QString pointName(const EngineDesign &design, AdjusterRef valve)
-{
-    const QString label = labelOf(design, valve.cylinder);
-    return valve.side == Side::Intake ? CrankWords::tr("Intake %1").arg(label) : CrankWords::tr("Exhaust %1").arg(label);
-}
-
-QString pointInText(const EngineDesign &design, AdjusterRef valve)
-{
-    const QString label = labelOf(design, valve.cylinder);
-    return valve.side == Side::Intake ? CrankWords::tr("intake %1").arg(label) : CrankWords::tr("exhaust %1").arg(label);
-}
-
-QString pointShort(const EngineDesign &design, AdjusterRef valve)
-{
-    return QString::fromStdString(shortName(design, valve));
-}
-
-QString pointName(const JobFrame &frame, PointId point)
-{
-    const SettingPoint *found = frame.point(point);
-    return found ? pointName(frame.engine.design, found->adjuster) : QString();
-}
-
-QString pointInText(const JobFrame &frame, PointId point)
-{
-    const SettingPoint *found = frame.point(point);
-    return found ? pointInText(frame.engine.design, found->adjuster) : QString();
-}
-
-QString pointShort(const JobFrame &frame, PointId point)
-{
-    const SettingPoint *found = frame.point(point);
-    return found ? pointShort(frame.engine.design, found->adjuster) : QString();
-}
-
 QString placeName(const EngineDesign &design, CrankPlace place)
 {
-    const QString label = labelOf(design, place.cylinder);
-    return place.event == CrankEvent::Compression ? CrankWords::tr("No. %1 on compression").arg(label)
-                                                  : CrankWords::tr("No. %1 at overlap").arg(label);
+    return eventAtHead(design, place.event).arg(labelOf(design, place.cylinder));
 }
 
 QString placeInText(const EngineDesign &design, CrankPlace place)
 {
-    const QString label = labelOf(design, place.cylinder);
-    return place.event == CrankEvent::Compression ? CrankWords::tr("no. %1 on compression").arg(label)
-                                                  : CrankWords::tr("no. %1 at overlap").arg(label);
+    return eventInText(design, place.event).arg(labelOf(design, place.cylinder));
+}
+
+QString positionName(const EngineDesign &design, const PlanPosition &position)
+{
+    return standsAtItsPlace(design, position) ? placeName(design, position.place) : crankName(design, position.crank);
+}
+
+QString positionInText(const EngineDesign &design, const PlanPosition &position)
+{
+    return standsAtItsPlace(design, position) ? placeInText(design, position.place) : crankInText(design, position.crank);
+}
+
+QString findingSentence(const EngineDesign &design, const PlanPosition &position)
+{
+    if (standsAtItsPlace(design, position))
+        return findEvent(design, position.place);
+    const CrankSaying saying = sayCrank(design, position.crank);
+    if (saying.after == Angle())
+        return {};
+    return CrankWords::tr("Zero the degree wheel with %1, then turn %2 on.")
+        .arg(placeInText(design, saying.place), degreesText(saying.after));
 }
 
 QString crankName(const EngineDesign &design, std::optional<Angle> crank)
@@ -120,21 +152,9 @@ QString crankKnown(const JobState &state, Moment now)
     return state.crank->how == CrankHow::Confirmed ? CrankWords::tr("confirmed %1").arg(time) : CrankWords::tr("turned there %1").arg(time);
 }
 
-QString strokeCheckSentence(const EngineDesign &design, const StrokeCheck &check)
+QString overshotSentence()
 {
-    const QString own = labelOf(design, check.cylinder);
-    const QString other = check.companion ? labelOf(design, *check.companion) : QString();
-    if (check.loosenessTells && check.changeOverShows && check.companion)
-        return bothTell(own, other);
-    if (check.loosenessTells)
-        return CrankWords::tr("No. %1 is on compression when both its rockers are loose; at overlap at least one of them is held.")
-            .arg(own);
-    if (check.changeOverShows)
-        return check.companion ? changeOverTells(own, other) : ownChangeOverTells(own);
-    return CrankWords::tr(
-               "Looseness proves nothing here: the rockers of no. %1 stand alike on both strokes. The maker's mark on the cam drive or "
-               "the distributor must tell.")
-        .arg(own);
+    return CrankWords::tr("Gone past the mark? Go back well past it and come up to it again in the normal direction.");
 }
 
 QString rotationName(Rotation rotation)
@@ -143,52 +163,23 @@ QString rotationName(Rotation rotation)
                                            : CrankWords::tr("anticlockwise seen from the front");
 }
 
-QString travelSentence(const EngineDesign &design, Angle from, Angle to)
-{
-    const Angle way = travel(from, to);
-    if (way == Angle())
-        return CrankWords::tr("The crank stands there already.");
-    return CrankWords::tr("Turn %1 in the normal direction, %2.").arg(degreesText(way), rotationName(design.rotation));
-}
-
-QString overshotSentence()
-{
-    return CrankWords::tr("Gone past the mark? Go back well past it and come up to it again in the normal direction.");
-}
-
 QString layoutName(Layout layout)
 {
     switch (layout) {
     case Layout::InLine: return CrankWords::tr("in line");
     case Layout::Vee: return CrankWords::tr("V");
     case Layout::Flat: return CrankWords::tr("flat");
+    case Layout::Single: return CrankWords::tr("single cylinder");
+    case Layout::W: return CrankWords::tr("W");
+    case Layout::Radial: return CrankWords::tr("radial");
+    case Layout::Opposed: return CrankWords::tr("opposed rows");
     }
     return {};
 }
 
-QString planWayName(PlanWay way)
+QString cycleName(Cycle cycle)
 {
-    switch (way) {
-    case PlanWay::TwoPositions: return CrankWords::tr("two positions");
-    case PlanWay::EachOnCompression: return CrankWords::tr("each cylinder on its own compression");
-    }
-    return {};
-}
-
-QString planSource(const EngineDesign &design, const CrankPlan &plan)
-{
-    if (!plan.generated)
-        return plan.source.empty() ? CrankWords::tr("typed table, no source given") : QString::fromStdString(plan.source);
-    const QString way = planWayName(plan.way);
-    return design.cam.assumed ? CrankWords::tr("generated: %1, cam assumed").arg(way) : CrankWords::tr("generated: %1").arg(way);
-}
-
-QString marginText(const EngineDesign &design, const PlanPoint &point)
-{
-    if (!point.doubtful())
-        return CrankWords::tr("margin %1").arg(degreesText(point.margin));
-    return CrankWords::tr("doubtful: by its cam %1 may be off its seat here. Compare the table with the manual.")
-        .arg(pointInText(design, point.adjuster));
+    return cycle == Cycle::FourStroke ? CrankWords::tr("four-stroke") : CrankWords::tr("two-stroke");
 }
 
 } // namespace asleft

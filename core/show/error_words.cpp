@@ -20,6 +20,7 @@ const char *patternOf(ErrorKind kind)
     case ErrorKind::UnknownUnit: return SAY("“%1” is not a unit for this value. Nothing was stored; use one of: %2.");
     case ErrorKind::TextLeftOver: return SAY("“%1” has no place behind the value. Nothing was stored; take it away and try again.");
     case ErrorKind::ValueTooLarge: return SAY("“%1” is more than can be kept here. Nothing was stored; the most is %2.");
+    case ErrorKind::ValueTooSmall: return SAY("“%1” is less than can be kept here. Nothing was stored; the least is %2.");
     case ErrorKind::TextTooLong: return SAY("The text has %1 characters. Nothing was stored; type at most %2.");
     case ErrorKind::DivisionByZero: return SAY("“%1” divides by zero. Nothing was stored; type a fraction such as 5/8 in.");
     case ErrorKind::BandUpsideDown: return SAY("The low end %1 is above the high end %2. The spec is as it was; type the low end first.");
@@ -50,7 +51,8 @@ const char *patternOf(ErrorKind kind)
     case ErrorKind::GapsCount:
         return SAY(
             "There are %1 firing gaps where %2 are wanted. Nothing was changed; type one a cylinder, or a pattern that repeats evenly.");
-    case ErrorKind::GapsSum: return SAY("The firing gaps add up to %1°. Nothing was changed; they must make two turns, 720°.");
+    case ErrorKind::GapsSum:
+        return SAY("The firing gaps add up to %1°. Nothing was changed; they must make two turns, 720°, of a two-stroke one, 360°.");
     case ErrorKind::GapNotPositive: return SAY("“%1” is no gap between two firings. Nothing was changed; type degrees above zero.");
     case ErrorKind::ValveOrderLength:
         return SAY("The valve order has %1 letters, the bank has %2 valves. Nothing was changed; type one letter a valve, front first.");
@@ -59,11 +61,25 @@ const char *patternOf(ErrorKind kind)
         return SAY(
             "The valve order has %1 intakes and %2 exhausts, there must be %3 of each. Nothing was changed; look along the head again.");
     case ErrorKind::CamArcTooLong:
-        return SAY("By these events the %1 valve is open for %2°. Nothing was changed; check the events with the manual.");
+        return SAY("By these events the %1 arc lasts %2°. Nothing was changed; check the events with the manual.");
+    case ErrorKind::ValvesACylinder:
+        return SAY("“%1” are no valves of a cylinder. Nothing was changed; type 2 to 5, or intakes and exhausts as 2+1.");
+    case ErrorKind::BridgeWithoutPair:
+        return SAY("A bridge opens two valves at once, and neither side has an even number. Nothing was changed; check the valves, or say "
+                   "that they are not bridged.");
+    case ErrorKind::RowsUneven:
+        return SAY("%1 cylinders do not stand evenly in %2 rows. Nothing was changed; check the count or the rows.");
+    case ErrorKind::BarringUnread: return SAY("“%1” is no ring gear and pinion. Nothing was changed; type the teeth of both, as 132/11.");
+    case ErrorKind::PlanNeedsCam:
+        return SAY("The fewest positions cannot be found with an assumed cam. The plan is as it was; type the cam's events, or choose "
+                   "another way.");
+    case ErrorKind::PlanNotReached:
+        return SAY("No mark reaches %1 with this margin. The plan is as it was; ask for less margin, or turn by more marks.");
+    case ErrorKind::PlanNotForEngine:
+        return SAY("This way of turning is for another kind of engine. The plan is as it was; choose another way.");
     case ErrorKind::TableEmpty: return SAY("The table has no positions. Nothing was changed; type it as the manual prints it.");
-    case ErrorKind::TablePositionUnread:
-        return SAY("“%1” is no crank position. Nothing was changed; name a cylinder and whether it is on compression or at overlap.");
-    case ErrorKind::TablePointUnread: return SAY("“%1” names no valve. Nothing was changed; type valves as IN 1 2 4 EX 1 3.");
+    case ErrorKind::TablePositionUnread: return SAY("“%1” is no crank position. Nothing was changed; name a cylinder and what it is at.");
+    case ErrorKind::TablePointUnread: return SAY("“%1” names no point. Nothing was changed; type them as IN 1 2 4 EX 1 3 INJ 2.");
     case ErrorKind::TableCylinder:
         return SAY("The engine has no cylinder “%1”. Nothing was changed; check the table against the numbering.");
     case ErrorKind::TablePointTwice: return SAY("%1 stands at two positions of the table. Nothing was changed; each point is set once.");
@@ -72,6 +88,10 @@ const char *patternOf(ErrorKind kind)
     case ErrorKind::NameMissing: return SAY("There is no text for: %1. Nothing was stored; type it first.");
     case ErrorKind::PitchOutOfRange: return SAY("“%1” is no pitch of an adjusting screw. Nothing was stored; type it as 1 mm or 1/24 in.");
     case ErrorKind::MeterUnread: return SAY("“%1” is no meter reading. Nothing was stored; type the figures on the meter.");
+    case ErrorKind::MeterRunsBack:
+        return SAY("The meter read %2 before and %1 is less. Nothing was stored; read it again, or say that it is another meter.");
+    case ErrorKind::BleedDownUnread: return SAY("“%1” is no time to bleed down. Nothing was stored; type minutes or hours, as 15 min.");
+    case ErrorKind::VehicleTaken: return SAY("There is an engine in %1 already. Nothing was moved; put that one onto the stand first.");
     case ErrorKind::NotFound: return SAY("Not found: %1. Nothing was changed; it may have been stored elsewhere, look for it under Find.");
     case ErrorKind::WrongJob: return SAY("%1 does not belong to this job. Nothing was logged; open the job it belongs to.");
     case ErrorKind::NothingToUndo: return SAY("There is nothing of yours to undo in this job. Everything is as it was.");
@@ -82,6 +102,9 @@ const char *patternOf(ErrorKind kind)
                    "say unknown.");
     case ErrorKind::CautionsNotRead: return SAY("The cautions have not been read in this sitting. Nothing was logged; read them first.");
     case ErrorKind::NothingToKeep: return SAY("%1 has no reading outside its band to keep. Nothing was logged; log what was left first.");
+    case ErrorKind::StillBleedingDown:
+        return SAY("Hydraulic tappets are bleeding down until %1, and a valve could be bent. The crank was not moved; wait till then.");
+    case ErrorKind::NothingToLog: return SAY("The sheet is empty. Nothing was logged; type what was written on it first.");
     case ErrorKind::PersonMissing:
         return SAY("Nobody has been chosen as who does the work. Nothing was logged; choose your initials first.");
     case ErrorKind::FileMissing: return SAY("There is no file “%1”. Nothing was opened; choose another, or begin a new garage.");
@@ -97,7 +120,8 @@ const char *patternOf(ErrorKind kind)
         return SAY("There is no room left to write “%1”. Everything logged before is kept, this is not; make room and try again.");
     case ErrorKind::GarageMoved:
         return SAY("“%1” was moved or replaced while it was open. What was logged before is in the file that was moved; open that one.");
-    case ErrorKind::DiskFault: return SAY("The disk failed at “%1”: %2. The last entry is not stored; copy the garage to another disk.");
+    case ErrorKind::DiskFault:
+        return SAY("“%1” could not be written: %2. What was being written is not stored, what was there before is; try another disk.");
     case ErrorKind::Damaged: return SAY("“%1” is damaged: %2. It was left as it is; open the latest backup.");
     case ErrorKind::UpgradeFailed:
         return SAY("“%1” could not be brought up to date, at step %2: %3. It is as it was, and the copy made before stands beside it.");
@@ -137,12 +161,20 @@ TwoWays bothReadings(const QString &text)
     return {whole + QLocale().decimalPoint() + decimals, whole + match.captured(2)};
 }
 
+/// The time behind StillBleedingDown, which comes as a number.
+QString timeOf(const QString &milliseconds)
+{
+    bool isNumber = false;
+    const qint64 moment = milliseconds.toLongLong(&isNumber);
+    return isNumber ? momentText(Moment{moment}) : milliseconds;
+}
+
 } // namespace
 
 QString sentence(const Error &error)
 {
     const QString pattern = QCoreApplication::translate("ErrorWords", patternOf(error.kind));
-    const QString first = argumentOf(error, 0);
+    const QString first = error.kind == ErrorKind::StillBleedingDown ? timeOf(argumentOf(error, 0)) : argumentOf(error, 0);
     if (error.kind == ErrorKind::AmbiguousNumber) {
         const TwoWays ways = bothReadings(first);
         return pattern.arg(first, ways.withDecimals, ways.withoutMark);

@@ -20,6 +20,8 @@ Setting settingOf(TextSize size)
     case TextSize::BodyStrong: return {15, QFont::Bold};
     case TextSize::Small: return {13, QFont::Normal};
     case TextSize::SmallStrong: return {13, QFont::Bold};
+    case TextSize::Fine: return {11, QFont::Normal};
+    case TextSize::FineStrong: return {11, QFont::Bold};
     case TextSize::Number: return {24, QFont::Bold};
     case TextSize::Value: return {40, QFont::Bold};
     }

@@ -9,48 +9,37 @@ namespace asleft {
 
 namespace {
 
-QPainterPath chamfered(const QRectF &box, double corner)
+void paintPaths(QPainter &painter, const QList<QPainterPath> &paths, const QColor &ground, const QPen &edge)
 {
-    QPainterPath path(QPointF(box.left() + corner, box.top()));
-    path.lineTo(box.right() - corner, box.top());
-    path.lineTo(box.right(), box.top() + corner);
-    path.lineTo(box.right(), box.bottom() - corner);
-    path.lineTo(box.right() - corner, box.bottom());
-    path.lineTo(box.left() + corner, box.bottom());
-    path.lineTo(box.left(), box.bottom() - corner);
-    path.lineTo(box.left(), box.top() + corner);
-    path.closeSubpath();
-    return path;
+    painter.setBrush(ground);
+    painter.setPen(edge);
+    for (const QPainterPath &path : paths)
+        painter.drawPath(path);
 }
 
-void paintCasting(QPainter &painter, const QRectF &casting, const Ink &ink)
+/// A bar on two valve stems. It goes under the point at its middle, where a line across would be taken for a state.
+void paintBridge(QPainter &painter, const QLineF &bridge, double point, const Ink &ink)
 {
-    painter.setBrush(ink.casting);
-    painter.setPen(QPen(ink.edge, 1.4));
-    painter.drawPath(chamfered(casting, std::min(14.0, casting.height() / 6)));
-}
-
-/// Barrels between the crankcase and the two heads of a flat engine, so that the heads are seen to face away from each other.
-void paintCrankcase(QPainter &painter, const HeadPlan &plan, const Ink &ink)
-{
-    if (plan.crankcase.isEmpty())
-        return;
-    painter.setPen(QPen(ink.edge, 1));
+    const double stem = point * 0.11;
+    const double underPoint = point * 0.34 / std::max(1.0, bridge.length());
+    painter.setPen(QPen(ink.edge, std::max(2.0, point * 0.09), Qt::SolidLine, Qt::FlatCap));
+    painter.drawLine(bridge.p1(), bridge.pointAt(0.5 - underPoint));
+    painter.drawLine(bridge.pointAt(0.5 + underPoint), bridge.p2());
+    painter.setPen(QPen(ink.edge, 1.2));
     painter.setBrush(ink.paper);
-    for (const PlacedText &number : plan.numbers) {
-        const bool above = number.box.center().y() < plan.crankcase.center().y();
-        const double from = above ? plan.castings.first().bottom() : plan.crankcase.center().y();
-        const double to = above ? plan.crankcase.center().y() : plan.castings.last().top();
-        const double width = std::min(plan.pointDiameter * 0.9, number.box.width() * 0.7);
-        painter.drawRect(QRectF(number.box.center().x() - width / 2, from, width, to - from));
-    }
-    painter.setBrush(ink.casting);
-    painter.drawPath(chamfered(plan.crankcase, plan.crankcase.height() / 4));
+    painter.drawEllipse(bridge.p1(), stem, stem);
+    painter.drawEllipse(bridge.p2(), stem, stem);
+}
+
+/// The strong form of a size that names of points are set in.
+TextSize strongOf(TextSize size)
+{
+    return size == TextSize::Fine ? TextSize::FineStrong : TextSize::SmallStrong;
 }
 
 void paintText(QPainter &painter, const PlacedText &text, const QColor &colour, bool strong)
 {
-    painter.setFont(textFont(strong ? TextSize::SmallStrong : text.size));
+    painter.setFont(textFont(strong ? strongOf(text.size) : text.size));
     painter.setPen(colour);
     painter.drawText(text.box, static_cast<int>(text.alignment) | Qt::TextDontClip | Qt::TextSingleLine, text.text);
 }
@@ -69,9 +58,11 @@ void paintHead(QPainter &painter, const HeadPlan &plan, const Ink &ink, const QL
 {
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
-    paintCrankcase(painter, plan, ink);
-    for (const QRectF &casting : plan.castings)
-        paintCasting(painter, casting, ink);
+    paintPaths(painter, plan.barrels, ink.paper, QPen(ink.edge, 1));
+    paintPaths(painter, plan.crankcases, ink.casting, QPen(ink.edge, 1));
+    paintPaths(painter, plan.heads, ink.casting, QPen(ink.edge, 1.4));
+    for (const QLineF &bridge : plan.bridges)
+        paintBridge(painter, bridge, plan.pointDiameter, ink);
     for (const PlacedText &label : plan.labels)
         paintText(painter, label, ink.quietText, false);
     for (const PlacedText &number : plan.numbers)

@@ -15,15 +15,21 @@ class NextWords {
 /// The spec of a point, as far as it helps to say what to do.
 struct Aim {
     const Engine &engine;
+    AdjusterRef adjuster;
     const SpecBand<Length> *bands = nullptr;
+    const SpecBand<Angle> *turns = nullptr; ///< turned on from zero lash instead of felt
     std::optional<Typed<Length>> leaf = std::nullopt;
 };
 
 Aim aimOf(const JobState &state, PointId point, const Tool *leaves)
 {
-    Aim aim{state.frame->engine};
+    Aim aim{state.frame->engine, {}};
     const SettingPoint *found = state.frame->point(point);
-    aim.bands = found ? state.frame->lashBandsNow(found->adjuster.side) : nullptr;
+    if (!found)
+        return aim;
+    aim.adjuster = found->adjuster;
+    aim.turns = state.frame->turnsNow(found->adjuster);
+    aim.bands = state.frame->lashBandsNow(found->adjuster);
     if (!aim.bands)
         return aim;
     const bool haveLeaves = leaves && !leaves->leaves.empty();
@@ -38,9 +44,46 @@ QString leafText(const Typed<Length> &leaf)
     return leaf.unit == LengthUnit::Thou ? NextWords::tr("%1 %2", "number, unit").arg(number, unitText(leaf.unit)) : number;
 }
 
+/// What is asked of a screw turned on from zero lash: "3/4 turn", or its band.
+QString turnsText(const SpecBand<Angle> &turns)
+{
+    const Band<Angle> &band = turns.first;
+    return band.nominal ? turnedText(*band.nominal, band.unit) : bandText(band);
+}
+
+QString setFromZero(const Aim &aim)
+{
+    return NextWords::tr("Find zero lash, turn in %1, lock").arg(turnsText(*aim.turns));
+}
+
+/// Without a number to set it to.
+QString setByKind(PointKind kind)
+{
+    switch (kind) {
+    case PointKind::BridgeScrew: return NextWords::tr("Seat the bridge evenly on both valves, lock");
+    case PointKind::Injector: return NextWords::tr("Set, lock, measure again");
+    case PointKind::Lash:
+    case PointKind::Decompressor: break;
+    }
+    return NextWords::tr("Set, lock, feel again");
+}
+
 QString setSentence(const Aim &aim)
 {
-    return aim.leaf ? NextWords::tr("Set %1, lock, feel again").arg(leafText(*aim.leaf)) : NextWords::tr("Set, lock, feel again");
+    if (aim.turns)
+        return setFromZero(aim);
+    if (!aim.leaf)
+        return setByKind(aim.adjuster.kind);
+    return aim.adjuster.kind == PointKind::Injector ? NextWords::tr("Set %1, lock, measure again").arg(leafText(*aim.leaf))
+                                                    : NextWords::tr("Set %1, lock, feel again").arg(leafText(*aim.leaf));
+}
+
+QString checkSentence(const QString &name, const Aim &aim)
+{
+    if (aim.turns)
+        return NextWords::tr("%1: check again. %2", "point, what to do").arg(name, setFromZero(aim));
+    return aim.leaf ? NextWords::tr("%1: check again. Feel %2, set if it has moved").arg(name, leafText(*aim.leaf))
+                    : NextWords::tr("%1: check again. Feel it, set if it has moved").arg(name);
 }
 
 QString fractionText(SimpleFraction fraction)
@@ -56,14 +99,18 @@ QString fractionText(SimpleFraction fraction)
 /// How far to turn to get from the one exact value that was read to the leaf; nothing where either is not known.
 std::optional<double> turnsToLeaf(const Aim &aim, const Judged &judged)
 {
-    const bool exact = judged.reading.form == ReadingForm::Exact && judged.reading.value;
+    // The pitch is that of the lash screws; what other screws do to the gap is not known.
+    const bool exact = judged.reading.form == ReadingForm::Exact && judged.reading.value && aim.adjuster.kind == PointKind::Lash;
     if (!exact || !aim.leaf || !aim.engine.adjuster)
         return std::nullopt;
     return screwTurns(judged.reading.value->value - aim.leaf->value, *aim.engine.adjuster);
 }
 
+/// Which way a screw goes is known of a clearance; of an injector's height it hangs on how it is measured.
 QString turnSentence(const Aim &aim, const Judged &judged)
 {
+    if (aim.adjuster.kind == PointKind::Injector)
+        return NextWords::tr("Turn the screw");
     const auto turns = turnsToLeaf(aim, judged);
     // The verdict is of the spec it was judged by; which way to turn hangs on the leaf of today's.
     const bool in = turns ? *turns > 0 : judged.verdict == Verdict::High;
@@ -76,7 +123,11 @@ QString turnSentence(const Aim &aim, const Judged &judged)
 
 QString correctSentence(const Aim &aim, const Judged &judged)
 {
+    if (aim.turns)
+        return setFromZero(aim);
     const QString turn = turnSentence(aim, judged);
+    if (aim.leaf && aim.adjuster.kind == PointKind::Injector)
+        return NextWords::tr("%1, lock, measure %2 again").arg(turn, leafText(*aim.leaf));
     return aim.leaf ? NextWords::tr("%1, lock, feel %2 again").arg(turn, leafText(*aim.leaf))
                     : NextWords::tr("%1, lock, feel again").arg(turn);
 }
@@ -89,8 +140,7 @@ bool isOutside(const Judged &judged)
 QString setOrLeave(const QString &name, const Aim &aim, const PointState &point)
 {
     if (point.stage == PointStage::CheckAgain)
-        return aim.leaf ? NextWords::tr("%1: check again. Feel %2, set if it has moved").arg(name, leafText(*aim.leaf))
-                        : NextWords::tr("%1: check again. Feel it, set if it has moved").arg(name);
+        return checkSentence(name, aim);
     if (!point.found)
         return NextWords::tr("%1: %2", "point, what to do").arg(name, setSentence(aim));
     if (isOutside(*point.found))
@@ -100,22 +150,44 @@ QString setOrLeave(const QString &name, const Aim &aim, const PointState &point)
     return NextWords::tr("%1: found %2. %3").arg(name, verdictName(point.found->verdict), setSentence(aim));
 }
 
+/// A value that its own uncertainty leaves open is settled by a better tool or a value nearer the middle, one between leaves by a nearer
+/// leaf.
+QString tooClose(const QString &name, const PointState &point)
+{
+    return point.left && point.left->reading.uncertainty
+               ? NextWords::tr("%1: too close to call. Set it nearer the middle of its band, or keep it").arg(name)
+               : NextWords::tr("%1: too close to call. Feel with a nearer leaf, or keep it").arg(name);
+}
+
 QString setOrKeep(const QString &name, const Aim &aim, const PointState &point)
 {
     if (point.left && isOutside(*point.left))
         return NextWords::tr("%1: %2. %3").arg(name, verdictName(point.left->verdict), correctSentence(aim, *point.left));
-    return NextWords::tr("%1: too close to call. Feel with a nearer leaf, or keep it").arg(name);
+    return tooClose(name, point);
+}
+
+/// A hydraulic tappet full of oil tells nothing to a leaf: it is set from zero lash at once.
+QString feelPoint(const NextAct &next, const JobState &state)
+{
+    if (!next.point)
+        return NextWords::tr("Choose a point");
+    const Aim aim = aimOf(state, *next.point, nullptr);
+    if (aim.turns || (aim.adjuster.kind == PointKind::BridgeScrew && !aim.bands))
+        return NextWords::tr("%1: %2", "point, what to do").arg(pointName(*state.frame, *next.point), setSentence(aim));
+    const QString name = pointInText(*state.frame, *next.point);
+    return aim.adjuster.kind == PointKind::Injector ? NextWords::tr("Measure %1").arg(name) : NextWords::tr("Feel %1").arg(name);
 }
 
 QString turnCrank(const NextAct &next, const JobState &state)
 {
     if (!state.plan || !next.position || *next.position >= state.plan->positions.size())
         return NextWords::tr("Turn the crank to the next position");
+    const EngineDesign &design = state.frame->engine.design;
     const PlanPosition &position = state.plan->positions[*next.position];
-    const QString place = placeInText(state.frame->engine.design, position.place);
+    const QString place = positionInText(design, position);
     if (!state.crank || !state.crank->crank)
         return NextWords::tr("Turn the crank to %1").arg(place);
-    return NextWords::tr("Turn the crank %1 to %2").arg(degreesText(travel(*state.crank->crank, position.crank)), place);
+    return NextWords::tr("Turn the crank %1 to %2").arg(degreesText(travel(design, *state.crank->crank, position.crank)), place);
 }
 
 QString doStep(const NextAct &next, const JobState &state)
@@ -145,8 +217,7 @@ QString nextActSentence(const NextAct &next, const JobState &state, const Tool *
     case NextAct::Kind::LockNut:
     case NextAct::Kind::SetPoint:
     case NextAct::Kind::SetOrKeep: return pointSentence(next, state, leaves);
-    case NextAct::Kind::FeelPoint:
-        return next.point ? NextWords::tr("Feel %1").arg(pointInText(*state.frame, *next.point)) : NextWords::tr("Choose a point");
+    case NextAct::Kind::FeelPoint: return feelPoint(next, state);
     case NextAct::Kind::TurnCrank: return turnCrank(next, state);
     case NextAct::Kind::DoStep: return doStep(next, state);
     case NextAct::Kind::NothingOpen: return NextWords::tr("Nothing is left to do here");

@@ -172,24 +172,4 @@ QString momentText(Moment at)
     return QLocale().toString(localTime(at), QLocale::ShortFormat);
 }
 
-QString degreesText(Angle angle)
-{
-    const double value = toDegrees(angle);
-    const bool whole = angle.smallest() % anglePerDegree == 0;
-    return NumberWords::tr("%1°").arg(QLocale().toString(value, 'f', whole ? 0 : 1));
-}
-
-QString meterText(const MeterReading &reading)
-{
-    QString text = QString::fromStdString(reading.text).trimmed();
-    if (text.isEmpty() || !text.back().isDigit())
-        return text;
-    switch (reading.unit) {
-    case MeterUnit::Kilometre: return NumberWords::tr("%1 km").arg(text);
-    case MeterUnit::Mile: return NumberWords::tr("%1 mi").arg(text);
-    case MeterUnit::Hour: return NumberWords::tr("%1 h").arg(text);
-    }
-    return text;
-}
-
 } // namespace asleft

@@ -86,6 +86,36 @@ QString unsureTitle(Certainty certainty)
     return {};
 }
 
+/// "0.30 mm T.B.": what was left and who left it.
+QString leftByText(const Judged &left, const JobFrame &frame)
+{
+    const Person *person = frame.person(left.who);
+    const QString value = readingText(left.reading);
+    return person ? OpenItemWords::tr("%1 %2", "reading, initials").arg(value, QString::fromStdString(person->initials)) : value;
+}
+
+OpenWords setByTwo(const OpenItem &item, const JobState &state)
+{
+    const PointState *point = stateOf(item, state);
+    const QString title = OpenItemWords::tr("%1 left by two seats").arg(pointOf(item, state, true));
+    if (!point || !point->left || !point->leftByTwo)
+        return {title, OpenItemWords::tr("feel it again")};
+    return {title, OpenItemWords::tr("%1, then %2: feel it again", "two readings, each with initials")
+                       .arg(leftByText(*point->leftByTwo, *state.frame), leftByText(*point->left, *state.frame))};
+}
+
+OpenWords bleedingDown(const OpenItem &item, Moment now)
+{
+    const QString note = item.until ? OpenItemWords::tr("not to be turned until %1").arg(momentText(*item.until, now)) : QString();
+    return {OpenItemWords::tr("Hydraulic tappets bleeding down"), note};
+}
+
+OpenWords lashBeforeBridge(const OpenItem &item, const JobState &state)
+{
+    return {OpenItemWords::tr("%1 left before its bridge").arg(pointOf(item, state, true)),
+            OpenItemWords::tr("set the bridge screw, then this lash again")};
+}
+
 OpenWords specUnsure(const OpenItem &item, const JobState &state)
 {
     const Spec *spec = item.spec ? state.frame->spec(*item.spec) : nullptr;
@@ -132,13 +162,16 @@ OpenWords openWords(const OpenItem &item, const JobState &state, Moment now)
                 OpenItemWords::tr("nothing to judge by")};
     case OpenItem::Kind::NotComparable:
         return {counted(count, OpenItemWords::tr("1 point not comparable"), OpenItemWords::tr("%1 points not comparable")),
-                OpenItemWords::tr("felt hot against cold, or cold against hot")};
+                OpenItemWords::tr("hot against cold, or turns against a clearance")};
     case OpenItem::Kind::ByFeel:
         return {counted(count, OpenItemWords::tr("1 point left by feel"), OpenItemWords::tr("%1 points left by feel")),
                 OpenItemWords::tr("done, unmeasured")};
     case OpenItem::Kind::OutOfPlace:
         return {counted(count, OpenItemWords::tr("1 point set out of place"), OpenItemWords::tr("%1 points set out of place")),
                 OpenItemWords::tr("the crank did not allow it")};
+    case OpenItem::Kind::BleedingDown: return bleedingDown(item, now);
+    case OpenItem::Kind::SetByTwo: return setByTwo(item, state);
+    case OpenItem::Kind::LashBeforeBridge: return lashBeforeBridge(item, state);
     }
     return {};
 }

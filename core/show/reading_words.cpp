@@ -25,6 +25,20 @@ QString bracketText(const ReadingFact &reading)
     return ReadingWords::tr("between %1 and %2").arg(firstOfTwo(*reading.value, *reading.next), typedText(*reading.next));
 }
 
+bool isEitherSide(const Interval<Length> &interval)
+{
+    return interval.low && interval.high && interval.lowOpen && interval.highOpen;
+}
+
+/// The value in the middle of its uncertainty, as it was read.
+Interval<Length> asRead(const Interval<Length> &interval)
+{
+    if (!isEitherSide(interval))
+        return interval;
+    const std::int64_t low = interval.low->smallest();
+    return Interval<Length>::point(Length::ofSmallest(low + (interval.high->smallest() - low) / 2));
+}
+
 /// How far the nearest end of what was learned lies beyond the limit it broke; nothing where it only touches it.
 std::optional<Length> leastOutside(const Interval<Length> &interval, Verdict verdict, const Band<Length> &band)
 {
@@ -38,8 +52,9 @@ std::optional<Length> leastOutside(const Interval<Length> &interval, Verdict ver
     return high ? amount : -amount;
 }
 
-QString outsideText(const Interval<Length> &interval, Verdict verdict, const Band<Length> &band)
+QString outsideText(const Interval<Length> &learned, Verdict verdict, const Band<Length> &band)
 {
+    const Interval<Length> interval = asRead(learned);
     const auto amount = leastOutside(interval, verdict, band);
     if (!amount)
         return verdictName(verdict);
@@ -48,10 +63,51 @@ QString outsideText(const Interval<Length> &interval, Verdict verdict, const Ban
                  : ReadingWords::tr("%1 by %2 or more").arg(verdictName(verdict), amountText(*amount, band.unit));
 }
 
-QString notComparableText(EngineCondition felt)
+QString notComparableCondition(EngineCondition felt)
 {
     return felt == EngineCondition::Hot ? ReadingWords::tr("not comparable: felt hot, the spec is for a cold engine")
                                         : ReadingWords::tr("not comparable: felt cold, the spec is for a hot engine");
+}
+
+/// Hot against cold, or turns against a clearance.
+QString notComparableText(const ReadingFact &reading, const Spec *spec)
+{
+    const bool turned = reading.form == ReadingForm::Turned;
+    if (!spec || spec->condition != reading.condition)
+        return notComparableCondition(reading.condition);
+    return turned ? ReadingWords::tr("not comparable: turned on, the spec is a clearance")
+                  : ReadingWords::tr("not comparable: a clearance, the spec is turns from zero lash");
+}
+
+QString turnedReading(const ReadingFact &reading)
+{
+    return reading.turned ? ReadingWords::tr("%1 from zero lash").arg(typedText(*reading.turned))
+                          : ReadingWords::tr("turned on from zero lash");
+}
+
+/// The probability of lying inside, of a value with its uncertainty either side; nothing for what leaves alone taught.
+std::optional<double> likelihood(const Interval<Length> &interval, const Band<Length> &band)
+{
+    if (!isEitherSide(interval))
+        return std::nullopt;
+    const Length value = *asRead(interval).low;
+    return conformanceProbability(value, *interval.high - value, band);
+}
+
+QString tooCloseText(const Interval<Length> &interval, const Band<Length> &band)
+{
+    const auto probability = likelihood(interval, band);
+    return probability ? ReadingWords::tr("too close to call, %1", "how likely inside").arg(likelihoodText(*probability))
+                       : ReadingWords::tr("too close to call against %1").arg(bandText(band));
+}
+
+QString turnsVerdict(const Typed<Angle> &turned, Verdict verdict, const Band<Angle> &band)
+{
+    if (verdict == Verdict::Low && band.low)
+        return outsideText(verdict, turned.value, *band.low, band.unit);
+    if (verdict == Verdict::High && band.high)
+        return outsideText(verdict, turned.value, *band.high, band.unit);
+    return verdictName(verdict);
 }
 
 } // namespace
@@ -67,6 +123,9 @@ QString subjectName(SpecSubject subject)
     case SpecSubject::IntakeLash: return ReadingWords::tr("Intake lash");
     case SpecSubject::ExhaustLash: return ReadingWords::tr("Exhaust lash");
     case SpecSubject::LockNut: return ReadingWords::tr("Lock nut");
+    case SpecSubject::BridgeScrew: return ReadingWords::tr("Bridge screw");
+    case SpecSubject::Decompressor: return ReadingWords::tr("Decompressor");
+    case SpecSubject::Injector: return ReadingWords::tr("Injector");
     }
     return {};
 }
@@ -120,6 +179,7 @@ QString readingText(const ReadingFact &reading)
     case ReadingForm::Tight:
         return reading.value ? ReadingWords::tr("tight on %1").arg(typedText(*reading.value)) : ReadingWords::tr("tight");
     case ReadingForm::ByFeel: return ReadingWords::tr("by feel");
+    case ReadingForm::Turned: return turnedReading(reading);
     }
     return {};
 }
@@ -144,14 +204,23 @@ QString verdictText(const Interval<Length> &interval, Verdict verdict, const Spe
     if (verdict == Verdict::Low || verdict == Verdict::High)
         return outsideText(interval, verdict, band);
     if (verdict == Verdict::TooClose)
-        return ReadingWords::tr("too close to call against %1").arg(bandText(band));
+        return tooCloseText(interval, band);
     return verdictName(verdict);
+}
+
+QString outsideText(Verdict verdict, Angle turned, Angle limit, AngleUnit unit)
+{
+    const Angle apart = turned > limit ? turned - limit : limit - turned;
+    return apart == Angle() ? verdictName(verdict) : ReadingWords::tr("%1 by %2").arg(verdictName(verdict), turnedText(apart, unit));
 }
 
 QString verdictText(const ReadingFact &reading, Verdict verdict, const Spec *spec)
 {
     if (verdict == Verdict::NotComparable)
-        return notComparableText(reading.condition);
+        return notComparableText(reading, spec);
+    const auto *turns = spec ? std::get_if<SpecBand<Angle>>(&spec->asked) : nullptr;
+    if (turns && reading.turned)
+        return turnsVerdict(*reading.turned, verdict, turns->printedFor(reading.turned->unit));
     const auto *bands = spec ? std::get_if<SpecBand<Length>>(&spec->asked) : nullptr;
     const auto interval = intervalOf(reading);
     if (!bands || !interval || !reading.value)

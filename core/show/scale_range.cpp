@@ -10,16 +10,11 @@ constexpr double room = 0.5;        // beside the band, in widths of the band
 constexpr double valueRoom = 0.08;  // beyond the value, in widths of the scale
 constexpr double mostStretch = 2.4; // how far a value may stretch the scale, times its width without the value
 
-double nm(Length length)
-{
-    return static_cast<double>(length.smallest());
-}
-
 /// \pre the band has a limit
-ScaleRange aroundBand(const Band<Length> &band, double step)
+ScaleRange aroundBand(const ScaleEnds &band, double step)
 {
-    const double low = nm(band.low.value_or(band.high.value_or(Length())));
-    const double high = nm(band.high.value_or(band.low.value_or(Length())));
+    const double low = band.low.value_or(band.high.value_or(0));
+    const double high = band.high.value_or(band.low.value_or(0));
     const bool twoLimits = band.low && band.high && high > low;
     const double width = twoLimits ? high - low : std::max(high * 0.25, 10 * step);
     return {low - room * width, high + room * width};
@@ -36,29 +31,28 @@ void takeIn(ScaleRange &range, double value, double furthest)
 
 } // namespace
 
-double ScaleRange::share(Length value) const
+double ScaleRange::share(double value) const
 {
-    return std::clamp((nm(value) - from) / (to - from), 0.0, 1.0);
+    return std::clamp((value - from) / (to - from), 0.0, 1.0);
 }
 
-int ScaleRange::beyond(Length value) const
+int ScaleRange::beyond(double value) const
 {
-    if (nm(value) < from)
+    if (value < from)
         return -1;
-    return nm(value) > to ? 1 : 0;
+    return value > to ? 1 : 0;
 }
 
-ScaleRange scaleRange(const Band<Length> *band, const Interval<Length> *value, LengthUnit unit)
+ScaleRange scaleRange(const ScaleEnds &band, const ScaleEnds &value, double step)
 {
-    const double step = nm(stepOf(unit));
     ScaleRange range{0, 100 * step};
-    if (band && (band->low || band->high))
-        range = aroundBand(*band, step);
+    if (band.low || band.high)
+        range = aroundBand(band, step);
     const double furthest = mostStretch * (range.to - range.from);
-    if (value && value->low)
-        takeIn(range, nm(*value->low), furthest);
-    if (value && value->high)
-        takeIn(range, nm(*value->high), furthest);
+    if (value.low)
+        takeIn(range, *value.low, furthest);
+    if (value.high)
+        takeIn(range, *value.high, furthest);
     range.from = std::max(range.from, 0.0);
     return range;
 }

@@ -1,49 +1,31 @@
 #include "gui.h"
-#include "samples.h"
-
-#include <show/head.h>
-
-#include <QFontMetricsF>
-
-#include <cmath>
+#include "head_checks.h"
 
 namespace asleft {
 
 namespace {
 
-struct Case {
-    EngineDesign design;
-    std::string name;
-};
-
-/// Every layout with every number of cylinders up to sixteen that it has, in two rows and in one.
+/// Every layout with every number of cylinders it has, in two rows and in the maker's order.
 std::vector<Case> everyEngine()
 {
     std::vector<Case> cases;
-    for (const Layout layout : {Layout::InLine, Layout::Vee, Layout::Flat}) {
+    for (const Layout layout : allLayouts) {
         const CylinderRange range = cylinderRange(layout);
-        const int banks = layout == Layout::InLine ? 1 : 2;
-        for (int cylinders = range.fewest; cylinders <= std::min(16, range.most); ++cylinders) {
-            if (cylinders % banks != 0)
+        for (int cylinders = range.fewest; cylinders <= range.most; ++cylinders) {
+            const EngineText text = engineText(layout, cylinders, plainOrder(cylinders));
+            addEngine(cases, text, "two rows");
+            const auto design = designEngine(text);
+            if (!design || layout == Layout::Radial)
                 continue;
-            const std::string name = std::to_string(static_cast<int>(layout)) + "/" + std::to_string(cylinders);
-            cases.push_back({engineOf(layout, cylinders, plainOrder(cylinders)), name + " two rows"});
-            cases.push_back({engineOf(layout, cylinders, plainOrder(cylinders), valvesInOneLine(cylinders / banks)), name + " one row"});
+            EngineText one = text;
+            one.valveOrder = valvesInOneLine(cylinders / static_cast<int>(design->banks.size()));
+            addEngine(cases, one, "one row");
         }
     }
     return cases;
 }
 
 const QList<QSizeF> sizes{{600, 330}, {648, 380}, {700, 400}, {900, 420}, {1000, 700}, {1400, 800}};
-
-QRectF inkBox(const PlacedText &text)
-{
-    const QFontMetricsF metrics(textFont(text.size));
-    const double width = metrics.horizontalAdvance(text.text);
-    const double height = metrics.capHeight();
-    const double left = text.alignment & Qt::AlignLeft ? text.box.left() : text.box.center().x() - width / 2;
-    return {left, text.box.center().y() - height / 2, width, height};
-}
 
 class EachHead : public ::testing::TestWithParam<QSizeF> {
 protected:
@@ -57,107 +39,75 @@ protected:
     }
 };
 
-TEST_P(EachHead, PointsNeverOverlap)
-{
-    forEveryEngine([](const EngineDesign &, const HeadPlan &plan) {
-        for (qsizetype first = 0; first < plan.points.size(); ++first) {
-            for (qsizetype second = first + 1; second < plan.points.size(); ++second) {
-                const QPointF apart = plan.points[first] - plan.points[second];
-                EXPECT_GE(std::max(std::abs(apart.x()), std::abs(apart.y())), plan.pointDiameter - 1e-6) << first << " and " << second;
-            }
-        }
-    });
-}
-
-TEST_P(EachHead, EverythingLiesInsideItsCastingAndThePanel)
+TEST_P(EachHead, NothingOverlapsOrIsCutOff)
 {
     forEveryEngine([](const EngineDesign &design, const HeadPlan &plan) {
-        const QRectF panel(QPointF(), plan.size);
-        EXPECT_EQ(static_cast<std::size_t>(plan.castings.size()), design.banks.size());
-        for (const QRectF &casting : plan.castings)
-            EXPECT_TRUE(panel.contains(casting));
-        const auto onACasting = [&plan](const QRectF &box) {
-            return std::any_of(plan.castings.begin(), plan.castings.end(), [&box](const QRectF &casting) { return casting.contains(box); });
-        };
-        for (qsizetype index = 0; index < plan.points.size(); ++index) {
-            EXPECT_TRUE(onACasting(plan.pointRect(index))) << index;
-            EXPECT_TRUE(onACasting(inkBox(plan.pointLabels[index]))) << index;
-        }
-        for (const PlacedText &number : plan.numbers)
-            EXPECT_TRUE(onACasting(inkBox(number)));
-        for (const PlacedText &label : plan.labels)
-            EXPECT_TRUE(onACasting(inkBox(label)));
+        expectSquaresApart(plan);
+        expectInside(design, plan);
+        expectTextsApart(plan);
+        expectOrder(design, plan);
+        EXPECT_TRUE(hasNames(plan));
     });
 }
 
-TEST_P(EachHead, NoTextLiesOnAPointOrOnAnotherText)
+/// Around a crankcase, and in four rows, so many points have less room than a finger wants.
+double leastPoint(const EngineDesign &design)
 {
-    forEveryEngine([](const EngineDesign &, const HeadPlan &plan) {
-        QList<QRectF> texts;
-        for (const auto &list : {plan.pointLabels, plan.numbers, plan.labels}) {
-            for (const PlacedText &text : list)
-                texts.append(inkBox(text));
-        }
-        for (qsizetype first = 0; first < texts.size(); ++first) {
-            for (qsizetype second = first + 1; second < texts.size(); ++second)
-                EXPECT_FALSE(texts[first].intersects(texts[second])) << first << " and " << second;
-            for (qsizetype point = 0; point < plan.points.size(); ++point)
-                EXPECT_FALSE(texts[first].intersects(plan.pointRect(point))) << first << " on point " << point;
-        }
-    });
+    if (design.layout == Layout::Radial)
+        return design.cylinders() <= 9 ? 40 : 20;
+    const bool oneRow = design.valveRows == ValveRows::One;
+    const std::size_t inBank = (oneRow ? 2 : 1) * design.banks.front().size();
+    if (design.banks.size() > 2)
+        return inBank <= 4 ? 36 : 26;
+    return inBank <= 16 ? 44 : 34;
 }
 
 TEST_P(EachHead, PointsAreLargeEnoughForAFinger)
 {
-    forEveryEngine([](const EngineDesign &design, const HeadPlan &plan) {
-        const bool oneRow = design.valveRows == ValveRows::One;
-        const std::size_t valvesInBank = 2 * design.banks.front().size();
-        const bool roomForAFinger = !oneRow || valvesInBank <= 16;
-        EXPECT_GE(plan.pointDiameter, roomForAFinger ? 44 : 36);
-    });
-}
-
-TEST_P(EachHead, OnePlaceForEachValveInOrder)
-{
-    forEveryEngine([](const EngineDesign &design, const HeadPlan &plan) {
-        const auto valves = design.adjusters();
-        ASSERT_EQ(static_cast<std::size_t>(plan.points.size()), valves.size());
-        ASSERT_EQ(plan.pointLabels.size(), plan.points.size());
-        ASSERT_EQ(plan.leaderX.size(), plan.points.size());
-        ASSERT_EQ(plan.numbers.size(), design.cylinders());
-        for (std::size_t index = 0; index < valves.size(); ++index)
-            EXPECT_EQ(plan.pointLabels[static_cast<qsizetype>(index)].text.toStdString(), shortName(design, valves[index]));
-    });
-}
-
-/// Behind the other bank's points a line may have to run where both stand on two crowded levels.
-bool mustBeClear(const EngineDesign &design, const HeadPlan &plan, qsizetype point, qsizetype other)
-{
-    const auto onFirst = [&plan](qsizetype index) { return plan.castings.first().contains(plan.points[index]); };
-    const bool crowded = design.valveRows == ValveRows::One && design.banks.front().size() > 6;
-    return !crowded || onFirst(point) == onFirst(other);
+    forEveryEngine([](const EngineDesign &design, const HeadPlan &plan) { EXPECT_GE(plan.pointDiameter, leastPoint(design)); });
 }
 
 TEST_P(EachHead, LeaderLinesReachTheBarClearOfOtherPoints)
 {
-    forEveryEngine([](const EngineDesign &design, const HeadPlan &plan) {
-        for (qsizetype point = 0; point < plan.points.size(); ++point) {
-            const QPainterPath line = leaderLine(plan, point, plan.size.height());
-            EXPECT_EQ(line.currentPosition().y(), plan.size.height());
-            EXPECT_TRUE(QRectF(QPointF(), plan.size).contains(line.boundingRect().adjusted(-1, -1, 1, 0)));
-            for (qsizetype other = 0; other < plan.points.size(); ++other) {
-                if (other == point || !mustBeClear(design, plan, point, other))
-                    continue;
-                const double body = plan.pointDiameter * 0.32;
-                QPainterPath circle;
-                circle.addEllipse(plan.points[other], body, body);
-                EXPECT_FALSE(circle.intersects(line)) << point << " runs over " << other;
-            }
-        }
-    });
+    forEveryEngine(expectLeaders);
 }
 
 INSTANTIATE_TEST_SUITE_P(Sizes, EachHead, ::testing::ValuesIn(sizes.begin(), sizes.end()));
+
+QStringList labelsOf(const HeadPlan &plan)
+{
+    QStringList labels;
+    for (const PlacedText &label : plan.labels)
+        labels.append(label.text);
+    return labels;
+}
+
+TEST(Head, BanksAreCalledByTheirLettersOrByTheirCount)
+{
+    EngineText lettered = engineText(Layout::Vee, 4, "A1-B1-A2-B2");
+    lettered.numbering = "A1 A2 / B1 B2";
+    EXPECT_TRUE(labelsOf(planHead(*designEngine(lettered), {700, 400})).contains(QStringLiteral("bank A")));
+    EXPECT_TRUE(labelsOf(planHead(engineOf(Layout::Vee, 4, "1-3-4-2"), {700, 400})).contains(QStringLiteral("bank 2")));
+    EXPECT_FALSE(labelsOf(planHead(engineOf(Layout::InLine, 4, "1-3-4-2"), {700, 400})).contains(QStringLiteral("bank 1")));
+    EXPECT_TRUE(labelsOf(planHead(engineOf(Layout::Radial, 14, plainOrder(14)), {900, 420})).contains(QStringLiteral("rear row")));
+}
+
+TEST(Head, ATwoStrokeWithExhaustValvesAloneHasNoIntakeSide)
+{
+    const EngineDesign design =
+        *designEngine(withTrain(engineText(Layout::InLine, 3, "1-2-3"), {"", "0+2", false, false, false, false, Cycle::TwoStroke}));
+    EXPECT_FALSE(labelsOf(planHead(design, {700, 330})).contains(QStringLiteral("intake")));
+    EXPECT_TRUE(labelsOf(planHead(design, {700, 330})).contains(QStringLiteral("exhaust")));
+}
+
+TEST(Head, OpposedRowsAreTwoFlatsEachWithItsCrankcase)
+{
+    const HeadPlan plan = planHead(engineOf(Layout::Opposed, 16, plainOrder(16)), {700, 330});
+    EXPECT_EQ(plan.castings.size(), 4);
+    EXPECT_EQ(plan.crankcases.size(), 2);
+    EXPECT_EQ(plan.barrels.size(), 16);
+    EXPECT_EQ(planHead(engineOf(Layout::Flat, 4, "1-4-3-2"), {700, 330}).crankcases.size(), 1);
+}
 
 TEST(Head, ExhaustsStandOutwardOnBothBanksOfAVee)
 {

@@ -98,27 +98,63 @@ void paintWholeHead(QPainter &painter, const EngineDesign &design, QSizeF size, 
     painter.fillRect(QRectF(0, barTop, size.width(), 2.5), ink.strongLine);
 }
 
+/// One head in three sizes: of a narrow Bench, of a usual one, and of a large screen.
+void paintHeadSheets(Sheets &sheets, const QString &name, const EngineDesign &design)
+{
+    for (const QSizeF size : {QSizeF(600, 330), QSizeF(700, 330), QSizeF(1400, 800)}) {
+        const QString file = QStringLiteral("head-%1-%2").arg(name).arg(size.width());
+        const QSize sheet = (size + QSizeF(0, 24)).toSize();
+        sheets.paint(file, sheet, [&](QPainter &painter, const Ink &ink) { paintWholeHead(painter, design, size, ink); });
+    }
+}
+
 void paintHeads(Sheets &sheets)
 {
     const std::pair<const char *, EngineDesign> engines[] = {
         {"line4", engineOf(Layout::InLine, 4, "1-3-4-2")},
         {"line1", engineOf(Layout::InLine, 1, "1")},
+        {"single", engineOf(Layout::Single, 1, "1")},
         {"line6-onerow", engineOf(Layout::InLine, 6, "1-5-3-6-2-4", valvesInOneLine(6))},
         {"line8-onerow", engineOf(Layout::InLine, 8, plainOrder(8), valvesInOneLine(8))},
         {"line12", engineOf(Layout::InLine, 12, plainOrder(12))},
         {"v8", engineOf(Layout::Vee, 8, "1-8-4-3-6-5-7-2")},
         {"v8-onerow", engineOf(Layout::Vee, 8, "1-8-4-3-6-5-7-2", valvesInOneLine(4))},
-        {"v16", engineOf(Layout::Vee, 16, plainOrder(16))},
+        {"v12", engineOf(Layout::Vee, 12, plainOrder(12))},
+        {"v24", engineOf(Layout::Vee, 24, plainOrder(24))},
         {"v2", engineOf(Layout::Vee, 2, "1-2")},
         {"flat4", engineOf(Layout::Flat, 4, "1-4-3-2")},
-        {"flat6", engineOf(Layout::Flat, 6, plainOrder(6))},
         {"flat12", engineOf(Layout::Flat, 12, plainOrder(12))},
+        {"w8", engineOf(Layout::W, 8, plainOrder(8))},
+        {"w9", engineOf(Layout::W, 9, plainOrder(9))},
+        {"w12", engineOf(Layout::W, 12, plainOrder(12))},
+        {"w24", engineOf(Layout::W, 24, plainOrder(24))},
+        {"radial3", engineOf(Layout::Radial, 3, "1-2-3")},
+        {"radial7", engineOf(Layout::Radial, 7, "1-3-5-7-2-4-6")},
+        {"radial9", engineOf(Layout::Radial, 9, "1-3-5-7-9-2-4-6-8")},
+        {"radial14", engineOf(Layout::Radial, 14, plainOrder(14))},
+        {"radial24", engineOf(Layout::Radial, 24, plainOrder(24))},
+        {"opposed4", engineOf(Layout::Opposed, 4, plainOrder(4))},
+        {"opposed16", engineOf(Layout::Opposed, 16, plainOrder(16))},
+        {"opposed24", engineOf(Layout::Opposed, 24, plainOrder(24))},
     };
-    for (const auto &[name, design] : engines) {
-        for (const QSizeF size : {QSizeF(600, 330), QSizeF(648, 400), QSizeF(1400, 800)}) {
-            const QString file = QStringLiteral("head-%1-%2").arg(QString::fromLatin1(name)).arg(size.width());
-            const QSize sheet = (size + QSizeF(0, 24)).toSize();
-            sheets.paint(file, sheet, [&](QPainter &painter, const Ink &ink) { paintWholeHead(painter, design, size, ink); });
+    for (const auto &[name, design] : engines)
+        paintHeadSheets(sheets, QString::fromLatin1(name), design);
+}
+
+/// Every valve train on a six in line, a V8 and a radial five.
+void paintTrains(Sheets &sheets)
+{
+    const std::pair<const char *, EngineText> engines[] = {
+        {"line6", engineText(Layout::InLine, 6, "1-5-3-6-2-4")},
+        {"line1", engineText(Layout::Single, 1, "1")},
+        {"v8", engineText(Layout::Vee, 8, "1-8-4-3-6-5-7-2")},
+        {"radial5", engineText(Layout::Radial, 5, "1-3-5-2-4")},
+    };
+    for (const auto &[name, text] : engines) {
+        for (const Train &train : allTrains) {
+            const QString file =
+                QStringLiteral("%1-%2").arg(QString::fromLatin1(name), QString::fromLatin1(train.name).replace(u' ', u'_'));
+            paintHeadSheets(sheets, file, *designEngine(withTrain(text, train)));
         }
     }
 }
@@ -148,6 +184,15 @@ void paintEngines(QPainter &painter, const Ink &ink)
         typed(Layout::Flat, 6, "1-6-2-4-3-5"),
         typed(Layout::Vee, 2, "1-2"),
         typed(Layout::InLine, 3, "1-3-9"),
+        typed(Layout::Single, 1, "1"),
+        typed(Layout::W, 12, "1-12-5-8-3-10-6-7-2-11-4-9"),
+        typed(Layout::W, 9, "1-5-9-2-6-7"),
+        typed(Layout::Radial, 5, "1-3-5-2-4"),
+        typed(Layout::Radial, 9, "1-3-5-7-9-2-4-6-8"),
+        typed(Layout::Radial, 14, "1-10-5-14-9-4-13-8-3-12-7-2-11-6"),
+        typed(Layout::Opposed, 16, "1-2-3-4-5-6-7-8-9-10-11-12-13-14-15-16"),
+        typed(Layout::Opposed, 4, "1-2-3-4"),
+        typed(Layout::Radial, 24, ""),
     };
     int index = 0;
     for (const EngineText &text : texts) {
@@ -199,6 +244,34 @@ void paintScales(QPainter &painter, const Ink &ink)
         {bands("at least 0.2 mm"), LengthUnit::Millimetre, valueOf(bands("at least 0.2 mm"), I::point(micrometres(180)))},
         {bands("at most 0.3 mm"), LengthUnit::Millimetre, valueOf(bands("at most 0.3 mm"), I::point(micrometres(250)))},
         {plain, LengthUnit::Millimetre, valueOf(plain, I::point(thou(18)), LengthUnit::Thou)},
+        {plain, LengthUnit::Millimetre, valueOf(plain, I::within(micrometres(400), micrometres(29)))},
+        {plain, LengthUnit::Millimetre, valueOf(plain, I::within(micrometres(440), micrometres(29)))},
+        {plain, LengthUnit::Millimetre, valueOf(plain, I::within(micrometres(460), micrometres(29)))},
+        {plain, LengthUnit::Millimetre, valueOf(plain, I::within(micrometres(500), micrometres(29)))},
+    };
+    int index = 0;
+    for (const auto &[spec, unit, value] : cases) {
+        const QRectF box(14 + index % 2 * 460, 10 + index / 2 * 92, 428, bandScaleHeight);
+        paintBandScale(painter, box, &spec, unit, value, ink);
+        ++index;
+    }
+}
+
+void paintTurnScales(QPainter &painter, const Ink &ink)
+{
+    const SpecBand<Angle> turns{*parseBand<Angle>("3/4 turn", AngleUnit::Turn), std::nullopt};
+    const SpecBand<Angle> degreesAsked{*parseBand<Angle>("80 to 100 °", AngleUnit::Degree), std::nullopt};
+    const struct {
+        SpecBand<Angle> spec;
+        AngleUnit unit;
+        std::optional<ScaleTurns> value;
+    } cases[] = {
+        {turns, AngleUnit::Turn, std::nullopt},
+        {turns, AngleUnit::Turn, ScaleTurns{degrees(270), AngleUnit::Turn, Verdict::Inside}},
+        {turns, AngleUnit::Turn, ScaleTurns{degrees(360), AngleUnit::Turn, Verdict::High}},
+        {turns, AngleUnit::Turn, ScaleTurns{degrees(180), AngleUnit::Degree, Verdict::Low}},
+        {degreesAsked, AngleUnit::Degree, ScaleTurns{degrees(90), AngleUnit::Degree, Verdict::Inside}},
+        {degreesAsked, AngleUnit::Degree, ScaleTurns{degrees(720), AngleUnit::Degree, Verdict::High}},
     };
     int index = 0;
     for (const auto &[spec, unit, value] : cases) {
@@ -226,8 +299,10 @@ int main(int count, char *arguments[])
     QDir().mkpath(folder);
     Sheets sheets(folder);
     sheets.paint(QStringLiteral("shapes"), {1270, 840}, paintShapes);
-    sheets.paint(QStringLiteral("engines"), {1270, 870}, paintEngines);
-    sheets.paint(QStringLiteral("scales"), {920, 850}, paintScales);
+    sheets.paint(QStringLiteral("engines"), {1270, 1500}, paintEngines);
+    sheets.paint(QStringLiteral("scales"), {920, 1040}, paintScales);
+    sheets.paint(QStringLiteral("turns"), {920, 290}, paintTurnScales);
     paintHeads(sheets);
+    paintTrains(sheets);
     return 0;
 }

@@ -32,13 +32,14 @@ inline Spec lashSpec(std::int64_t id, SpecSubject subject, const char *band, Spe
 inline JobFrame tractorFrame()
 {
     JobFrame frame{{JobId(1), VehicleId(1), EngineId(1), "Valve set", atMinute(-600), {}},
-                   {VehicleId(1), "Hollin 40 tractor", ""},
+                   {VehicleId(1), "Hollin 40 tractor", "", "", false},
                    {EngineId(1),
                     VehicleId(1),
                     "Hollin four",
                     engineOf(Layout::InLine, 4, "1-3-4-2"),
-                    {"1 mm", ""},
+                    {"1 mm", "", AdjusterKind::Screw, ""},
                     ScrewAdjuster{micrometres(1000)},
+                    std::nullopt,
                     {}},
                    std::nullopt,
                    {},
@@ -82,7 +83,7 @@ public:
                          false, false, std::nullopt};
         if (value)
             fact.value = *parse<Length>(value, LengthUnit::Millimetre);
-        if (const Spec *spec = m_frame->lashNow(m_frame->point(point)->adjuster.side))
+        if (const Spec *spec = m_frame->specNow(m_frame->point(point)->adjuster))
             fact.judgedBy = spec->id;
         return fact;
     }

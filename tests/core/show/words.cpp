@@ -172,7 +172,7 @@ TEST(Readings, AreSaidAsTheyWereTaken)
 TEST(Readings, VerdictsSayByHowMuch)
 {
     const Story story;
-    const Spec *spec = story.frame().lashNow(Side::Exhaust);
+    const Spec *spec = story.frame().specNow(SpecSubject::ExhaustLash);
     const auto verdict = [&](const ReadingFact &reading) { return text(verdictText(reading, verdictOf(reading, spec), spec)); };
     const PointId point = story.exhaust(3);
     EXPECT_EQ(verdict(story.reading(point, Phase::AsLeft, "0.50")), "above its band by 0.05 mm");
@@ -191,7 +191,7 @@ TEST(OpenItems, EveryKindHasWords)
     const Story story;
     const JobState state = story.state();
     QStringList titles;
-    for (int kind = 0; kind <= static_cast<int>(OpenItem::Kind::OutOfPlace); ++kind) {
+    for (int kind = 0; kind <= static_cast<int>(OpenItem::Kind::LashBeforeBridge); ++kind) {
         for (const int count : {1, 3}) {
             OpenItem item{static_cast<OpenItem::Kind>(kind)};
             item.point = story.exhaust(3);
@@ -207,7 +207,7 @@ TEST(OpenItems, EveryKindHasWords)
         }
     }
     titles.removeDuplicates();
-    EXPECT_EQ(titles.size(), static_cast<int>(OpenItem::Kind::OutOfPlace) + 1);
+    EXPECT_EQ(titles.size(), static_cast<int>(OpenItem::Kind::LashBeforeBridge) + 1);
 }
 
 TEST(OpenItems, ReadAsOnTheSheet)
@@ -217,7 +217,7 @@ TEST(OpenItems, ReadAsOnTheSheet)
     const ActSeq high = story.then(story.reading(story.exhaust(3), Phase::AsLeft, "0.50"));
     story.then(KeepFact{high, story.exhaust(3), "worn rocker"});
     const JobState state = story.state();
-    const StillOpen open = stillOpen(state);
+    const StillOpen open = stillOpen(state, atMinute(30));
     const OpenWords nut = openWords(open.turning.at(0), state, atMinute(30));
     EXPECT_EQ(text(nut.title), "Nut open: intake 2");
     EXPECT_EQ(text(nut.note), "since 16:12");
@@ -284,8 +284,10 @@ TEST(Acts, SayWhatWasDone)
         "left I1, E1 with the spec's leaf, locked, felt again");
     EXPECT_EQ(said(StepDoneFact{StepId(1)}), "done: Cover off");
     EXPECT_EQ(said(CheckAgainFact{{story.intake(1)}, "head re-torqued"}), "check again: I1, because: head re-torqued");
+    EXPECT_EQ(said(CheckAgainFact{{story.intake(1)}, "", Disturbance::HeadTightened}),
+              "check again: I1, because: the head was tightened again");
     EXPECT_EQ(said(WithdrawFact{}, ActSeq(9)), "undid: done: Cover off");
-    EXPECT_EQ(said(WithdrawFact{}, ActSeq(11)), "brought back: done: Cover off");
+    EXPECT_EQ(said(WithdrawFact{}, ActSeq(12)), "brought back: done: Cover off");
     EXPECT_EQ(said(CautionsFact{}), "read the cautions");
 }
 

@@ -25,9 +25,9 @@ EngineSketch sketchOf(const EngineDesign &design);
 /// What can be made of an engine that is still being typed; never fails.
 EngineSketch sketchOf(const EngineText &text, DecimalMark mark = DecimalMark::Point);
 
-/// Paints the engine in plan view, front on the left: cylinders in their banks with their labels, beside each its place in the firing
-/// order, the order as a thin path from cylinder to cylinder, the crank line, and which way it turns. Cylinders not in the order yet
-/// are drawn in broken outline.
+/// Paints the engine in plan view, front on the left, or a radial one as it is seen from the front: cylinders in their banks with their
+/// labels, beside each its place in the firing order, the order as a thin path from cylinder to cylinder, the crank line, and which way
+/// it turns. Cylinders not in the order yet are drawn in broken outline.
 void paintEngine(QPainter &painter, const QRectF &area, const EngineSketch &sketch, const Ink &ink);
 
 } // namespace asleft

@@ -12,6 +12,8 @@ enum class TextSize {
     BodyStrong,  ///< the line in hand, headings of columns
     Small,       ///< the quiet line under a line
     SmallStrong, ///< gates, limits, names of points that may be set here
+    Fine,        ///< names of points where they stand close together
+    FineStrong,  ///< the same of those that may be set here
     Number,      ///< the cylinder's number on its head
     Value,       ///< the reading being typed
 };
