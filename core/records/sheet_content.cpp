@@ -26,7 +26,9 @@ constexpr double headScale = 9.0 / 11;
 /// Heights a head is drawn in, in pixels; the first in which its points are large enough to be pencilled into.
 constexpr std::array<double, 4> headHeights{220, 280, 340, 430};
 constexpr double pencilledPoint = 34;
-constexpr double leastRound = 340;
+constexpr double leastRound = 430;
+constexpr int leastRemarks = 4; // lines
+constexpr int mostRemarks = 10;
 
 QString textOf(const std::string &text)
 {
@@ -48,16 +50,16 @@ QString engineLine(const Engine &engine)
 
 SheetPages::Frame frameOf(const JobFrame &frame, Moment printed)
 {
-    return {sheetTitle(frame),
-            {joined({SheetWords::tr("Bench sheet"), engineLine(frame.engine)})},
-            {standingSentence(), SheetWords::tr("Printed %1. Nothing read before is on this sheet.").arg(momentText(printed))}};
+    const QString empty = SheetWords::tr("Nothing read before is on this sheet.");
+    return {sheetTitle(frame), joined({SheetWords::tr("Bench sheet"), engineLine(frame.engine)}),
+            SheetWords::tr("printed %1").arg(momentText(printed)), SheetWords::tr("%1 %2", "two sentences").arg(standingSentence(), empty)};
 }
 
 /// A box to write into, with what belongs in it before it. Where it ends.
 double addField(SheetPages &pages, QPointF topLeft, const QString &words, double boxWidth)
 {
     const double width = sheetWidth(words, SheetFont::Body);
-    pages.text(topLeft + QPointF(0, (pencilHeight - sheetLine(SheetFont::Body)) / 2), words, SheetFont::Body, Qt::black);
+    pages.text(topLeft + QPointF(0, (pencilHeight - sheetLine(SheetFont::Body)) / 2), words, SheetFont::Body, ink(Look::Light).text);
     const QRectF box(topLeft.x() + width + 5, topLeft.y(), boxWidth, pencilHeight);
     pages.rectangle(box);
     return box.right() + 12;
@@ -99,9 +101,9 @@ void addConditions(SheetPages &pages)
                       {SheetWords::tr("temperature"), 70},
                       {SheetWords::tr("hours since it ran"), 60},
                       {SheetWords::tr("Who"), 50},
-                      {SheetWords::tr("date"), 80},
-                      {SheetWords::tr("meter"), 80},
-                      {SheetWords::tr("measured with"), 120}});
+                      {SheetWords::tr("date"), 60},
+                      {SheetWords::tr("meter"), 60},
+                      {SheetWords::tr("measured with"), 100}});
     pages.gap(4);
 }
 
@@ -161,25 +163,35 @@ std::set<Caution> cautionsOf(const Job &job)
     return cautions;
 }
 
-/// "Neutral: put the gearbox …", never torn from its title.
+/// Their names: what each asks for is said where the crank of the job is turned.
 void addCautions(SheetPages &pages, const JobFrame &frame)
 {
-    pages.take(4);
-    pages.paragraph(SheetWords::tr("Before the crank is turned"), SheetFont::Strong);
-    for (const Caution caution : cautionsOf(frame.job)) {
-        const CautionWords words = cautionWords(caution);
-        pages.paragraph(SheetWords::tr("%1. %2", "caution, its sentence").arg(words.title, words.sentence), SheetFont::Small);
-    }
+    QStringList names;
+    for (const Caution caution : cautionsOf(frame.job))
+        names.append(cautionWords(caution).title);
+    pages.paragraph(SheetWords::tr("Before the crank is turned: %1", "cautions").arg(joined(names)), SheetFont::Strong);
     if (frame.engine.bleedDown)
-        pages.paragraph(SheetWords::tr("Hydraulic tappets. Wait %1 min after the last one is set before the crank is turned.")
-                            .arg(static_cast<qlonglong>(frame.engine.bleedDown->count())),
-                        SheetFont::Small);
-    pages.gap(6);
+        pages.paragraph(SheetWords::tr("Hydraulic tappets: after the last one is set, wait %1 min before the crank is turned.")
+                            .arg(static_cast<qlonglong>(frame.engine.bleedDown->count())));
+    pages.gap(8);
 }
 
-QString unitOf(const Spec &spec)
+/// Where the manual prints two bands, the one that was not measured in is to be crossed out.
+template <typename Bands>
+QString unitsOf(const Bands &bands)
 {
-    return std::visit([](const auto &bands) { return unitText(bands.first.unit); }, spec.asked);
+    const QString first = unitText(bands.first.unit);
+    if (!bands.second || bands.second->unit == bands.first.unit)
+        return first;
+    return SheetWords::tr("%1 / %2", "units to choose from").arg(first, unitText(bands.second->unit));
+}
+
+/// What is printed in the boxes of a reading.
+void nameUnits(SheetRow &row, const Spec &spec)
+{
+    row.found = row.left = std::visit([](const auto &bands) { return unitsOf(bands); }, spec.asked);
+    if (std::holds_alternative<SpecBand<Angle>>(spec.asked))
+        row.left = SheetWords::tr("turned, %1", "in the box of a screw turned on from zero lash; unit").arg(row.left);
 }
 
 void addLockNut(SheetPages &pages, const JobFrame &frame)
@@ -195,8 +207,8 @@ void addLockNut(SheetPages &pages, const JobFrame &frame)
 SheetRow rowOf(const JobFrame &frame, AdjusterRef adjuster)
 {
     SheetRow row;
-    row.point = SheetWords::tr("%1 %2", "short name, name")
-                    .arg(pointShort(frame.engine.design, adjuster), pointName(frame.engine.design, adjuster));
+    row.point = pointShort(frame.engine.design, adjuster);
+    row.name = pointName(frame.engine.design, adjuster);
     const Spec *spec = frame.specNow(adjuster);
     if (!spec) {
         row.asked = SheetWords::tr("no spec yet");
@@ -206,7 +218,7 @@ SheetRow rowOf(const JobFrame &frame, AdjusterRef adjuster)
     const bool assumed = std::visit([](const auto &bands) { return bands.first.toleranceAssumed; }, spec->asked);
     row.asked = assumed ? SheetWords::tr("%1, tolerance assumed", "band").arg(band) : band;
     row.source = joined({conditionName(spec->condition), sourceText(spec->source)});
-    row.unit = unitOf(*spec);
+    nameUnits(row, *spec);
     return row;
 }
 
@@ -241,6 +253,14 @@ QStringList howToFind(const EngineDesign &design, const CrankPlan &plan, std::si
     return how;
 }
 
+/// What was checked before a position is worked on. A two-stroke has no stroke to mistake.
+QString tickWords(const EngineDesign &design, CrankEvent event)
+{
+    if (!isDeadCentre(event))
+        return SheetWords::tr("turned and checked");
+    return design.cycle == Cycle::TwoStroke ? SheetWords::tr("turned, mark checked") : SheetWords::tr("turned, mark and stroke checked");
+}
+
 SheetTable tableOf(const JobFrame &frame, const CrankPlan &plan, std::size_t at)
 {
     const EngineDesign &design = frame.engine.design;
@@ -249,7 +269,7 @@ SheetTable tableOf(const JobFrame &frame, const CrankPlan &plan, std::size_t at)
     table.title = SheetWords::tr("%1.  %2", "number of the position, its name").arg(at + 1).arg(name);
     table.goesOn = SheetWords::tr("%1, continued").arg(table.title);
     table.how = howToFind(design, plan, at);
-    table.turned = true;
+    table.tick = tickWords(design, plan.positions[at].place.event);
     for (const PlanPoint &point : plan.positions[at].points)
         table.rows.push_back(rowOf(frame, point));
     return table;
@@ -266,19 +286,53 @@ SheetTable unreachedTable(const JobFrame &frame, const CrankPlan &plan)
     return table;
 }
 
+std::vector<SheetTable> tablesOf(const JobFrame &frame, const CrankPlan &plan)
+{
+    std::vector<SheetTable> tables;
+    for (std::size_t at = 0; at < plan.positions.size(); ++at)
+        tables.push_back(tableOf(frame, plan, at));
+    if (!plan.unreached.empty())
+        tables.push_back(unreachedTable(frame, plan));
+    std::erase_if(tables, [](const SheetTable &table) { return table.rows.empty(); });
+    return tables;
+}
+
+/// What holds for all positions, and the first of them begun, stay together.
+void addPlanHead(SheetPages &pages, const EngineDesign &design, const CrankPlan &plan, const std::vector<SheetTable> &tables)
+{
+    const QString title = joined({SheetWords::tr("Positions of the crank"), planSource(design, plan)});
+    const QString warning = planWarning(design, plan);
+    const QString advice = overshotSentence();
+    const double gap = 6;
+    double height = pages.heightOf(title, SheetFont::Strong) + gap;
+    for (const QString &words : {warning, advice})
+        height += pages.heightOf(words, SheetFont::Body);
+    if (!tables.empty() && !pages.hasRoom(height + openingHeight(pages, tables.front())))
+        pages.nextPage();
+    pages.paragraph(title, SheetFont::Strong);
+    pages.paragraph(warning);
+    pages.paragraph(advice);
+    pages.gap(gap);
+}
+
 void addPositions(SheetPages &pages, const JobFrame &frame, const CrankPlan &plan)
 {
-    const EngineDesign &design = frame.engine.design;
-    pages.paragraph(SheetWords::tr("Positions of the crank: %1").arg(planSource(design, plan)), SheetFont::Strong);
-    const QString warning = planWarning(design, plan);
-    if (!warning.isEmpty())
-        pages.paragraph(warning);
-    pages.paragraph(overshotSentence());
-    pages.gap(8);
-    for (std::size_t at = 0; at < plan.positions.size(); ++at)
-        addTable(pages, tableOf(frame, plan, at));
-    if (!plan.unreached.empty())
-        addTable(pages, unreachedTable(frame, plan));
+    const auto tables = tablesOf(frame, plan);
+    addPlanHead(pages, frame.engine.design, plan, tables);
+    for (const SheetTable &table : tables)
+        addTable(pages, table);
+}
+
+void addRemarks(SheetPages &pages)
+{
+    const QString title = SheetWords::tr("Remarks");
+    if (!pages.hasRoom(pages.heightOf(title, SheetFont::Heading) + leastRemarks * pencilHeight))
+        pages.nextPage();
+    pages.paragraph(title, SheetFont::Heading);
+    int lines = leastRemarks;
+    while (lines < mostRemarks && pages.hasRoom((lines + 1) * pencilHeight))
+        ++lines;
+    pages.writingLines(lines);
 }
 
 } // namespace
@@ -298,10 +352,11 @@ SheetPages layOutSheet(const JobState &state, const CrankPlan &plan, SheetPaper 
     const JobFrame &frame = *state.frame;
     SheetPages pages(sheetSize(paper), frameOf(frame, printed));
     addConditions(pages);
-    addHeadDrawing(pages, frame.engine.design);
     addCautions(pages, frame);
+    addHeadDrawing(pages, frame.engine.design);
     addLockNut(pages, frame);
     addPositions(pages, frame, plan);
+    addRemarks(pages);
     return pages;
 }
 

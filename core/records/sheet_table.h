@@ -8,13 +8,13 @@ namespace asleft {
 
 /// One line of the table of a position.
 struct SheetRow {
-    QString point;
+    QString point; ///< its short name
+    QString name;
     QString asked;  ///< the band
     QString source; ///< cold or hot, and where it comes from
     QString note;   ///< what to question; may be empty
-    // Printed small in the boxes; may be empty.
-    QString found;
-    QString left;
+    QString found;  ///< printed small in the box; may be empty
+    QString left;   ///< the same
 };
 
 /// What a table belongs to.

@@ -5,6 +5,8 @@
 #include <QPaintDevice>
 #include <QPaintEngine>
 #include <QPainter>
+#include <QPainterPath>
+#include <QPolygonF>
 #include <QRectF>
 #include <QString>
 
@@ -17,11 +19,13 @@ struct RecordedText {
     QString text;
     QRectF box;      ///< from ascent to descent, in points
     double size = 0; ///< of its type, in points
+    bool strong = false;
 };
 
 struct RecordedPage {
     QList<RecordedText> texts;
     QList<QRectF> rectangles; ///< outlines drawn as rectangles
+    QList<QRectF> shapes;     ///< around lines, paths and ellipses
 };
 
 /// Keeps what is painted instead of showing it.
@@ -38,9 +42,17 @@ public:
             m_transform = state.transform();
     }
     void drawPixmap(const QRectF &, const QPixmap &, const QRectF &) override {}
-    void drawPath(const QPainterPath &) override {}
-    void drawPolygon(const QPointF *, int, PolygonDrawMode) override {}
-    void drawEllipse(const QRectF &) override {}
+    void drawPath(const QPainterPath &path) override { addShape(path.boundingRect()); }
+    void drawPolygon(const QPointF *points, int count, PolygonDrawMode) override
+    {
+        addShape(QPolygonF(QList<QPointF>(points, points + count)).boundingRect());
+    }
+    void drawEllipse(const QRectF &box) override { addShape(box); }
+    void drawLines(const QLineF *lines, int count) override
+    {
+        for (int index = 0; index < count; ++index)
+            addShape(QRectF(lines[index].p1(), lines[index].p2()).normalized());
+    }
     void drawRects(const QRectF *rectangles, int count) override
     {
         for (int index = 0; index < count; ++index)
@@ -49,12 +61,14 @@ public:
     void drawTextItem(const QPointF &at, const QTextItem &item) override
     {
         const QRectF box(at.x(), at.y() - item.ascent(), item.width(), item.ascent() + item.descent());
-        pages.last().texts.append({item.text(), m_transform.mapRect(box), item.font().pixelSize() * m_transform.m11()});
+        pages.last().texts.append({item.text(), m_transform.mapRect(box), item.font().pixelSize() * m_transform.m11(), item.font().bold()});
     }
 
     QList<RecordedPage> pages{RecordedPage{}};
 
 private:
+    void addShape(const QRectF &box) { pages.last().shapes.append(m_transform.mapRect(box)); }
+
     QTransform m_transform;
 };
 

@@ -3,6 +3,7 @@
 #include <shop/state.h>
 
 #include <memory>
+#include <ostream>
 #include <string>
 #include <vector>
 
@@ -15,6 +16,12 @@ inline std::string plainOrder(int cylinders)
     for (int cylinder = 2; cylinder <= cylinders; ++cylinder)
         order += "-" + std::to_string(cylinder);
     return order;
+}
+
+/// For what a test says of its parameters.
+inline void PrintTo(const EngineText &text, std::ostream *out)
+{
+    *out << text.cylinders << " cylinders of layout " << static_cast<int>(text.layout) << ", valves " << text.valves;
 }
 
 inline EngineText engineText(Layout layout, int cylinders, const std::string &order = {})
@@ -47,6 +54,16 @@ inline std::vector<Spec> usualSpecs()
          EngineCondition::Cold,
          {"Hollin Workshop Manual", "42", Certainty::ReadInManual},
          SpecBand<Torque>{*parseBand<Torque>("22 ± 2 N·m", TorqueUnit::NewtonMetre), std::nullopt}}};
+}
+
+/// Bridges with their screws, injectors, decompressors, and a pinion to bar it over with.
+inline EngineText sixWithEverything()
+{
+    EngineText text = engineText(Layout::InLine, 6, "1-5-3-6-2-4");
+    text.valves = "2+2";
+    text.bridged = text.bridgeScrews = text.injectors = text.decompressors = true;
+    text.barring = "132/11";
+    return text;
 }
 
 /// An invented vehicle whose engine is to be set.

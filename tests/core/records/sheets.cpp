@@ -59,6 +59,11 @@ void printAll(const QDir &folder)
     six.bridged = six.bridgeScrews = six.injectors = true;
     six.barring = "132/11";
     print(folder, "line6", six, SheetPaper::Letter, PlanWay::EachOnCompression);
+    EngineText eight = engineText(Layout::Vee, 8);
+    eight.cycle = Cycle::TwoStroke;
+    eight.valves = "0+4";
+    eight.bridged = eight.injectors = true;
+    print(folder, "two-stroke8", eight, SheetPaper::A4, PlanWay::TwoPositions);
     print(folder, "v12", engineText(Layout::Vee, 12), SheetPaper::A4, PlanWay::OpeningAndClosing);
     print(folder, "radial9", engineText(Layout::Radial, 9, "1-3-5-7-9-2-4-6-8"), SheetPaper::Letter, PlanWay::EachOnCompression);
     print(folder, "opposed24", engineText(Layout::Opposed, 24), SheetPaper::A4, PlanWay::TwoPositions);
