@@ -1,10 +1,8 @@
 #include "screens.h"
 
-#include "bench/bench_page.h"
-#include "bench/reading_bar.h"
-#include "bench/reading_edit.h"
-#include "bench/valve_sheet.h"
+#include "bench/bench_screens.h"
 #include "pages/feeler_form.h"
+#include "pages/gauge_form.h"
 #include "pages/jobs_page.h"
 #include "pages/spec_form.h"
 #include "pages/specs_page.h"
@@ -76,10 +74,14 @@ void typeTable(Window &window)
     TableForm *form = window.specsPage()->table();
     while (form->rows() < 2)
         form->addRow();
-    if (window.vehicles().vehicles().empty())
+    const auto engine = window.vehicles().firstEngine();
+    const VehicleRow *row = engine ? window.vehicles().withEngine(*engine) : nullptr;
+    if (!row || !row->engine)
         return;
-    const EngineDesign &design = window.vehicles().vehicles().front().engine.design;
+    const EngineDesign &design = row->engine->design;
     CrankPlan plan = generatePlan(design, PlanWay::TwoPositions);
+    if (plan.positions.size() < 2)
+        return;
     // One valve stands at the wrong position on purpose: the picture shows how geometry questions it.
     plan.positions.back().points.push_back(plan.positions.front().points.back());
     plan.positions.front().points.pop_back();
@@ -101,111 +103,30 @@ void typeFeelers(Window &window)
     Q_EMIT form->leaves()->edited();
 }
 
-/// The job worked on last, with somebody at the Bench; false without a job.
-bool sit(Window &window)
+/// The engine on the line in hand goes elsewhere.
+void openMove(Window &window)
 {
-    window.begin();
-    JobBook *book = window.benchPage()->book();
-    if (!book || book->state().frame->people.empty())
-        return false;
-    const JobFrame &frame = *book->state().frame;
-    if (!frame.tools.empty())
-        book->setTool(frame.tools.front().id);
-    book->setWho(frame.people.front().id);
-    return true;
+    window.vehiclesPage()->beginMove();
 }
 
-StepId stepOfKind(const JobBook &book, StepKind kind)
+void typeGauge(Window &window)
 {
-    const auto &steps = book.state().frame->job.steps;
-    const auto found = std::ranges::find(steps, kind, &Step::kind);
-    return found == steps.end() ? steps.front().id : found->id;
+    GaugeForm *form = window.toolsPage()->gauges();
+    form->name()->setText(QStringLiteral("Dial gauge, long stem"));
+    form->permissibleError()->setText(QStringLiteral("0.02"));
+    form->resolution()->setText(QStringLiteral("0.01"));
+    Q_EMIT form->resolution()->edited();
 }
 
-/// At the head, the crank confirmed where it was left.
-bool goToHead(Window &window)
+std::vector<Screen> pageScreens()
 {
-    if (!sit(window))
-        return false;
-    JobBook &book = *window.benchPage()->book();
-    const auto crank = book.state().crank ? book.state().crank->crank : std::nullopt;
-    (void)book.confirmCrank(crank.value_or(Angle{}));
-    window.benchPage()->viewStep(stepOfKind(book, StepKind::ValveSet));
-    return true;
-}
-
-void askForCrank(Window &window)
-{
-    if (sit(window))
-        window.benchPage()->viewStep(stepOfKind(*window.benchPage()->book(), StepKind::ValveSet));
-}
-
-void openLine(Window &window)
-{
-    if (sit(window))
-        window.benchPage()->viewStep(stepOfKind(*window.benchPage()->book(), StepKind::Note));
-}
-
-void typeOutside(Window &window)
-{
-    if (goToHead(window))
-        window.benchPage()->valveSheet()->bar()->edit()->setText(QStringLiteral("0.55 mm"));
-}
-
-void openPlans(Window &window)
-{
-    if (goToHead(window))
-        window.benchPage()->valveSheet()->planKey()->click();
-}
-
-void openKeypad(Window &window)
-{
-    if (goToHead(window))
-        window.benchPage()->keypadKey()->click();
-}
-
-/// Every open nut locked first, so that the crank may be turned.
-void openTurning(Window &window)
-{
-    if (!goToHead(window))
-        return;
-    JobBook &book = *window.benchPage()->book();
-    for (const PointId point : openNuts(book.state()))
-        (void)book.logReading({.point = point, .phase = Phase::AsLeft, .specLeaf = true});
-    window.benchPage()->turnCrank();
-}
-
-void keepOutside(Window &window)
-{
-    if (!goToHead(window))
-        return;
-    JobBook &book = *window.benchPage()->book();
-    const auto point = window.benchPage()->valveSheet()->inHand();
-    const auto value = parse<Length>("0.55", LengthUnit::Millimetre);
-    if (point && value)
-        (void)book.logReading({.point = *point, .phase = Phase::AsLeft, .value = *value});
-    window.benchPage()->valveSheet()->refresh();
-}
-
-} // namespace
-
-const std::vector<Screen> &screens()
-{
-    static const std::vector<Screen> all{
+    return {
         {"vehicles", Place::Vehicles, {}},
         {"vehicles-new", Place::Vehicles, typeNewVehicle},
         {"vehicles-refused", Place::Vehicles, typeRefusedVehicle},
+        {"vehicles-move", Place::Vehicles, openMove},
         {"jobs", Place::Jobs, {}},
         {"jobs-new", Place::Jobs, [](Window &window) { window.jobsPage()->beginNew({}); }},
-        {"bench", Place::Bench, [](Window &window) { goToHead(window); }},
-        {"bench-opened", Place::Bench, [](Window &window) { window.begin(); }},
-        {"bench-line", Place::Bench, openLine},
-        {"bench-crank", Place::Bench, askForCrank},
-        {"bench-outside", Place::Bench, typeOutside},
-        {"bench-left-outside", Place::Bench, keepOutside},
-        {"bench-keypad", Place::Bench, openKeypad},
-        {"bench-plan", Place::Bench, openPlans},
-        {"bench-turn", Place::Bench, openTurning},
         {"specs", Place::Specs, {}},
         {"specs-typed", Place::Specs, typeSpec},
         {"specs-torque", Place::Specs, [](Window &window) { window.specsPage()->chooseSection(SpecsPage::Section::LockNut); }},
@@ -213,7 +134,20 @@ const std::vector<Screen> &screens()
         {"specs-positions-doubted", Place::Specs, typeTable},
         {"tools", Place::Tools, {}},
         {"tools-typed", Place::Tools, typeFeelers},
+        {"tools-gauge", Place::Tools, typeGauge},
     };
+}
+
+} // namespace
+
+const std::vector<Screen> &screens()
+{
+    static const std::vector<Screen> all = [] {
+        std::vector<Screen> screens = pageScreens();
+        for (Screen &screen : benchScreens())
+            screens.push_back(std::move(screen));
+        return screens;
+    }();
     return all;
 }
 

@@ -9,6 +9,8 @@
 #include "pages/tools_page.h"
 #include "pages/vehicles_model.h"
 #include "pages/vehicles_page.h"
+#include "parts/heading.h"
+#include "parts/ink_of.h"
 
 #include <QFileInfo>
 #include <QShortcut>
@@ -23,6 +25,12 @@ constexpr QSize leastSize(1024, 700);
 constexpr QSize firstSize(1280, 800);
 constexpr int placeCount = 5;
 
+QString titleOf(const Garage &garage)
+{
+    const QString name = QFileInfo(QString::fromStdString(garage.path())).completeBaseName();
+    return garage.readOnly() ? Window::tr("%1 (only to be read) - Asleft").arg(name) : Window::tr("%1 - Asleft").arg(name);
+}
+
 } // namespace
 
 Window::Window(Desk &desk, QWidget *parent)
@@ -32,7 +40,7 @@ Window::Window(Desk &desk, QWidget *parent)
       m_specsPage(new SpecsPage(desk, *m_specs, *m_vehicles)), m_toolsPage(new ToolsPage(desk, *m_tools)), m_stack(new QStackedLayout),
       m_places(new PlacesBar)
 {
-    setWindowTitle(tr("%1 - Asleft").arg(QFileInfo(QString::fromStdString(desk.garage().path())).completeBaseName()));
+    setWindowTitle(titleOf(desk.garage()));
     setMinimumSize(leastSize);
     resize(firstSize);
     lay();
@@ -54,7 +62,19 @@ void Window::lay()
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
     column->addLayout(m_stack, 1);
+    if (m_desk.garage().readOnly())
+        column->addWidget(readOnlyStrip());
     column->addWidget(m_places);
+}
+
+QWidget *Window::readOnlyStrip()
+{
+    auto *strip = new QWidget;
+    auto *row = new QHBoxLayout(strip);
+    row->setContentsMargins(sheetMargin, 0, sheetMargin, 8);
+    m_readOnly = Heading::wrapped(readOnlySentence(), TextSize::Small, Heading::Tone::Quiet);
+    row->addWidget(m_readOnly);
+    return strip;
 }
 
 void Window::wire()
@@ -67,9 +87,9 @@ void Window::wire()
         m_specsPage->chooseEngine(engine);
         goTo(Place::Specs);
     });
-    connect(m_vehiclesPage, &VehiclesPage::newJobWanted, this, [this](VehicleId vehicle) {
+    connect(m_vehiclesPage, &VehiclesPage::newJobWanted, this, [this](EngineId engine) {
         goTo(Place::Jobs);
-        m_jobsPage->beginNew(vehicle);
+        m_jobsPage->beginNew(engine);
     });
 }
 

@@ -10,6 +10,7 @@ class QStackedLayout;
 namespace asleft {
 
 class BenchPage;
+class Heading;
 class JobsModel;
 class JobsPage;
 class SpecsModel;
@@ -33,6 +34,8 @@ public:
     void openOnBench(JobId job);
     [[nodiscard]] Place place() const { return m_places->place(); }
 
+    /// Says that the garage may only be read; nullptr in any other.
+    [[nodiscard]] Heading *readOnlyLine() const { return m_readOnly; }
     [[nodiscard]] PlacesBar *places() const { return m_places; }
     [[nodiscard]] VehiclesPage *vehiclesPage() const { return m_vehiclesPage; }
     [[nodiscard]] JobsPage *jobsPage() const { return m_jobsPage; }
@@ -44,6 +47,7 @@ public:
 
 private:
     void lay();
+    QWidget *readOnlyStrip();
     void wire();
     void shortcuts();
     void changeLook();
@@ -60,6 +64,7 @@ private:
     SpecsPage *m_specsPage;
     ToolsPage *m_toolsPage;
     QStackedLayout *m_stack;
+    Heading *m_readOnly = nullptr;
     PlacesBar *m_places;
 };
 

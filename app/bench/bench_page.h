@@ -8,19 +8,24 @@
 
 class QHBoxLayout;
 class QStackedWidget;
+class QTimer;
 
 namespace asleft {
 
+class CheckAgainSheet;
 class CrankSheet;
 class Heading;
 class KeyButton;
-class Keypad;
+class MessageLine;
+class MiddleSheet;
 class OpenColumn;
+class PaperSheet;
 class PlanSheet;
 class RuledList;
-class RuledRows;
 class SheetHead;
+class SheetSaving;
 class SittingSheet;
+class StepsColumn;
 class StepSheet;
 class TurnSheet;
 class ValveSheet;
@@ -33,7 +38,8 @@ public:
     explicit BenchPage(Desk &desk, QWidget *parent = nullptr);
     ~BenchPage() override;
 
-    /// Opens a job, or says why it cannot be opened. A job that is open already stays as it is.
+    /// Opens a job, or says why it cannot be opened. A job that is open already stays as it is; one with a sheet half typed in is asked
+    /// about once.
     void openJob(JobId job);
     [[nodiscard]] std::optional<JobId> job() const;
     /// The open job; nullptr without one.
@@ -42,6 +48,7 @@ public:
     /// Opens the sitting as somebody would who presses Enter through what is asked; for pictures.
     void viewStep(StepId step);
     void turnCrank();
+    void typeSheet();
     void takeFocus();
 
     // What is in the middle, nullptr without a job.
@@ -51,48 +58,68 @@ public:
     [[nodiscard]] TurnSheet *turnSheet() const { return m_turn; }
     [[nodiscard]] StepSheet *stepSheet() const { return m_step; }
     [[nodiscard]] PlanSheet *planSheet() const { return m_plan; }
+    [[nodiscard]] CheckAgainSheet *checkAgainSheet() const { return m_again; }
+    [[nodiscard]] PaperSheet *paperSheet() const { return m_paper; }
     [[nodiscard]] OpenColumn *openColumn() const { return m_open; }
-    [[nodiscard]] RuledList *steps() const { return m_steps; }
-    [[nodiscard]] KeyButton *keypadKey() const { return m_padKey; }
+    [[nodiscard]] StepsColumn *stepsColumn() const { return m_steps; }
+    [[nodiscard]] RuledList *steps() const;
+    [[nodiscard]] KeyButton *keypadKey() const;
+    [[nodiscard]] MessageLine *message() const { return m_message; }
+    [[nodiscard]] SheetSaving *saving() const { return m_saving; }
     [[nodiscard]] QWidget *sheet() const;
 
 protected:
+    void resizeEvent(QResizeEvent *event) override;
     void showEvent(QShowEvent *event) override;
 
 private:
-    void buildSteps(QHBoxLayout *columns);
+    void build();
+    void wire();
+    void shortcuts();
     void buildSheets();
+    void wireSheets();
+    void takeJob(std::unique_ptr<JobBook> book);
     void refresh();
     void showHeader();
     void showSteps();
     void showHead();
-    void showSheet(QWidget *sheet);
+    /// False where the sheet in the middle asks before it is left.
+    bool showSheet(MiddleSheet *sheet);
+    void showValves();
+    [[nodiscard]] MiddleSheet *middleSheet() const;
     void buildSitting();
     void openSitting();
+    void openPoint(PointId point);
+    void checkAgain(std::optional<PointId> point);
+    void printSheet();
     void keepPlan();
+    void waitForBleedDown();
     void goOn();
     void takeBack(bool again);
+    /// Somebody is at the bench, or looks at a garage that may only be read.
+    [[nodiscard]] bool hasBegun() const;
+    [[nodiscard]] bool readOnly() const { return m_desk.garage().readOnly(); }
 
     Desk &m_desk;
     std::unique_ptr<JobBook> m_book;
     std::optional<StepId> m_viewed;
     SheetHead *m_head = nullptr;
-    Heading *m_count = nullptr;
-    RuledRows *m_stepRows = nullptr;
-    RuledList *m_steps = nullptr;
-    QStackedWidget *m_left = nullptr;
-    Keypad *m_keypad = nullptr;
-    KeyButton *m_padKey = nullptr;
-    KeyButton *m_sittingKey = nullptr;
+    MessageLine *m_message = nullptr;
+    StepsColumn *m_steps = nullptr;
     QStackedWidget *m_middle = nullptr;
     Heading *m_nothing = nullptr;
     OpenColumn *m_open = nullptr;
+    SheetSaving *m_saving = nullptr;
+    QTimer *m_waitOver = nullptr;  ///< rings when tappets have bled down
+    QList<MiddleSheet *> m_sheets; ///< of the open job, but for the one that opens a sitting
     SittingSheet *m_sitting = nullptr;
     ValveSheet *m_valves = nullptr;
     CrankSheet *m_crank = nullptr;
     TurnSheet *m_turn = nullptr;
     StepSheet *m_step = nullptr;
     PlanSheet *m_plan = nullptr;
+    CheckAgainSheet *m_again = nullptr;
+    PaperSheet *m_paper = nullptr;
 };
 
 } // namespace asleft

@@ -19,8 +19,9 @@ namespace {
 
 constexpr int listStretch = 100; ///< the list takes its rows' room before the empty foot takes any
 
-/// Every crank angle at which some cylinder stands at a dead centre, from the first of the firing order on, and the one it was left at.
-std::vector<Angle> placesOf(const JobState &state)
+/// Every crank angle at which some cylinder stands at a dead centre, from the first of the firing order on, those of the plan, and the one
+/// it was left at.
+std::vector<Angle> placesOf(const JobState &state, const CrankPlan &plan)
 {
     const EngineDesign &design = state.frame->engine.design;
     std::vector<Angle> places;
@@ -28,6 +29,8 @@ std::vector<Angle> placesOf(const JobState &state)
         for (const CrankEvent stroke : {CrankEvent::Compression, CrankEvent::Overlap})
             places.push_back(crankAt(design, {cylinder, stroke}));
     }
+    for (const PlanPosition &position : plan.positions)
+        places.push_back(inCycle(design, position.crank));
     if (state.crank && state.crank->crank)
         places.push_back(*state.crank->crank);
     std::ranges::sort(places);
@@ -36,9 +39,24 @@ std::vector<Angle> placesOf(const JobState &state)
     return places;
 }
 
+/// One place with what the plan sets there and how it is found; a manual's table may name it in several lines.
+RuledRow rowOf(const EngineDesign &design, const CrankPlan &plan, Angle place)
+{
+    RuledRow row{.id = place.smallest(), .title = crankName(design, place), .note = {}, .right = {}};
+    QStringList sets;
+    for (const PlanPosition &position : plan.positions) {
+        if (inCycle(design, position.crank) != place)
+            continue;
+        row.note = findingSentence(design, position);
+        sets.append(QString::fromStdString(describePoints(design, position)));
+    }
+    row.right = sets.join(QStringLiteral("; "));
+    return row;
+}
+
 } // namespace
 
-CrankSheet::CrankSheet(Desk &desk, JobBook &book, QWidget *parent) : QWidget(parent), m_desk(desk), m_book(book)
+CrankSheet::CrankSheet(Desk &desk, JobBook &book, QWidget *parent) : MiddleSheet(parent), m_desk(desk), m_book(book)
 {
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
@@ -83,11 +101,8 @@ void CrankSheet::refresh()
     const EngineDesign &design = state.frame->engine.design;
     const CrankPlan plan = state.plan ? *state.plan : m_book.proposedPlan();
     QList<RuledRow> rows;
-    for (const Angle place : placesOf(state)) {
-        const auto planned = std::ranges::find(plan.positions, place, &PlanPosition::crank);
-        const QString sets = planned == plan.positions.end() ? QString() : QString::fromStdString(describePoints(design, *planned));
-        rows.append({.id = place.smallest(), .title = crankName(design, place), .note = {}, .right = sets});
-    }
+    for (const Angle place : placesOf(state, plan))
+        rows.append(rowOf(design, plan, place));
     m_rows->setRows(rows);
     const bool known = state.crank && state.crank->crank;
     m_left->setText(known ? tr("It was left at %1, %2. Look at the mark and tell the stroke.")

@@ -1,10 +1,9 @@
 #pragma once
 
+#include "bench/middle_sheet.h"
 #include "desk.h"
 
 #include <work/job_book.h>
-
-#include <QWidget>
 
 namespace asleft {
 
@@ -16,14 +15,14 @@ class RuledList;
 class RuledRows;
 
 /// Asks, once a sitting, where the crank stands: mark and stroke. Unknown is an answer.
-class CrankSheet : public QWidget {
+class CrankSheet : public MiddleSheet {
     Q_OBJECT
 
 public:
     CrankSheet(Desk &desk, JobBook &book, QWidget *parent = nullptr);
 
-    void refresh();
-    void takeFocus();
+    void refresh() override;
+    void takeFocus() override;
     [[nodiscard]] KeyButton *standsKey() const { return m_stands; }
     [[nodiscard]] KeyButton *unknownKey() const { return m_unknown; }
     [[nodiscard]] RuledList *places() const { return m_places; }

@@ -29,6 +29,9 @@ QList<PadKey> padKeys()
     const QString mark = QLocale().decimalPoint();
     keys.append({mark, Qt::Key_Period, Keypad::tr("Decimal mark")});
     keys.append({QString(QChar(0x2190)), Qt::Key_Backspace, Keypad::tr("Take back a digit")});
+    keys.append({QStringLiteral("-"), Qt::Key_Minus, Keypad::tr("Between the leaf that goes and the one that does not")});
+    keys.append({QStringLiteral("/"), Qt::Key_Slash, Keypad::tr("Fraction")});
+    keys.append({QString(QChar(0x2423)), Qt::Key_Space, Keypad::tr("Between a whole and its fraction")});
     return keys;
 }
 
@@ -39,24 +42,28 @@ Keypad::Keypad(QWidget *parent) : QWidget(parent)
     auto *grid = new QGridLayout(this);
     grid->setContentsMargins(0, 0, 0, 0);
     grid->setSpacing(6);
-    const int side = qBound(64, int(keyMillimetres / 25.4 * physicalDpiY()), 84);
+    const int side = qBound(64, int(keyMillimetres / 25.4 * physicalDpiY()), 80);
     const auto add = [&](const PadKey &pad, int row, int column, int columns) {
         auto *key = new KeyButton(pad.text);
         key->setAccessibleName(pad.name);
-        key->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
-        key->setFixedHeight(side);
+        key->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
+        key->setMaximumHeight(side);
         key->setStrong(true);
         // The value keeps the keyboard: a touch types into it.
         key->setFocusPolicy(Qt::NoFocus);
         const bool prints = pad.key != Qt::Key_Backspace && pad.key != Qt::Key_Return;
-        connect(key, &KeyButton::clicked, this, [this, pad, prints] { press(pad.key, prints ? pad.text : QString()); });
+        const QString typed = pad.key == Qt::Key_Space ? QStringLiteral(" ") : pad.text;
+        connect(key, &KeyButton::clicked, this, [this, pad, typed, prints] { press(pad.key, prints ? typed : QString()); });
         grid->addWidget(key, row, column, 1, columns);
     };
     const QList<PadKey> keys = padKeys();
     for (int i = 0; i < keys.size(); ++i)
         add(keys[i], i / 3, i % 3, 1);
-    add({tr("log"), Qt::Key_Return, tr("Log it and go on")}, 4, 0, 3);
-    grid->setRowStretch(5, 1);
+    add({tr("log"), Qt::Key_Return, tr("Log it and go on")}, 5, 0, 3);
+    // In a low window the keys give way, down to what a finger needs.
+    for (int row = 0; row < 6; ++row)
+        grid->setRowStretch(row, side);
+    grid->setRowStretch(6, 1);
 }
 
 void Keypad::press(int key, const QString &text)

@@ -1,8 +1,8 @@
 #pragma once
 
+#include <QLineEdit>
+#include <QPointer>
 #include <QWidget>
-
-class QLineEdit;
 
 namespace asleft {
 
@@ -18,7 +18,7 @@ public:
 private:
     void press(int key, const QString &text);
 
-    QLineEdit *m_target = nullptr;
+    QPointer<QLineEdit> m_target;
 };
 
 } // namespace asleft

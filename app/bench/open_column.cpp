@@ -3,11 +3,12 @@
 #include "parts/heading.h"
 #include "parts/rule.h"
 #include "parts/ruled_list.h"
+#include "parts/scroll_sheet.h"
 
 #include <show/words.h>
 
+#include <QEvent>
 #include <QHBoxLayout>
-#include <QScrollArea>
 #include <QVBoxLayout>
 
 namespace asleft {
@@ -19,6 +20,33 @@ qint64 idOf(const OpenItem &item)
 {
     const qint64 subject = item.point ? item.point->key() : item.step ? item.step->key() : item.spec ? item.spec->key() : 0;
     return subject * 100 + qint64(item.kind);
+}
+
+/// Whether an item that counts points counts this one.
+bool counts(OpenItem::Kind kind, const PointState &point)
+{
+    if (kind == OpenItem::Kind::PointsNotLeft)
+        return point.stage != PointStage::Left;
+    if (point.stage != PointStage::Left || !point.left)
+        return false;
+    switch (kind) {
+    case OpenItem::Kind::ByFeel: return point.left->verdict == Verdict::ByFeel;
+    case OpenItem::Kind::NoSpecYet: return point.left->verdict == Verdict::NoSpec;
+    case OpenItem::Kind::NotComparable: return point.left->verdict == Verdict::NotComparable;
+    case OpenItem::Kind::OutOfPlace: return point.left->reading.outOfPlace;
+    default: return false;
+    }
+}
+
+/// The point an item leads to: its own, else the first of those it counts.
+std::optional<PointId> pointBehind(const OpenItem &item, const JobState &state)
+{
+    if (item.point)
+        return item.point;
+    for (const SettingPoint &point : state.frame->engine.points)
+        if (counts(item.kind, state.point(point.id)))
+            return point.id;
+    return std::nullopt;
 }
 
 /// As high as its rows: the three parts scroll together, not each for itself.
@@ -39,20 +67,15 @@ OpenColumn::OpenColumn(Desk &desk, QWidget *parent) : QWidget(parent), m_desk(de
     outer->setSpacing(4);
     outer->addWidget(new Heading(tr("Still open"), TextSize::BodyStrong));
     outer->addSpacing(8);
-    auto *scroll = new QScrollArea;
-    scroll->setWidgetResizable(true);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setFocusPolicy(Qt::NoFocus);
     auto *inner = new QWidget;
     auto *column = new QVBoxLayout(inner);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(2);
     for (const Gate gate : {Gate::TurningTheCrank, Gate::FirstStart, Gate::HandOver}) {
         auto *line = new QHBoxLayout;
-        line->addWidget(new Heading(gateName(gate), TextSize::SmallStrong), 1);
+        line->addWidget(Heading::wrapped(gateName(gate), TextSize::SmallStrong), 1);
         Part part = buildPart(gate);
-        line->addWidget(part.count);
+        line->addWidget(part.count, 0, Qt::AlignBottom);
         column->addLayout(line);
         column->addWidget(new Rule(Rule::Weight::Heavy));
         column->addWidget(part.list);
@@ -60,8 +83,7 @@ OpenColumn::OpenColumn(Desk &desk, QWidget *parent) : QWidget(parent), m_desk(de
         m_parts.at(std::size_t(gate)) = part;
     }
     column->addStretch(1);
-    scroll->setWidget(inner);
-    outer->addWidget(scroll, 1);
+    outer->addWidget(new ScrollSheet(inner), 1);
 }
 
 OpenColumn::Part OpenColumn::buildPart(Gate gate)
@@ -71,13 +93,22 @@ OpenColumn::Part OpenColumn::buildPart(Gate gate)
     part.rows = new RuledRows(this);
     part.list = new RuledList(tr("Still open %1").arg(gateName(gate)), part.rows);
     part.list->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    part.list->installEventFilter(this);
     connect(part.list, &RuledList::chosen, this, [this, part](qint64 id) { choose(part, id); });
     return part;
 }
 
+bool OpenColumn::eventFilter(QObject *watched, QEvent *event)
+{
+    // A narrower list has lines that take two.
+    if (event->type() == QEvent::Resize)
+        fitToRows(*static_cast<RuledList *>(watched));
+    return QWidget::eventFilter(watched, event);
+}
+
 void OpenColumn::present(const JobState &state)
 {
-    const StillOpen open = stillOpen(state);
+    const StillOpen open = stillOpen(state, m_desk.garage().now());
     m_items.clear();
     presentPart(m_parts.at(std::size_t(Gate::TurningTheCrank)), open.turning, state);
     presentPart(m_parts.at(std::size_t(Gate::FirstStart)), open.firstStart, state);
@@ -90,7 +121,7 @@ void OpenColumn::presentPart(Part &part, const std::vector<OpenItem> &items, con
     for (const OpenItem &item : items) {
         const OpenWords words = openWords(item, state, m_desk.garage().now());
         rows.append({.id = idOf(item), .title = words.title, .note = words.note, .right = {}});
-        m_items.insert(idOf(item), item);
+        m_items.insert(idOf(item), {pointBehind(item, state), item.step});
     }
     part.rows->setRows(rows);
     part.list->setCurrentId(std::nullopt);

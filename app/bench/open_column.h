@@ -23,12 +23,22 @@ public:
 
     void present(const JobState &state);
     [[nodiscard]] RuledRows *rows(Gate gate) const { return m_parts.at(std::size_t(gate)).rows; }
+    [[nodiscard]] RuledList *list(Gate gate) const { return m_parts.at(std::size_t(gate)).list; }
 
 Q_SIGNALS:
     void pointWanted(asleft::PointId point);
     void stepWanted(asleft::StepId step);
 
+protected:
+    bool eventFilter(QObject *watched, QEvent *event) override;
+
 private:
+    /// Where a line leads.
+    struct Target {
+        std::optional<PointId> point = {};
+        std::optional<StepId> step = {};
+    };
+
     struct Part {
         Heading *count = nullptr;
         RuledRows *rows = nullptr;
@@ -41,7 +51,7 @@ private:
 
     Desk &m_desk;
     std::array<Part, 3> m_parts;
-    QHash<qint64, OpenItem> m_items;
+    QHash<qint64, Target> m_items;
 };
 
 } // namespace asleft

@@ -1,6 +1,7 @@
 #include "bench/reading_bar.h"
 
 #include "bench/reading_edit.h"
+#include "bench/reason_line.h"
 #include "bench/scale_view.h"
 #include "parts/choice_keys.h"
 #include "parts/heading.h"
@@ -11,6 +12,7 @@
 
 #include <QButtonGroup>
 #include <QHBoxLayout>
+#include <QStackedWidget>
 #include <QVBoxLayout>
 
 namespace asleft {
@@ -18,11 +20,11 @@ namespace asleft {
 namespace {
 
 constexpr LengthUnit benchUnits[] = {LengthUnit::Millimetre, LengthUnit::Inch, LengthUnit::Thou};
-constexpr int mostChips = 5;
-constexpr int widthForAllChips = 700;
+constexpr int widthForLongWords = 590;
 
 /// The letter that presses a key, in the order of ReadingBar::Key.
 const QString letters = QStringLiteral("sltnfkcp");
+constexpr QLatin1Char insteadLetter('u');
 
 QHBoxLayout *rowIn(QVBoxLayout *column, int spacing)
 {
@@ -37,11 +39,39 @@ QHBoxLayout *rowIn(QVBoxLayout *column, int spacing)
 ReadingBar::ReadingBar(DecimalMark mark, QWidget *parent)
     : QWidget(parent), m_mark(mark), m_now(new Heading({}, TextSize::Now)), m_spec(new Heading({}, TextSize::Small, Heading::Tone::Quiet)),
       m_beside(new Heading({}, TextSize::Small, Heading::Tone::Quiet)), m_edit(new ReadingEdit), m_scale(new ScaleView),
-      m_units(new QButtonGroup(this)), m_message(new MessageLine)
+      m_turnsAsked(Heading::wrapped({}, TextSize::BodyStrong)), m_turnsWorth(Heading::wrapped({}, TextSize::Body)),
+      m_reason(new ReasonLine), m_chips(new ChipRow), m_instead(new KeyButton({})), m_units(new QButtonGroup(this)),
+      m_message(new MessageLine)
 {
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(0, 8, 0, 0);
     column->setSpacing(6);
+    build(column);
+    m_edit->setAccessibleName(tr("Reading"));
+    m_edit->setLetters(letters);
+    connect(m_edit, &QLineEdit::textChanged, this, [this] { showTyped(); });
+    connect(m_edit, &QLineEdit::textEdited, this, [this] {
+        if (!m_noticed)
+            m_message->clear();
+        m_edit->setRefused(false);
+        dropQuestion();
+        Q_EMIT typing();
+    });
+    connect(m_edit, &LineEdit::entered, this, &ReadingBar::enter);
+    connect(m_edit, &ReadingEdit::arrowPressed, this, &ReadingBar::arrowPressed);
+    connect(m_edit, &ReadingEdit::letterPressed, this, &ReadingBar::pressLetter);
+    connect(m_edit, &ReadingEdit::answerPressed, this, &ReadingBar::insteadTaken);
+    connect(m_chips, &ChipRow::touched, this, [this](const QString &text) {
+        m_edit->setText(text);
+        enter();
+    });
+    connect(m_instead, &KeyButton::clicked, this, &ReadingBar::insteadTaken);
+    connect(m_reason, &ReasonLine::given, this, &ReadingBar::reasonGiven);
+    connect(m_reason, &ReasonLine::left, this, &ReadingBar::leaveReason);
+}
+
+void ReadingBar::build(QVBoxLayout *column)
+{
     m_now->setWordWrap(true);
     m_spec->setWordWrap(true);
     m_nowRow = rowIn(column, 8);
@@ -49,50 +79,57 @@ ReadingBar::ReadingBar(DecimalMark mark, QWidget *parent)
     auto *specs = rowIn(column, 12);
     specs->addWidget(m_spec, 1);
     specs->addWidget(m_beside, 0, Qt::AlignTop | Qt::AlignRight);
-    auto *values = rowIn(column, 16);
-    values->addWidget(m_edit);
-    values->addWidget(m_scale, 1);
+    buildValues(column);
     // The line keeps its room while it is empty: nothing above it moves when something is said.
     QSizePolicy kept = m_message->sizePolicy();
     kept.setRetainSizeWhenHidden(true);
     m_message->setSizePolicy(kept);
     m_message->setMinimumHeight(m_message->fontMetrics().height());
     column->addWidget(m_message);
-    m_chips = rowIn(column, 6);
-    m_chips->addStretch(1);
-    buildUnits(m_chips);
+    auto *choices = rowIn(column, chipGap);
+    m_instead->setVisible(false);
+    choices->addWidget(m_instead);
+    choices->addWidget(m_chips);
+    choices->addStretch(1);
     buildKeys(rowIn(column, 8));
+    choices->addWidget(key(Key::OtherPhase));
+    buildUnits(choices);
+}
 
-    m_edit->setAccessibleName(tr("Reading"));
-    m_edit->setLetters(letters);
-    connect(m_edit, &QLineEdit::textChanged, this, [this] { showTyped(); });
-    connect(m_edit, &QLineEdit::textEdited, this, [this] {
-        m_message->clear();
-        m_edit->setRefused(false);
-        Q_EMIT typing();
-    });
-    connect(m_edit, &LineEdit::entered, this, &ReadingBar::enter);
-    connect(m_edit, &ReadingEdit::arrowPressed, this, &ReadingBar::arrowPressed);
-    connect(m_edit, &ReadingEdit::letterPressed, this, &ReadingBar::pressLetter);
+void ReadingBar::buildValues(QVBoxLayout *column)
+{
+    auto *page = new QWidget;
+    auto *values = new QHBoxLayout(page);
+    values->setContentsMargins(0, 0, 0, 0);
+    values->setSpacing(16);
+    values->addWidget(m_edit);
+    values->addWidget(m_scale, 1);
+    m_turns = new QWidget;
+    auto *turns = new QVBoxLayout(m_turns);
+    turns->setContentsMargins(0, 0, 0, 0);
+    turns->setSpacing(4);
+    turns->addWidget(m_turnsAsked);
+    turns->addWidget(m_turnsWorth);
+    turns->addStretch(1);
+    values->addWidget(m_turns, 1);
+    values->addStretch(0);
+    m_values = new QStackedWidget;
+    m_values->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+    m_values->addWidget(page);
+    m_values->addWidget(m_reason);
+    column->addWidget(m_values);
 }
 
 void ReadingBar::buildKeys(QHBoxLayout *row)
 {
-    const QStringList names{tr("spec leaf, locked, felt"),
-                            tr("loose"),
-                            tr("tight"),
-                            tr("nut open"),
-                            tr("by feel"),
-                            tr("keep it"),
-                            tr("check again"),
-                            QString()};
+    const QStringList names{{}, tr("loose"), tr("tight"), tr("nut open"), tr("by feel"), tr("keep it"), tr("check again"), {}};
     const QStringList meanings{tr("Set with the spec's leaf, locked, felt again"),
                                tr("More than the spec's leaf"),
                                tr("Less than the spec's leaf"),
                                tr("The lock nut is open now"),
                                tr("Done by feel, not measured"),
                                tr("Keep it as it is, outside its band"),
-                               tr("Work done since may have moved it: check it again"),
+                               tr("Work done since may have moved what is left: check it again"),
                                tr("Write this one as found or as left")};
     for (qsizetype i = 0; i < names.size(); ++i) {
         auto *button = new KeyButton(names[i]);
@@ -108,7 +145,6 @@ void ReadingBar::buildKeys(QHBoxLayout *row)
     key(Key::CheckAgain)->setPlain(true);
     for (const Key seldom : {Key::CheckAgain, Key::Keep})
         m_nowRow->addWidget(key(seldom), 0, Qt::AlignTop);
-    m_chips->insertWidget(m_chips->count() - 1, key(Key::OtherPhase));
 }
 
 void ReadingBar::buildUnits(QHBoxLayout *row)
@@ -131,8 +167,7 @@ void ReadingBar::pressLetter(QChar letter)
     if (button->isVisibleTo(this) && button->isEnabled())
         button->click();
     else
-        m_message->say(MessageLine::Role::Refusal,
-                       tr("%1: there is nothing to do that to here. Nothing was logged.").arg(button->accessibleName()));
+        refuse(tr("%1: there is nothing to do that to here. Nothing was logged.").arg(button->accessibleName()));
 }
 
 KeyButton *ReadingBar::key(Key key) const
@@ -150,74 +185,87 @@ void ReadingBar::present(const BarView &view)
     m_view = view;
     m_now->setText(view.now);
     m_spec->setText(view.spec);
-    m_beside->setText(view.beside);
-    unitKey(view.unit)->setChecked(true);
-    key(Key::SpecLeaf)->setEnabled(view.hasPoint && view.hasLeaf);
-    key(Key::Keep)->setVisible(view.canKeep);
-    key(Key::CheckAgain)->setVisible(view.canCheckAgain);
-    key(Key::OtherPhase)->setText(view.phase == Phase::AsFound ? tr("as found") : tr("as left"));
-    for (const Key other : {Key::Loose, Key::Tight, Key::NutOpen, Key::ByFeel, Key::OtherPhase})
-        key(other)->setEnabled(view.hasPoint);
     m_edit->setEnabled(view.hasPoint || m_edit->hasFocus());
-    m_scale->setBand(view.hasPoint ? view.bands : std::nullopt, view.unit);
-    m_scale->setVisible(view.hasPoint);
+    m_edit->setReadOnly(view.readOnly);
+    const bool scale = view.hasPoint && !view.turns;
+    m_scale->setBand(scale ? view.bands : std::nullopt, view.unit);
+    m_scale->setVisible(scale);
+    m_turnsAsked->setText(view.turns ? bandText(*view.turns) : QString());
+    m_turns->setVisible(view.turns.has_value());
+    showKeys();
     showChips();
     showTyped();
 }
 
+void ReadingBar::showKeys()
+{
+    const bool works = m_view.hasPoint;
+    KeyButton *leaf = key(Key::SpecLeaf);
+    const bool wide = width() >= widthForLongWords;
+    leaf->setText(m_view.turns ? (wide ? tr("spec turns, locked") : tr("spec turns"))
+                  : wide       ? tr("spec leaf, locked, felt")
+                               : tr("spec leaf"));
+    leaf->setEnabled(works && m_view.hasLeaf);
+    key(Key::Keep)->setVisible(m_view.canKeep);
+    key(Key::CheckAgain)->setVisible(m_view.canCheckAgain);
+    key(Key::OtherPhase)->setText(m_view.phase == Phase::AsFound ? tr("as found") : tr("as left"));
+    for (const Key other : {Key::Loose, Key::Tight, Key::NutOpen, Key::ByFeel, Key::OtherPhase})
+        key(other)->setEnabled(works);
+    for (const LengthUnit unit : benchUnits)
+        unitKey(unit)->setVisible(!m_view.turns);
+    unitKey(m_view.unit)->setChecked(true);
+}
+
 void ReadingBar::resizeEvent(QResizeEvent *)
 {
+    showKeys();
     showChips();
 }
 
+/// The chips have what the phase and the units leave them.
 void ReadingBar::showChips()
 {
-    const qsizetype room = width() < widthForAllChips ? mostChips - 1 : mostChips;
-    const auto wanted = qMin(room, m_view.hasPoint ? m_view.leaves.size() : 0);
-    while (m_chipKeys.size() < wanted) {
-        auto *chip = new KeyButton({});
-        m_chips->insertWidget(int(m_chipKeys.size()), chip);
-        m_chipKeys.append(chip);
-        connect(chip, &KeyButton::clicked, this, [this, chip] {
-            m_edit->setText(chip->property("leaf").toString());
-            enter();
-        });
-    }
-    for (qsizetype i = 0; i < m_chipKeys.size(); ++i) {
-        m_chipKeys[i]->setVisible(i < wanted);
-        if (i >= wanted)
-            continue;
-        const QString leaf = typedText(m_view.leaves[i]);
-        m_chipKeys[i]->setProperty("leaf", leaf);
-        m_chipKeys[i]->setText(QString::fromStdString(m_view.leaves[i].text));
-        m_chipKeys[i]->setAccessibleName(tr("Leaf %1").arg(leaf));
-    }
+    int taken = key(Key::OtherPhase)->sizeHint().width();
+    for (const LengthUnit unit : benchUnits)
+        taken += m_view.turns ? 0 : unitKey(unit)->sizeHint().width();
+    m_chips->setRoom(width() - taken - 3 * chipGap);
+    m_chips->setChips(m_view.hasPoint ? m_view.chips : QList<BarChip>(), !m_view.readOnly);
+    m_chips->setVisible(!m_asksWhich);
+}
+
+TypedAs ReadingBar::typedAs() const
+{
+    return {m_view.unit, m_view.turns.has_value(), m_mark};
 }
 
 QString ReadingBar::emptyEcho() const
 {
-    return m_view.hasPoint ? tr("%1, %2").arg(phaseName(m_view.phase), unitText(m_view.unit)) : QString();
+    if (!m_view.hasPoint)
+        return {};
+    return tr("%1, %2").arg(phaseName(m_view.phase), m_view.turns ? tr("turns") : unitText(m_view.unit));
 }
 
 void ReadingBar::showTyped()
 {
     const QString text = m_edit->text();
-    if (text.isEmpty()) {
-        m_edit->setEcho(emptyEcho());
-        m_scale->setValue(m_view.logged);
-        return;
-    }
-    const auto reading = parseReading(text.toStdString(), m_view.unit, m_mark);
-    if (!reading) {
-        m_edit->setEcho(emptyEcho());
-        m_scale->setValue(std::nullopt);
-        return;
-    }
-    const QString value = typedText(reading->value);
-    m_edit->setEcho(reading->next ? tr("%1 goes, %2 does not").arg(value, typedText(*reading->next)) : value);
-    const auto interval = reading->next ? Interval<Length>::bracket(reading->value.value, reading->next->value)
-                                        : Interval<Length>::point(reading->value.value);
-    m_scale->setValue(ScaleValue{interval, reading->value.unit, m_view.judge ? m_view.judge(*reading) : Verdict::NoSpec});
+    const auto reading = readTyped(text, typedAs());
+    if (text.isEmpty())
+        showWorth(m_view.logged, {});
+    else if (!reading)
+        showWorth(std::nullopt, {});
+    else
+        showWorth(m_view.worth ? m_view.worth(*reading) : Worth{}, typedText(*reading));
+}
+
+void ReadingBar::showWorth(const std::optional<Worth> &worth, const QString &typed)
+{
+    const bool sure = typed.isEmpty() || worth->uncertainty.isEmpty();
+    m_edit->setEcho(typed.isEmpty() ? emptyEcho() : sure ? typed : tr("%1 %2", "value, its uncertainty").arg(typed, worth->uncertainty));
+    m_scale->setValue(worth ? worth->onScale : std::nullopt);
+    m_turnsWorth->setText(worth ? worth->words : QString());
+    // What no scale shows is said beside the spec.
+    const bool offScale = !typed.isEmpty() && !worth->onScale && !m_view.turns;
+    m_beside->setText(offScale ? worth->words : m_view.beside);
 }
 
 void ReadingBar::enter()
@@ -227,7 +275,7 @@ void ReadingBar::enter()
         Q_EMIT nothingEntered();
         return;
     }
-    const auto reading = parseReading(m_edit->text().toStdString(), m_view.unit, m_mark);
+    const auto reading = readTyped(m_edit->text(), typedAs());
     if (!reading)
         refuse(sentence(reading.error()));
     else
@@ -238,34 +286,90 @@ void ReadingBar::clearValue()
 {
     m_edit->clear();
     m_edit->setRefused(false);
-    m_message->clear();
+    quiet();
+    m_values->setCurrentIndex(0);
+}
+
+void ReadingBar::dropQuestion()
+{
+    m_asksWhich = false;
+    m_instead->setVisible(false);
+    m_edit->setAnswer({});
+    showChips();
+}
+
+void ReadingBar::say(bool done, const QString &sentence)
+{
+    m_noticed = false;
+    dropQuestion();
+    m_message->say(done ? MessageLine::Role::Done : MessageLine::Role::Refusal, sentence);
 }
 
 void ReadingBar::ask(const QString &sentence)
 {
-    m_message->say(MessageLine::Role::Refusal, sentence);
+    say(false, sentence);
+}
+
+void ReadingBar::askWhich(const QString &sentence, const QString &instead)
+{
+    say(false, sentence);
+    m_asksWhich = true;
+    m_instead->setText(tr("%1 instead (%2)").arg(instead, QString(insteadLetter).toUpper()));
+    m_instead->setAccessibleName(tr("Log %1 instead").arg(instead));
+    m_instead->setVisible(true);
+    m_edit->setAnswer(insteadLetter);
+    showChips();
+}
+
+void ReadingBar::notice(const QString &sentence)
+{
+    say(false, sentence);
+    m_noticed = true;
 }
 
 void ReadingBar::refuse(const QString &sentence)
 {
     m_edit->setRefused(!m_edit->text().isEmpty());
-    m_message->refuse(sentence);
+    say(false, sentence);
 }
 
 void ReadingBar::done(const QString &sentence)
 {
-    m_message->done(sentence);
+    say(true, sentence);
 }
 
 void ReadingBar::quiet()
 {
+    m_noticed = false;
+    dropQuestion();
     m_message->clear();
+}
+
+void ReadingBar::askReason()
+{
+    quiet();
+    m_values->setCurrentWidget(m_reason);
+    m_reason->begin();
+}
+
+bool ReadingBar::asksReason() const
+{
+    return m_values->currentWidget() == m_reason;
+}
+
+void ReadingBar::leaveReason()
+{
+    m_values->setCurrentIndex(0);
+    focusValue();
 }
 
 void ReadingBar::focusValue()
 {
     m_edit->setEnabled(true);
-    m_edit->setFocus(Qt::OtherFocusReason);
+    if (asksReason())
+        m_reason->edit()->setFocus(Qt::OtherFocusReason);
+    else
+        m_edit->setFocus(Qt::OtherFocusReason);
 }
 
 } // namespace asleft

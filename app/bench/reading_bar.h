@@ -1,7 +1,7 @@
 #pragma once
 
-#include <shop/entry.h>
-#include <show/band_scale.h>
+#include "bench/chip_row.h"
+#include "bench/typed_reading.h"
 
 #include <QWidget>
 
@@ -10,6 +10,8 @@
 
 class QButtonGroup;
 class QHBoxLayout;
+class QStackedWidget;
+class QVBoxLayout;
 
 namespace asleft {
 
@@ -18,6 +20,7 @@ class Heading;
 class KeyButton;
 class MessageLine;
 class ReadingEdit;
+class ReasonLine;
 class ScaleView;
 
 /// What the reading bar shows of the point in hand.
@@ -26,15 +29,17 @@ struct BarView {
     QString spec;          ///< its band and where that is printed
     QString beside;        ///< what else is worth knowing: the lock nut
     bool hasPoint = false; ///< a point is in hand: its keys work
+    bool readOnly = false; ///< nothing can be logged
     Phase phase = Phase::AsFound;
     std::optional<SpecBand<Length>> bands;
+    std::optional<SpecBand<Angle>> turns; ///< the spec is so many turns from zero lash: digits alone are turns
     LengthUnit unit = LengthUnit::Millimetre;
-    QList<Typed<Length>> leaves;                       ///< chips
-    std::optional<ScaleValue> logged;                  ///< the reading in force, shown until something is typed
-    bool hasLeaf = false;                              ///< the spec has a leaf to set with
-    bool canKeep = false;                              ///< left outside its band, not kept
-    bool canCheckAgain = false;                        ///< left: later work may have moved it
-    std::function<Verdict(const ReadingText &)> judge; ///< what a reading would be worth
+    QList<BarChip> chips;
+    std::optional<Worth> logged; ///< of the reading in force, shown until something is typed
+    bool hasLeaf = false;        ///< the spec has a leaf to set with, or turns
+    bool canKeep = false;        ///< left outside its band, not kept
+    bool canCheckAgain = false;  ///< something is left: later work may have moved it
+    std::function<Worth(const TypedReading &)> worth;
 };
 
 /// Under the head: what to do now, the value as it is typed with its band to scale, and one key for each thing that is said without
@@ -52,20 +57,35 @@ public:
     void clearValue();
     /// Asks for a second Enter; what was typed stays.
     void ask(const QString &sentence);
+    /// The same, with another value that one key takes instead.
+    void askWhich(const QString &sentence, const QString &instead);
+    /// Says what came from outside; it stands until something is logged, also while the person types.
+    void notice(const QString &sentence);
     void refuse(const QString &sentence);
     void done(const QString &sentence);
     void quiet();
+    /// Asks in one line why the point is kept.
+    void askReason();
     void focusValue();
 
     [[nodiscard]] ReadingEdit *edit() const { return m_edit; }
+    [[nodiscard]] ReasonLine *reason() const { return m_reason; }
+    [[nodiscard]] bool asksReason() const;
     [[nodiscard]] KeyButton *key(Key key) const;
+    /// All of them, in the order of Key.
+    [[nodiscard]] const QList<KeyButton *> &keys() const { return m_keys; }
+    [[nodiscard]] KeyButton *insteadKey() const { return m_instead; }
     [[nodiscard]] MessageLine *message() const { return m_message; }
     [[nodiscard]] Heading *now() const { return m_now; }
+    [[nodiscard]] Heading *beside() const { return m_beside; }
+    [[nodiscard]] ScaleView *scale() const { return m_scale; }
     [[nodiscard]] ChoiceKey *unitKey(LengthUnit unit) const;
 
 Q_SIGNALS:
-    void valueEntered(const asleft::ReadingText &reading);
+    void valueEntered(const asleft::TypedReading &reading);
+    void insteadTaken();
     void nothingEntered();
+    void reasonGiven(const QString &reason);
     void keyed(asleft::ReadingBar::Key key);
     void unitChosen(asleft::LengthUnit unit);
     void arrowPressed(Qt::Key arrow);
@@ -76,12 +96,20 @@ protected:
     void resizeEvent(QResizeEvent *event) override;
 
 private:
+    void build(QVBoxLayout *column);
+    void buildValues(QVBoxLayout *column);
     void buildKeys(QHBoxLayout *row);
     void buildUnits(QHBoxLayout *row);
+    void showKeys();
     void showChips();
     void showTyped();
+    void showWorth(const std::optional<Worth> &worth, const QString &typed);
+    void say(bool done, const QString &sentence);
+    void dropQuestion();
     void enter();
     void pressLetter(QChar letter);
+    void leaveReason();
+    [[nodiscard]] TypedAs typedAs() const;
     [[nodiscard]] QString emptyEcho() const;
 
     DecimalMark m_mark;
@@ -91,12 +119,19 @@ private:
     Heading *m_beside;
     ReadingEdit *m_edit;
     ScaleView *m_scale;
+    QWidget *m_turns = nullptr; ///< in place of the scale
+    Heading *m_turnsAsked;
+    Heading *m_turnsWorth;
+    ReasonLine *m_reason;
+    QStackedWidget *m_values = nullptr;
     QHBoxLayout *m_nowRow = nullptr;
-    QHBoxLayout *m_chips = nullptr;
-    QList<KeyButton *> m_chipKeys;
+    ChipRow *m_chips;
     QList<KeyButton *> m_keys;
+    KeyButton *m_instead;
     QButtonGroup *m_units;
     MessageLine *m_message;
+    bool m_asksWhich = false;
+    bool m_noticed = false; ///< the message stands although the person types
 };
 
 } // namespace asleft

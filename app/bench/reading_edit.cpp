@@ -48,11 +48,21 @@ bool ReadingEdit::event(QEvent *event)
 
 void ReadingEdit::keyPressEvent(QKeyEvent *event)
 {
-    const bool bare = (event->modifiers() & ~Qt::KeypadModifier) == Qt::NoModifier;
-    if (!text().isEmpty() || !bare) {
-        LineEdit::keyPressEvent(event);
+    const bool bare = (event->modifiers() & ~(Qt::KeypadModifier | Qt::ShiftModifier)) == Qt::NoModifier;
+    const QChar letter = event->text().isEmpty() ? QChar() : event->text().front().toLower();
+    if (bare && !m_answer.isNull() && letter == m_answer) {
+        if (!event->isAutoRepeat())
+            Q_EMIT answerPressed();
         return;
     }
+    if (bare && text().isEmpty())
+        pressOnEmpty(event);
+    else
+        LineEdit::keyPressEvent(event);
+}
+
+void ReadingEdit::pressOnEmpty(QKeyEvent *event)
+{
     const auto key = static_cast<Qt::Key>(event->key());
     if (key == Qt::Key_Left || key == Qt::Key_Right || key == Qt::Key_Up || key == Qt::Key_Down) {
         Q_EMIT arrowPressed(key);

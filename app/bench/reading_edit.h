@@ -16,11 +16,14 @@ public:
 
     /// The letters that are keys, in lower case.
     void setLetters(const QString &letters) { m_letters = letters; }
+    /// While a question stands one letter answers it, although something is typed; no letter: none does.
+    void setAnswer(QChar letter) { m_answer = letter; }
     /// What the field says under the value: unit and phase, or the value in full.
     void setEcho(const QString &echo);
 
 Q_SIGNALS:
     void letterPressed(QChar letter);
+    void answerPressed();
     void arrowPressed(Qt::Key arrow);
 
 protected:
@@ -29,10 +32,12 @@ protected:
     void paintEvent(QPaintEvent *event) override;
 
 private:
+    void pressOnEmpty(QKeyEvent *event);
     /// A long value is set smaller, so that no digit of it is out of sight.
     void fitFont(const QString &text);
 
     QString m_letters;
+    QChar m_answer;
     QString m_echo;
 };
 

@@ -3,33 +3,59 @@
 #include "parts/choice_keys.h"
 #include "parts/heading.h"
 #include "parts/key_button.h"
+#include "parts/message_line.h"
 #include "parts/rule.h"
+#include "parts/ruled_list.h"
+#include "parts/scroll_sheet.h"
 #include "parts/value_field.h"
 
 #include <show/words.h>
-#include <work/vehicles.h>
+#include <work/workshop.h>
 
+#include <QHBoxLayout>
+#include <QLocale>
 #include <QVBoxLayout>
 
 #include <algorithm>
 
 namespace asleft {
 
-SittingSheet::SittingSheet(Desk &desk, JobBook &book, QWidget *parent) : QWidget(parent), m_desk(desk), m_book(book)
+namespace {
+
+constexpr qint64 noTool = 0; ///< no row of a tool has this id
+constexpr int initialsWidth = 240;
+constexpr int toolsInSight = 3;
+
+TemperatureUnit temperatureHere()
 {
-    auto *column = new QVBoxLayout(this);
-    column->setContentsMargins(0, 0, 0, 0);
+    return QLocale().measurementSystem() == QLocale::ImperialUSSystem ? TemperatureUnit::Fahrenheit : TemperatureUnit::Celsius;
+}
+
+} // namespace
+
+SittingSheet::SittingSheet(Desk &desk, JobBook &book, QWidget *parent) : MiddleSheet(parent), m_desk(desk), m_book(book)
+{
+    auto *outer = new QVBoxLayout(this);
+    outer->setContentsMargins(0, 0, 0, 0);
+    auto *form = new QWidget;
+    auto *column = new QVBoxLayout(form);
+    column->setContentsMargins(0, 0, 8, 0);
     column->setSpacing(10);
     sayWhereItWasLeft(column);
-    askWho(column);
-    askTools(column);
-    m_begin = new KeyButton(tr("Begin"));
+    const bool asks = !desk.garage().readOnly();
+    if (asks) {
+        askWho(column);
+        askTools(column);
+        askEngine(column);
+    }
+    m_message = new MessageLine;
+    column->addWidget(m_message);
+    m_begin = new KeyButton(asks ? tr("Begin") : tr("Look at the job"));
     m_begin->setStrong(true);
     column->addWidget(m_begin, 0, Qt::AlignLeft);
     column->addStretch(1);
+    outer->addWidget(new ScrollSheet(form));
     connect(m_begin, &KeyButton::clicked, this, &SittingSheet::begin);
-    connect(m_initials, &ValueField::entered, this, &SittingSheet::begin);
-    connect(m_initials, &ValueField::edited, m_initials, &ValueField::accept);
 }
 
 void SittingSheet::sayWhereItWasLeft(QVBoxLayout *column)
@@ -37,12 +63,9 @@ void SittingSheet::sayWhereItWasLeft(QVBoxLayout *column)
     const JobState &state = m_book.state();
     column->addWidget(new Heading(lastAct(state) ? tr("Where this job was left") : tr("A new job"), TextSize::Now));
     for (const QString &line : resumeLines(state, m_desk.garage().now(), m_book.tool())) {
-        auto *words = new Heading(line, TextSize::Body);
-        words->setWordWrap(true);
-        column->addWidget(words);
+        column->addWidget(Heading::wrapped(line, TextSize::Body));
         column->addWidget(new Rule);
     }
-    column->addSpacing(8);
 }
 
 void SittingSheet::askWho(QVBoxLayout *column)
@@ -51,59 +74,151 @@ void SittingSheet::askWho(QVBoxLayout *column)
     QStringList initials;
     for (const Person &person : state.frame->people)
         initials.append(QString::fromStdString(person.initials));
+    auto *row = new QHBoxLayout;
+    row->setSpacing(24);
     if (!initials.isEmpty()) {
         m_who = new ChoiceKeys(tr("Who is at the bench?"), initials);
-        column->addWidget(m_who);
+        row->addWidget(m_who);
+        const auto &sitting = m_book.sitting().who;
         const Act *last = lastAct(state);
-        const auto known = std::ranges::find(state.frame->people, last ? last->what.who : state.frame->people.front().id, &Person::id);
+        const PersonId likely = sitting ? *sitting : last ? last->what.who : state.frame->people.front().id;
+        const auto known = std::ranges::find(state.frame->people, likely, &Person::id);
         if (known != state.frame->people.end())
             m_who->setChoice(int(known - state.frame->people.begin()));
     }
     m_initials = new ValueField(initials.isEmpty() ? tr("Who is at the bench? Initials") : tr("Somebody else: initials"));
-    m_initials->setMaximumWidth(280);
-    column->addWidget(m_initials);
+    m_initials->setMaximumWidth(initialsWidth);
+    row->addWidget(m_initials, 1);
+    row->addStretch(1);
+    column->addLayout(row);
+    connect(m_initials, &ValueField::entered, this, &SittingSheet::begin);
+    connect(m_initials, &ValueField::edited, m_initials, &ValueField::accept);
 }
 
 void SittingSheet::askTools(QVBoxLayout *column)
 {
-    QStringList sets;
-    for (const Tool &set : m_book.state().frame->tools)
-        sets.append(QString::fromStdString(set.name));
-    if (!sets.isEmpty()) {
-        m_leaves = new ChoiceKeys(tr("Feeler set"), sets + QStringList{tr("another")});
-        column->addWidget(m_leaves);
-    }
+    const auto &tools = m_book.state().frame->tools;
+    if (tools.empty())
+        return;
+    column->addWidget(new Heading(tr("Measured with"), TextSize::Small, Heading::Tone::Quiet));
+    QList<RuledRow> rows;
+    for (const Tool &tool : tools)
+        rows.append({.id = tool.id.key(), .title = QString::fromStdString(tool.name), .note = {}, .right = toolKindName(tool.kind)});
+    rows.append({.id = noTool, .title = tr("something else"), .note = {}, .right = {}});
+    auto *list = new RuledRows(this);
+    list->setRows(rows);
+    m_tools = new RuledList(tr("Measured with"), list);
+    const auto &sitting = m_book.sitting();
+    const qint64 likely = sitting.tool ? sitting.tool->key() : sitting.who ? noTool : rows.front().id;
+    m_tools->setMaximumHeight(toolsInSight * (m_tools->sizeHintForRow(0) + 1) + 4);
+    m_tools->setCurrentId(likely);
+    column->addWidget(m_tools);
+    connect(m_tools, &RuledList::opened, this, [this] { m_condition->takeFocus(); });
+}
+
+void SittingSheet::askEngine(QVBoxLayout *column)
+{
+    const Sitting &sitting = m_book.sitting();
+    auto *row = new QHBoxLayout;
+    row->setSpacing(16);
     m_condition = new ChoiceKeys(tr("The engine is"), {conditionName(EngineCondition::Cold), conditionName(EngineCondition::Hot)});
-    column->addWidget(m_condition);
+    m_condition->setChoice(sitting.condition == EngineCondition::Cold ? 0 : 1);
+    const TemperatureUnit unit = temperatureHere();
+    m_temperature = new ValueField(tr("Its temperature, if known: %1").arg(QString::fromStdString(std::string(symbol(unit)))));
+    m_sinceRun = new ValueField(tr("It ran, if known: hours ago"));
+    if (sitting.temperature)
+        m_temperature->setText(QString::fromStdString(sitting.temperature->text));
+    row->addWidget(m_condition);
+    row->addWidget(m_temperature, 1);
+    row->addWidget(m_sinceRun, 1);
+    column->addLayout(row);
+    chainByEnter({m_temperature, m_sinceRun});
+    connect(m_sinceRun, &ValueField::entered, this, &SittingSheet::begin);
+    for (ValueField *field : {m_temperature, m_sinceRun})
+        connect(field, &ValueField::edited, field, &ValueField::accept);
 }
 
 void SittingSheet::takeFocus()
 {
     // Whoever worked last is chosen already: Enter alone begins.
-    if (m_who)
+    if (m_who || !m_initials)
         m_begin->setFocus(Qt::OtherFocusReason);
     else
         m_initials->edit()->setFocus(Qt::OtherFocusReason);
 }
 
+std::optional<SittingSheet::Said> SittingSheet::readEngine()
+{
+    Said said;
+    said.condition = m_condition->choice() == 0 ? EngineCondition::Cold : EngineCondition::Hot;
+    const auto refuse = [](ValueField *field, const Error &error) {
+        field->refuse(sentence(error));
+        field->edit()->setFocus(Qt::OtherFocusReason);
+    };
+    if (const std::string text = m_temperature->text().trimmed().toStdString(); !text.empty()) {
+        auto read = parseTemperature(text, temperatureHere(), m_desk.mark());
+        if (!read) {
+            refuse(m_temperature, read.error());
+            return std::nullopt;
+        }
+        said.temperature = std::move(*read);
+    }
+    if (const std::string text = m_sinceRun->text().trimmed().toStdString(); !text.empty()) {
+        const auto read = parseSinceRun(text, m_desk.mark());
+        if (!read) {
+            refuse(m_sinceRun, read.error());
+            return std::nullopt;
+        }
+        said.minutes = *read;
+    }
+    return said;
+}
+
+bool SittingSheet::mayBeSo(const Said &said)
+{
+    const auto temperature = said.temperature ? std::optional(said.temperature->value) : std::nullopt;
+    if (m_asked == said || !doubtedCondition(said.condition, temperature, said.minutes))
+        return true;
+    m_asked = said;
+    QStringList known;
+    if (said.temperature)
+        known.append(temperatureText(*said.temperature));
+    if (said.minutes)
+        known.append(sinceRunText(*said.minutes));
+    m_message->refuse(tr("%1, and yet %2? Nothing is begun yet; “Begin” once more if it is so.")
+                          .arg(known.join(QStringLiteral(", ")), conditionName(said.condition)));
+    m_begin->setFocus(Qt::OtherFocusReason);
+    return false;
+}
+
+std::optional<PersonId> SittingSheet::readWho()
+{
+    if (m_who && m_initials->text().trimmed().isEmpty())
+        return m_book.state().frame->people.at(std::size_t(m_who->choice())).id;
+    const auto added = addPerson(m_desk.garage(), m_initials->text().toStdString(), {});
+    if (added)
+        return *added;
+    m_initials->refuse(sentence(added.error()));
+    m_initials->edit()->setFocus(Qt::OtherFocusReason);
+    return std::nullopt;
+}
+
 void SittingSheet::begin()
 {
-    const auto &people = m_book.state().frame->people;
-    std::optional<PersonId> who;
-    if (m_who && m_initials->text().trimmed().isEmpty())
-        who = people.at(std::size_t(m_who->choice())).id;
-    else if (const auto added = addPerson(m_desk.garage(), m_initials->text().toStdString(), {}))
-        who = *added;
-    else {
-        m_initials->refuse(sentence(added.error()));
-        m_initials->edit()->setFocus(Qt::OtherFocusReason);
+    m_message->clear();
+    if (m_desk.garage().readOnly()) {
+        Q_EMIT begun();
         return;
     }
-    const auto &sets = m_book.state().frame->tools;
-    const auto set = m_leaves ? std::size_t(m_leaves->choice()) : sets.size();
-    if (set < sets.size())
-        m_book.setTool(sets[set].id);
-    m_book.setCondition(m_condition->choice() == 0 ? EngineCondition::Cold : EngineCondition::Hot);
+    const auto said = readEngine();
+    if (!said || !mayBeSo(*said))
+        return;
+    const auto who = readWho();
+    if (!who)
+        return;
+    const qint64 tool = m_tools ? m_tools->currentId().value_or(noTool) : noTool;
+    m_book.setTool(tool == noTool ? std::nullopt : std::optional(ToolId(tool)));
+    m_book.setCondition(said->condition, said->temperature, said->minutes);
     m_book.setWho(*who);
     Q_EMIT begun();
 }

@@ -5,6 +5,7 @@
 #include "parts/key_button.h"
 #include "parts/message_line.h"
 #include "parts/rule.h"
+#include "read_only.h"
 
 #include <show/words.h>
 
@@ -12,7 +13,7 @@
 
 namespace asleft {
 
-StepSheet::StepSheet(Desk &desk, JobBook &book, QWidget *parent) : QWidget(parent), m_desk(desk), m_book(book)
+StepSheet::StepSheet(Desk &desk, JobBook &book, QWidget *parent) : MiddleSheet(parent), m_desk(desk), m_book(book)
 {
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
@@ -33,6 +34,7 @@ StepSheet::StepSheet(Desk &desk, JobBook &book, QWidget *parent) : QWidget(paren
     m_done->setStrong(true);
     column->addWidget(m_done, 0, Qt::AlignLeft);
     column->addStretch(1);
+    keepFromWriting(desk.garage(), {m_done});
     connect(m_done, &KeyButton::clicked, this, &StepSheet::markDone);
 }
 
@@ -84,7 +86,7 @@ QStringList StepSheet::stillOpenBefore(const Step &step) const
     QStringList open;
     if (step.before != Gate::HandOver)
         return open;
-    const StillOpen all = stillOpen(m_book.state());
+    const StillOpen all = stillOpen(m_book.state(), m_desk.garage().now());
     for (const auto *items : {&all.turning, &all.firstStart})
         for (const OpenItem &item : *items)
             open.append(openWords(item, m_book.state(), m_desk.garage().now()).title);

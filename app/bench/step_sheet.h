@@ -1,10 +1,9 @@
 #pragma once
 
+#include "bench/middle_sheet.h"
 #include "desk.h"
 
 #include <work/job_book.h>
-
-#include <QWidget>
 
 namespace asleft {
 
@@ -14,15 +13,15 @@ class KeyButton;
 class MessageLine;
 
 /// One plain line of the job: what to do, its cautions before it is done, and the key that says it is.
-class StepSheet : public QWidget {
+class StepSheet : public MiddleSheet {
     Q_OBJECT
 
 public:
     StepSheet(Desk &desk, JobBook &book, QWidget *parent = nullptr);
 
     void showStep(StepId step);
-    void refresh();
-    void takeFocus();
+    void refresh() override;
+    void takeFocus() override;
     [[nodiscard]] KeyButton *doneKey() const { return m_done; }
 
 Q_SIGNALS:

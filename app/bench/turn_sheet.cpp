@@ -5,6 +5,7 @@
 #include "parts/key_button.h"
 #include "parts/message_line.h"
 #include "parts/ruled_list.h"
+#include "read_only.h"
 
 #include <show/words.h>
 
@@ -19,9 +20,10 @@ constexpr int listStretch = 100; ///< the list takes its rows' room before the e
 
 } // namespace
 
-TurnSheet::TurnSheet(Desk &desk, JobBook &book, QWidget *parent) : QWidget(parent), m_desk(desk), m_book(book)
+TurnSheet::TurnSheet(Desk &desk, JobBook &book, QWidget *parent) : MiddleSheet(parent), m_desk(desk), m_book(book)
 {
     build();
+    keepFromWriting(desk.garage(), {m_read, m_turned, m_elsewhere});
     connect(m_positions, &RuledList::chosen, this, &TurnSheet::showStep);
     connect(m_read, &KeyButton::clicked, this, [this] {
         const auto logged = m_book.readTurningCautions();
@@ -48,6 +50,8 @@ void TurnSheet::build()
     m_travel = new Heading({}, TextSize::BodyStrong);
     m_travel->setWordWrap(true);
     column->addWidget(m_travel);
+    m_how = Heading::wrapped({}, TextSize::Small);
+    column->addWidget(m_how);
     m_open = new Heading({}, TextSize::Body);
     m_open->setWordWrap(true);
     column->addWidget(m_open);
@@ -55,6 +59,12 @@ void TurnSheet::build()
     column->addWidget(m_cautions);
     m_message = new MessageLine;
     column->addWidget(m_message);
+    buildKeys(column);
+    column->addStretch(1);
+}
+
+void TurnSheet::buildKeys(QVBoxLayout *column)
+{
     auto *keys = new QHBoxLayout;
     m_read = new KeyButton(tr("Read, and seen to"));
     m_turned = new KeyButton(tr("It is turned"));
@@ -67,19 +77,33 @@ void TurnSheet::build()
         keys->addWidget(key);
     keys->addStretch(1);
     column->addLayout(keys);
-    column->addStretch(1);
 }
 
-std::optional<Angle> TurnSheet::target() const
+const PlanPosition *TurnSheet::target() const
 {
     // By its place in the plan: a manual may print one angle in two lines.
     const auto id = m_positions->currentId();
-    return id && *id < qint64(m_cranks.size()) ? std::optional(m_cranks[std::size_t(*id)]) : std::nullopt;
+    return id && *id < qint64(m_plan.positions.size()) ? &m_plan.positions[std::size_t(*id)] : nullptr;
+}
+
+void TurnSheet::propose()
+{
+    m_message->clear();
+    m_refused.reset();
+    showPositions();
+    if (!m_plan.positions.empty())
+        m_positions->setCurrentId(qint64(nextPosition()));
+    showStep();
 }
 
 void TurnSheet::refresh()
 {
-    m_message->clear();
+    const auto until = bleedDownUntil(m_book.state());
+    const bool over = !until || *until <= m_desk.garage().now();
+    if (m_refused && over) {
+        m_refused.reset();
+        m_message->clear();
+    }
     showPositions();
     showStep();
 }
@@ -88,16 +112,14 @@ void TurnSheet::showPositions()
 {
     const JobState &state = m_book.state();
     const EngineDesign &design = state.frame->engine.design;
+    m_plan = state.plan ? *state.plan : m_book.proposedPlan();
     QList<RuledRow> rows;
-    m_cranks.clear();
-    const CrankPlan plan = state.plan ? *state.plan : m_book.proposedPlan();
-    for (const PlanPosition &position : plan.positions) {
-        const bool stands = state.crank && state.crank->crank == position.crank;
+    for (const PlanPosition &position : m_plan.positions) {
+        const bool stands = state.crank && state.crank->crank == inCycle(design, position.crank);
         // The mark on the pulley is of no. 1 on most engines: what stands opposite helps to find it.
         const auto opposite = position.place.event == CrankEvent::Compression ? companion(design, position.place.cylinder) : std::nullopt;
-        m_cranks.push_back(position.crank);
         rows.append({.id = rows.size(),
-                     .title = placeName(design, position.place),
+                     .title = positionName(design, position),
                      .note = QString::fromStdString(describePoints(design, position)),
                      .right = stands     ? tr("it stands here")
                               : opposite ? placeInText(design, {*opposite, CrankEvent::Overlap})
@@ -105,26 +127,44 @@ void TurnSheet::showPositions()
                      .quiet = stands});
     }
     m_rows->setRows(rows);
-    const NextAct next = nextValveAct(state);
-    std::size_t wanted = 0;
-    if (next.kind == NextAct::Kind::TurnCrank)
-        wanted = *next.position;
-    else if (const auto here = planPositionHere(state))
-        wanted = (*here + 1) % plan.positions.size();
-    if (!rows.isEmpty())
-        m_positions->setCurrentId(rows.at(qsizetype(wanted)).id);
 }
 
-void TurnSheet::showStep()
+std::size_t TurnSheet::nextPosition() const
+{
+    const NextAct next = nextValveAct(m_book.state());
+    if (next.kind == NextAct::Kind::TurnCrank)
+        return *next.position;
+    const auto here = planPositionHere(m_book.state());
+    return here ? (*here + 1) % m_plan.positions.size() : 0;
+}
+
+/// How far and which way; how the place is known when it comes; what the pinion does, and what to do if it went past.
+void TurnSheet::showWay()
 {
     const JobState &state = m_book.state();
-    const EngineDesign &design = state.frame->engine.design;
-    const auto to = target();
+    const PlanPosition *to = target();
     const bool known = to && state.crank && state.crank->crank;
-    m_travel->setText(known ? travelSentence(design, *state.crank->crank, *to) + QChar::Space + overshotSentence() : QString());
+    m_travel->setVisible(known);
+    m_how->setVisible(known);
+    if (!known)
+        return;
+    const EngineDesign &design = state.frame->engine.design;
+    const Angle from = *state.crank->crank;
+    const auto joined = [](QStringList words) {
+        words.removeAll(QString());
+        return words.join(QChar::Space);
+    };
+    m_travel->setText(joined({travelSentence(design, from, to->crank), findingSentence(design, *to)}));
+    m_how->setText(joined({pinionSentence(design, from, to->crank), overshotSentence()}));
+}
+
+QString TurnSheet::whatIsOpen() const
+{
+    const JobState &state = m_book.state();
+    const Moment now = m_desk.garage().now();
     QStringList open;
-    for (const OpenItem &item : stillOpen(state).turning)
-        open.append(openWords(item, state, m_desk.garage().now()).title);
+    for (const OpenItem &item : stillOpen(state, now).turning)
+        open.append(openWords(item, state, now).title);
     QStringList words;
     if (!open.isEmpty())
         words.append(tr("Still open before turning: %1.").arg(open.join(QStringLiteral(", "))));
@@ -134,14 +174,22 @@ void TurnSheet::showStep()
             unset.append(pointShort(*state.frame, point.id));
     if (!unset.isEmpty())
         words.append(tr("Set at this position and not settled yet: %1.").arg(unset.join(QStringLiteral(", "))));
-    m_open->setText(words.join(QChar::Space));
-    m_open->setVisible(!words.isEmpty());
+    return words.join(QChar::Space);
+}
+
+void TurnSheet::showStep()
+{
+    const EngineDesign &design = m_book.state().frame->engine.design;
+    const PlanPosition *to = target();
+    showWay();
+    m_open->setText(whatIsOpen());
+    m_open->setVisible(!m_open->text().isEmpty());
     const bool read = m_book.sitting().turningCautionsRead;
     m_cautions->setCautions(read ? std::vector<Caution>{} : JobBook::turningCautions());
     m_read->setVisible(!read);
     m_turned->setVisible(read);
-    m_turned->setText(to ? tr("It is turned: %1").arg(crankInText(design, to)) : tr("It is turned"));
-    m_turned->setEnabled(to.has_value());
+    m_turned->setText(to ? tr("It is turned: %1").arg(positionInText(design, *to)) : tr("It is turned"));
+    m_turned->setEnabled(to != nullptr);
 }
 
 void TurnSheet::takeFocus()
@@ -151,15 +199,21 @@ void TurnSheet::takeFocus()
 
 void TurnSheet::turn()
 {
-    const auto to = target();
+    const PlanPosition *to = target();
     if (!to)
         return;
-    const auto logged = m_book.turnCrank(*to);
+    const auto logged = m_book.turnCrank(to->crank, m_refused == to->crank);
+    m_refused.reset();
     if (logged) {
         Q_EMIT turned();
         return;
     }
-    m_message->refuse(sentence(logged.error()));
+    QString why = sentence(logged.error());
+    if (logged.error().kind == ErrorKind::StillBleedingDown) {
+        m_refused = to->crank;
+        why = tr("%1 “It is turned” once more logs it all the same.").arg(why);
+    }
+    m_message->refuse(why);
     if (logged.error().kind == ErrorKind::CrankNotConfirmed)
         Q_EMIT crankWanted();
 }

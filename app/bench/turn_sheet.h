@@ -1,10 +1,11 @@
 #pragma once
 
+#include "bench/middle_sheet.h"
 #include "desk.h"
 
 #include <work/job_book.h>
 
-#include <QWidget>
+class QVBoxLayout;
 
 namespace asleft {
 
@@ -15,20 +16,23 @@ class MessageLine;
 class RuledList;
 class RuledRows;
 
-/// Turning the crank: where to and how far, what must be closed or out first, and the cautions, once a sitting, before the key that
+/// Turning the crank: where to and how far, what must be closed, out or over first, and the cautions, once a sitting, before the key that
 /// says it is turned.
-class TurnSheet : public QWidget {
+class TurnSheet : public MiddleSheet {
     Q_OBJECT
 
 public:
     TurnSheet(Desk &desk, JobBook &book, QWidget *parent = nullptr);
 
     /// Proposes the position that is next.
-    void refresh();
-    void takeFocus();
+    void propose();
+    /// Something has changed: the position that was chosen stays chosen.
+    void refresh() override;
+    void takeFocus() override;
     [[nodiscard]] KeyButton *readKey() const { return m_read; }
     [[nodiscard]] KeyButton *turnedKey() const { return m_turned; }
     [[nodiscard]] RuledList *positions() const { return m_positions; }
+    [[nodiscard]] RuledRows *rows() const { return m_rows; }
     [[nodiscard]] MessageLine *message() const { return m_message; }
 
 Q_SIGNALS:
@@ -39,16 +43,21 @@ Q_SIGNALS:
 
 private:
     void build();
+    void buildKeys(QVBoxLayout *column);
     void showPositions();
+    [[nodiscard]] std::size_t nextPosition() const;
     void showStep();
+    void showWay();
+    [[nodiscard]] QString whatIsOpen() const;
     void turn();
-    [[nodiscard]] std::optional<Angle> target() const;
+    [[nodiscard]] const PlanPosition *target() const;
 
     Desk &m_desk;
     JobBook &m_book;
     RuledRows *m_rows = nullptr;
     RuledList *m_positions = nullptr;
     Heading *m_travel = nullptr;
+    Heading *m_how = nullptr;
     Heading *m_open = nullptr;
     CautionWordsView *m_cautions = nullptr;
     MessageLine *m_message = nullptr;
@@ -56,7 +65,8 @@ private:
     KeyButton *m_turned = nullptr;
     KeyButton *m_elsewhere = nullptr;
     KeyButton *m_back = nullptr;
-    std::vector<Angle> m_cranks; ///< of the rows
+    CrankPlan m_plan;               ///< whose positions are the rows
+    std::optional<Angle> m_refused; ///< turning to there was refused because tappets bleed down
 };
 
 } // namespace asleft

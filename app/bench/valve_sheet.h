@@ -1,11 +1,13 @@
 #pragma once
 
+#include "bench/crank_line.h"
+#include "bench/doubts.h"
+#include "bench/middle_sheet.h"
+#include "bench/other_seats.h"
 #include "bench/reading_bar.h"
 #include "desk.h"
 
 #include <work/job_book.h>
-
-#include <QWidget>
 
 namespace asleft {
 
@@ -15,13 +17,14 @@ class KeyButton;
 
 /// The valve set on the Bench: where the crank stands and what is set there, the head with its points, the reading bar. Reads the
 /// job's state, logs through its book, and takes the next point in hand by itself.
-class ValveSheet : public QWidget {
+class ValveSheet : public MiddleSheet {
     Q_OBJECT
 
 public:
     ValveSheet(Desk &desk, JobBook &book, QWidget *parent = nullptr);
 
-    void refresh();
+    void refresh() override;
+    void takeFocus() override { focusValue(); }
     void focusValue();
     /// Takes the point of the next act in hand, or none where the crank has to be turned first.
     void goToNext();
@@ -29,17 +32,25 @@ public:
     void redo();
     [[nodiscard]] std::optional<PointId> inHand() const { return m_inHand; }
     void takeInHand(PointId point);
+    /// Says what was just logged elsewhere on the Bench.
+    void tellDone(ActSeq act);
 
     [[nodiscard]] ReadingBar *bar() const { return m_bar; }
     [[nodiscard]] HeadView *head() const { return m_head; }
-    [[nodiscard]] KeyButton *turnKey() const { return m_turn; }
-    [[nodiscard]] KeyButton *allHereKey() const { return m_allHere; }
-    [[nodiscard]] KeyButton *planKey() const { return m_planKey; }
+    [[nodiscard]] KeyButton *turnKey() const { return m_line->key(CrankLine::Key::Turn); }
+    [[nodiscard]] KeyButton *allHereKey() const { return m_line->key(CrankLine::Key::AllHere); }
+    [[nodiscard]] KeyButton *planKey() const { return m_line->key(CrankLine::Key::Plan); }
+    [[nodiscard]] KeyButton *sheetKey() const { return m_line->key(CrankLine::Key::Sheet); }
+    [[nodiscard]] KeyButton *undoKey() const { return m_line->key(CrankLine::Key::Undo); }
 
 Q_SIGNALS:
     void turnWanted();
     void crankWanted();
     void planWanted();
+    /// A filled-in sheet is to be typed in.
+    void sheetWanted();
+    /// Later work may have moved this point, or others.
+    void checkAgainWanted(std::optional<asleft::PointId> point);
     /// Every point is settled and Enter was pressed: on to the next line.
     void finished();
 
@@ -53,34 +64,38 @@ private:
     };
 
     void build();
-    void showCrank();
-    void showPlan();
+    void wire();
+    void shortcuts();
     void showHead();
     void showBar();
     [[nodiscard]] Phase phaseOf(PointId point) const;
-    void enter(const ReadingText &reading);
+    void enter(const TypedReading &reading);
     void press(ReadingBar::Key key);
+    void pressLine(CrankLine::Key key);
+    void logPressed(PointId point, ReadingBar::Key key);
     void logAllHere();
+    void logInstead();
+    void keep(const QString &reason);
+    void goAside(Qt::Key arrow);
     void moveOn();
+    /// Looks at the acts of other seats that have come since the last look.
+    void hearOthers();
     [[nodiscard]] Question questionAbout(std::optional<PointId> point, const QString &about) const;
     void after(const Result<ActSeq> &logged);
     [[nodiscard]] std::optional<PointId> inHandAfter(const Act &act) const;
-    [[nodiscard]] bool mayGoOn(PointId point, const QString &about, const QString &farOffQuestion);
+    [[nodiscard]] bool mayGoOn(PointId point, const QString &about, const ValueDoubt &doubt);
+    [[nodiscard]] bool readOnly() const { return m_desk.garage().readOnly(); }
 
     Desk &m_desk;
     JobBook &m_book;
+    OtherSeats m_others;
     std::optional<PointId> m_inHand;
     std::optional<Phase> m_phase;     ///< chosen by the person for the point in hand
     std::optional<LengthUnit> m_unit; ///< chosen by the person; else the spec's
     std::optional<Question> m_asked;
-    Heading *m_place = nullptr;
-    Heading *m_sets = nullptr;
-    Heading *m_then = nullptr;
-    Heading *m_known = nullptr;
-    KeyButton *m_planKey = nullptr;
-    KeyButton *m_undo = nullptr;
-    KeyButton *m_allHere = nullptr;
-    KeyButton *m_turn = nullptr;
+    std::optional<TypedReading> m_instead; ///< what one key logs instead of what was typed
+    QString m_news;                        ///< what another seat did to the point in hand while something stood in the bar
+    CrankLine *m_line = nullptr;
     HeadView *m_head = nullptr;
     ReadingBar *m_bar = nullptr;
 };

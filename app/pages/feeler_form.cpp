@@ -6,6 +6,7 @@
 #include "parts/heading.h"
 #include "parts/key_button.h"
 #include "parts/value_field.h"
+#include "read_only.h"
 
 #include <shop/entry.h>
 #include <show/words.h>
@@ -46,6 +47,7 @@ FeelerForm::FeelerForm(ToolsModel &tools, DecimalMark mark, QWidget *parent)
     column->addWidget(m_message);
     column->addWidget(m_save, 0, Qt::AlignLeft);
     m_save->setStrong(true);
+    keepFromWriting(tools.garage(), {m_save});
     m_leaves->setPlaceholder(tr("0.05-1.00 by 0.05 mm"));
     connect(m_name, &ValueField::edited, m_name, &ValueField::accept);
     connect(m_name, &ValueField::edited, m_message, &MessageLine::clear);

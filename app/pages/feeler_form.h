@@ -1,6 +1,6 @@
 #pragma once
 
-#include <work/vehicles.h>
+#include <work/workshop.h>
 
 #include <QWidget>
 

@@ -1,12 +1,15 @@
 #include "pages/job_sheet.h"
 
+#include "parts/choice_keys.h"
 #include "parts/heading.h"
 #include "parts/key_button.h"
-#include "parts/message_line.h"
 #include "parts/notes.h"
 #include "parts/rule.h"
 #include "parts/ruled_list.h"
+#include "parts/value_field.h"
+#include "sheet_saving.h"
 
+#include <records/bench_sheet.h>
 #include <show/words.h>
 
 #include <QHBoxLayout>
@@ -17,6 +20,8 @@ namespace asleft {
 JobSheetView::JobSheetView(QWidget *parent)
     : QWidget(parent), m_title(new Heading({}, TextSize::Now)), m_dates(new Heading({}, TextSize::Small, Heading::Tone::Quiet)),
       m_resume(new Notes(tr("Where it was left"))), m_message(new MessageLine), m_bench(new KeyButton(tr("Open on the Bench"))),
+      m_paper(new ChoiceKeys(tr("Paper"), {paperName(SheetPaper::A4), paperName(SheetPaper::Letter)})),
+      m_paperSheet(new KeyButton(tr("Bench sheet"))), m_paperMessage(new MessageLine),
       m_lines(new RuledList(tr("Lines of the job"), &m_rows))
 {
     m_title->setWordWrap(true);
@@ -24,7 +29,14 @@ JobSheetView::JobSheetView(QWidget *parent)
     m_lines->setPaintIcon([this](QPainter &painter, const QRectF &area, qint64 id, const Ink &ink) {
         paintStep(painter, area, m_looks.value(id, StepLook::ToDo), ink);
     });
+    m_paper->setChoice(int(rememberedPaper()));
+    connect(m_paper, &ChoiceKeys::chosen, this, [this] { rememberPaper(paper()); });
     lay();
+}
+
+SheetPaper JobSheetView::paper() const
+{
+    return SheetPaper(m_paper->choice());
 }
 
 void JobSheetView::lay()
@@ -40,6 +52,18 @@ void JobSheetView::lay()
     left->addWidget(m_message);
     left->addSpacing(10);
     left->addWidget(m_bench, 0, Qt::AlignLeft);
+    left->addSpacing(18);
+    left->addWidget(new Heading(tr("On paper"), TextSize::BodyStrong));
+    left->addWidget(new Rule(Rule::Weight::Fine));
+    left->addWidget(Heading::wrapped(tr("The valve set as an empty sheet to fill in with a pencil, where no screen can go."),
+                                     TextSize::Small, Heading::Tone::Quiet));
+    auto *paper = new QHBoxLayout;
+    paper->setSpacing(10);
+    paper->addWidget(m_paper);
+    paper->addLayout(besideFields(m_paperSheet));
+    paper->addStretch(1);
+    left->addLayout(paper);
+    left->addWidget(m_paperMessage);
     left->addStretch(1);
 
     auto *right = new QVBoxLayout;
@@ -63,6 +87,7 @@ void JobSheetView::show(const JobLine &job, const Result<JobGlance> &glance, Mom
     m_dates->setText(job.lastAct ? tr("%1, last worked on %2").arg(opened, momentText(*job.lastAct, now)) : opened);
     m_message->clear();
     m_bench->setEnabled(glance.has_value());
+    m_paperSheet->setEnabled(glance.has_value());
     if (!glance) {
         m_message->refuse(sentence(glance.error()));
         return;

@@ -6,13 +6,15 @@
 
 namespace asleft {
 
+class ChoiceKeys;
 class Heading;
 class KeyButton;
 class MessageLine;
 class Notes;
 class RuledList;
+enum class SheetPaper;
 
-/// One job before it is on the Bench: where it was left, and its lines with their shapes.
+/// One job before it is on the Bench: where it was left, its lines with their shapes, and a sheet of it for the pencil.
 class JobSheetView : public QWidget {
     Q_OBJECT
 
@@ -21,6 +23,11 @@ public:
 
     void show(const JobLine &job, const Result<JobGlance> &glance, Moment now);
     [[nodiscard]] KeyButton *benchKey() const { return m_bench; }
+    [[nodiscard]] KeyButton *paperKey() const { return m_paperSheet; }
+    [[nodiscard]] ChoiceKeys *paperKeys() const { return m_paper; }
+    [[nodiscard]] SheetPaper paper() const;
+    /// What came of the bench sheet.
+    [[nodiscard]] MessageLine *paperMessage() const { return m_paperMessage; }
 
 private:
     void lay();
@@ -30,6 +37,9 @@ private:
     Notes *m_resume;
     MessageLine *m_message;
     KeyButton *m_bench;
+    ChoiceKeys *m_paper;
+    KeyButton *m_paperSheet;
+    MessageLine *m_paperMessage;
     RuledRows m_rows;
     RuledList *m_lines;
     QHash<qint64, StepLook> m_looks;

@@ -9,6 +9,8 @@
 #include "parts/ruled_list.h"
 #include "parts/sheet_head.h"
 #include "parts/value_field.h"
+#include "read_only.h"
+#include "sheet_saving.h"
 
 #include <show/words.h>
 
@@ -27,10 +29,12 @@ constexpr int listWidth = 272;
 JobsPage::JobsPage(JobsModel &jobs, VehiclesModel &vehicles, QWidget *parent)
     : QWidget(parent), m_jobs(jobs), m_vehicles(vehicles), m_head(new SheetHead(tr("Jobs"))),
       m_list(new RuledList(tr("List of jobs"), jobs.rows())), m_new(new KeyButton(tr("New job"))), m_sheet(new JobSheetView),
-      m_newJob(new NewJobForm(vehicles)), m_stack(new QStackedLayout), m_message(new MessageLine)
+      m_newJob(new NewJobForm(vehicles)), m_stack(new QStackedLayout), m_message(new MessageLine), m_saving(new SheetSaving(this))
 {
     lay();
     wire();
+    wireSheet();
+    keepFromWriting(vehicles.garage(), {m_new});
     if (m_jobs.jobs().empty())
         beginNew({});
     else
@@ -83,11 +87,23 @@ void JobsPage::wire()
     });
 }
 
-void JobsPage::beginNew(std::optional<VehicleId> vehicle)
+void JobsPage::wireSheet()
 {
+    connect(m_sheet->paperKey(), &KeyButton::clicked, this, [this] {
+        m_sheet->paperMessage()->clear();
+        if (m_current)
+            m_saving->ask(m_vehicles.garage(), JobId(*m_current), m_sheet->paper());
+    });
+    connect(m_saving, &SheetSaving::written, m_sheet->paperMessage(), &MessageLine::done);
+    connect(m_saving, &SheetSaving::refused, m_sheet->paperMessage(), &MessageLine::refuse);
+}
+
+void JobsPage::beginNew(std::optional<EngineId> engine)
+{
+    const VehicleRow *wanted = engine ? m_vehicles.withEngine(*engine) : nullptr;
     m_current.reset();
     m_list->setCurrentId({});
-    m_newJob->chooseVehicle(vehicle ? std::optional<qint64>(vehicle->key()) : m_newJob->vehicle());
+    m_newJob->chooseVehicle(wanted ? std::optional(idOf(*wanted)) : m_newJob->vehicle());
     m_head->setBeside(tr("new job"));
     m_head->setRight({}, {});
     m_stack->setCurrentWidget(m_newJob);
@@ -99,6 +115,7 @@ void JobsPage::choose(qint64 job)
     m_current = job;
     m_list->setCurrentId(job);
     m_stack->setCurrentWidget(m_sheet);
+    m_sheet->paperMessage()->clear();
     showJob();
 }
 
@@ -118,19 +135,33 @@ void JobsPage::openNew()
     m_newJob->chooseVehicle(m_newJob->vehicle());
     const VehicleRow *vehicle = m_newJob->vehicle() ? m_vehicles.at(*m_newJob->vehicle()) : nullptr;
     if (!vehicle) {
-        m_newJob->message()->refuse(tr("Choose the vehicle this job is for."));
+        m_newJob->message()->refuse(tr("Choose the vehicle, or the engine on the stand, this job is for."));
         m_newJob->focusFirst();
         return;
     }
-    const auto opened = m_jobs.open(vehicle->vehicle.id, vehicle->engine.id, m_newJob->sheet(), m_newJob->title());
+    if (!vehicle->engine) {
+        m_newJob->message()->refuse(
+            tr("%1 has no engine now. No job was opened; put an engine in on the page Vehicles first.").arg(rowName(*vehicle)));
+        return;
+    }
+    const auto opened = m_jobs.open(vehicle->vehicle.id, vehicle->engine->id, m_newJob->sheet(), m_newJob->title());
     if (!opened) {
-        m_newJob->titleField()->refuse(sentence(opened.error()));
-        m_newJob->titleField()->edit()->setFocus(Qt::OtherFocusReason);
+        refuseNew(opened.error());
         return;
     }
     m_newJob->clear();
     choose(opened->key());
     Q_EMIT benchWanted(*opened);
+}
+
+void JobsPage::refuseNew(const Error &error)
+{
+    if (error.kind != ErrorKind::NameMissing && error.kind != ErrorKind::TextTooLong) {
+        m_newJob->message()->refuse(sentence(error));
+        return;
+    }
+    m_newJob->titleField()->refuse(sentence(error));
+    m_newJob->titleField()->edit()->setFocus(Qt::OtherFocusReason);
 }
 
 void JobsPage::jobsChanged()

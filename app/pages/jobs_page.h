@@ -15,6 +15,7 @@ class MessageLine;
 class NewJobForm;
 class RuledList;
 class SheetHead;
+class SheetSaving;
 class VehiclesModel;
 
 /// The jobs of the garage, the one worked on last first; a new one is opened on the same sheet.
@@ -24,9 +25,11 @@ class JobsPage : public QWidget {
 public:
     JobsPage(JobsModel &jobs, VehiclesModel &vehicles, QWidget *parent = nullptr);
 
-    void beginNew(std::optional<VehicleId> vehicle);
+    /// A new job on this engine, or on whichever is chosen then.
+    void beginNew(std::optional<EngineId> engine);
     void choose(qint64 job);
     [[nodiscard]] NewJobForm *newJob() const { return m_newJob; }
+    [[nodiscard]] JobSheetView *sheet() const { return m_sheet; }
     [[nodiscard]] RuledList *list() const { return m_list; }
 
 Q_SIGNALS:
@@ -39,7 +42,9 @@ protected:
 private:
     void lay();
     void wire();
+    void wireSheet();
     void openNew();
+    void refuseNew(const Error &error);
     void jobsChanged();
     void showJob();
 
@@ -52,6 +57,7 @@ private:
     NewJobForm *m_newJob;
     QStackedLayout *m_stack;
     MessageLine *m_message;
+    SheetSaving *m_saving;
     std::optional<qint64> m_current; ///< empty: the new one
 };
 

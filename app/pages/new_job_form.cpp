@@ -8,6 +8,7 @@
 #include "parts/rule.h"
 #include "parts/ruled_list.h"
 #include "parts/value_field.h"
+#include "read_only.h"
 
 #include <show/words.h>
 #include <work/jobs.h>
@@ -75,6 +76,7 @@ NewJobForm::NewJobForm(VehiclesModel &vehicles, QWidget *parent)
     connect(m_title, &ValueField::entered, this, &NewJobForm::openWanted);
     connect(m_open, &KeyButton::clicked, this, &NewJobForm::openWanted);
     m_open->setStrong(true);
+    keepFromWriting(vehicles.garage(), {m_open});
     showSheet();
 }
 
@@ -84,7 +86,7 @@ QWidget *NewJobForm::choices()
     auto *rows = new QVBoxLayout(column);
     rows->setContentsMargins(0, 0, 0, 0);
     rows->setSpacing(10);
-    auto *vehicle = new Heading(tr("Vehicle"), TextSize::Small, Heading::Tone::Quiet);
+    auto *vehicle = new Heading(tr("Vehicle, or engine on the stand"), TextSize::Small, Heading::Tone::Quiet);
     vehicle->setIndent(8);
     rows->addWidget(vehicle);
     rows->addWidget(m_vehicleList, 50);
@@ -159,7 +161,7 @@ void NewJobForm::chooseVehicle(std::optional<qint64> vehicle)
 {
     // With a single vehicle there is nothing to choose.
     if (!vehicle && m_vehicles.vehicles().size() == 1)
-        vehicle = m_vehicles.vehicles().front().vehicle.id.key();
+        vehicle = idOf(m_vehicles.vehicles().front());
     m_vehicleList->setCurrentId(vehicle);
 }
 

@@ -22,12 +22,14 @@ class NewJobForm : public QWidget {
 public:
     explicit NewJobForm(VehiclesModel &vehicles, QWidget *parent = nullptr);
 
+    /// A line of the list of vehicles: see idOf().
     void chooseVehicle(std::optional<qint64> vehicle);
     [[nodiscard]] std::optional<qint64> vehicle() const;
     [[nodiscard]] const JobSheet &sheet() const;
     [[nodiscard]] QString title() const;
     [[nodiscard]] ValueField *titleField() const { return m_title; }
     [[nodiscard]] MessageLine *message() const { return m_message; }
+    [[nodiscard]] RuledList *vehicleList() const { return m_vehicleList; }
     void focusFirst();
     /// The sheet's own title and no refusals: ready for the next one.
     void clear();

@@ -4,6 +4,7 @@
 #include "parts/heading.h"
 #include "parts/key_button.h"
 #include "parts/value_field.h"
+#include "read_only.h"
 
 #include <show/words.h>
 
@@ -24,6 +25,7 @@ PersonForm::PersonForm(ToolsModel &tools, QWidget *parent)
     column->addWidget(m_message);
     column->addWidget(m_save, 0, Qt::AlignLeft);
     m_save->setStrong(true);
+    keepFromWriting(tools.garage(), {m_save});
     m_name->setPlaceholder(tr("may be left empty"));
     for (ValueField *field : {m_initials, m_name}) {
         connect(field, &ValueField::edited, field, &ValueField::accept);

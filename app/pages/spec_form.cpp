@@ -8,6 +8,7 @@
 #include "parts/notes.h"
 #include "parts/rule.h"
 #include "parts/value_field.h"
+#include "read_only.h"
 
 #include <show/words.h>
 
@@ -44,6 +45,7 @@ SpecForm::SpecForm(SpecSubject subject, SpecsModel &specs, DecimalMark mark, QWi
 {
     lay();
     wire();
+    keepFromWriting(specs.garage(), {m_save});
     engineChanged();
 }
 
@@ -108,13 +110,10 @@ void SpecForm::wire()
     for (const auto &[which, widget] : m_fields) {
         connect(widget, &ValueField::edited, this, &SpecForm::edited);
         connect(widget, &ValueField::left, this, [this, which = which] { leftField(which); });
+        connect(widget, &ValueField::entered, this, [this, which = which] { entered(which); });
     }
     for (ChoiceKeys *keys : {m_units, m_condition, m_certainty})
         connect(keys, &ChoiceKeys::chosen, this, &SpecForm::edited);
-    chainByEnter({field(Field::Band), field(Field::OtherBand)});
-    connect(field(Field::OtherBand), &ValueField::entered, m_units, &ChoiceKeys::takeFocus);
-    chainByEnter({field(Field::Manual), field(Field::Page)});
-    connect(field(Field::Page), &ValueField::entered, m_certainty, &ChoiceKeys::takeFocus);
     m_certainty->setLast(true);
     connect(m_certainty, &ChoiceKeys::entered, this, &SpecForm::save);
     connect(m_save, &KeyButton::clicked, this, &SpecForm::save);
@@ -146,6 +145,7 @@ void SpecForm::setTyped(const SpecTyped &typed)
     m_condition->setChoice(int(typed.condition));
     m_certainty->setChoice(int(typed.certainty));
     m_left.clear();
+    showUnits();
     tell(reading());
 }
 
@@ -157,9 +157,50 @@ void SpecForm::focusFirst()
 void SpecForm::edited()
 {
     m_message->clear();
+    showUnits();
     if (m_engine)
         m_drafts[*m_engine] = typed();
     tell(reading());
+}
+
+AdjusterKind SpecForm::adjusters() const
+{
+    const VehicleRow *row = m_specs.engine();
+    return row ? row->engine->screw.kind : AdjusterKind::Screw;
+}
+
+/// Turns are offered where they make sense, or stand there already; a band in turns has no second system and no scale.
+void SpecForm::showUnits()
+{
+    const std::optional<int> turns = turnsChoice(m_subject);
+    const bool inTurns = m_units->choice() == turns;
+    if (turns)
+        m_units->key(*turns)->setVisible(inTurns || mayBeTurns(m_subject, adjusters()));
+    field(Field::OtherBand)->setVisible(!inTurns);
+    m_scale->setVisible(!inTurns && m_subject != SpecSubject::LockNut);
+    if (m_subject != SpecSubject::LockNut)
+        field(Field::Band)->setPlaceholder(inTurns ? tr("3/4 or 1/2-3/4") : tr("0.35-0.45 or 0.40 ± 0.05"));
+}
+
+QString SpecForm::asTyped(SpecField which) const
+{
+    return QStringLiteral("%1 %2").arg(m_units->choice()).arg(field(which)->text().trimmed());
+}
+
+bool SpecForm::asks(SpecField which, const SpecReading &reading)
+{
+    const auto question = reading.questions.find(which);
+    if (question == reading.questions.end() || !m_asked.insert(asTyped(which)).second)
+        return false;
+    field(which)->ask(question->second);
+    return true;
+}
+
+/// Enter goes the way of Tab, unless there is a question; the same Enter again answers it.
+void SpecForm::entered(SpecField which)
+{
+    if (!asks(which, reading()))
+        field(which)->moveOn();
 }
 
 void SpecForm::leftField(SpecField left)
@@ -171,6 +212,7 @@ void SpecForm::leftField(SpecField left)
     // A field passed by without typing is not told off for being empty.
     if (refused != now.refusals.end() && refused->second.kind != ErrorKind::EmptyText)
         field(left)->refuse(sentence(refused->second));
+    asks(left, now);
 }
 
 /// What was understood is told at once; a refusal that stands goes or follows what is typed, a new one waits until the field is left.
@@ -190,6 +232,7 @@ void SpecForm::tell(const SpecReading &reading)
 
 void SpecForm::engineChanged()
 {
+    showUnits();
     if (m_engine == m_specs.engineId() && m_engine)
         return;
     m_engine = m_specs.engineId();
@@ -220,10 +263,16 @@ void SpecForm::fill()
     }
     if (const Spec *now = m_specs.now(m_subject)) {
         setTyped(typedOf(*now));
+        // What is stored was asked about when it was typed.
+        for (const SpecField which : {Field::Band, Field::OtherBand})
+            m_asked.insert(asTyped(which));
         return;
     }
     const SpecSource last = m_specs.lastSource();
     SpecTyped typed;
+    const bool tappet = m_subject == SpecSubject::IntakeLash || m_subject == SpecSubject::ExhaustLash;
+    if (tappet && adjusters() == AdjusterKind::Hydraulic)
+        typed.unit = turnsChoice(m_subject).value_or(0);
     typed.texts[Field::Manual] = QString::fromStdString(last.manual);
     typed.texts[Field::Page] = QString::fromStdString(last.page);
     typed.certainty = last.certainty;
@@ -241,6 +290,12 @@ void SpecForm::save()
     if (!now.refusals.empty()) {
         field(now.refusals.begin()->first)->edit()->setFocus(Qt::OtherFocusReason);
         return;
+    }
+    for (const SpecField which : {Field::Band, Field::OtherBand}) {
+        if (asks(which, now)) {
+            field(which)->edit()->setFocus(Qt::OtherFocusReason);
+            return;
+        }
     }
     const Spec *before = m_specs.now(m_subject);
     const int revision = before ? before->revision : 0;

@@ -29,6 +29,7 @@ public:
     [[nodiscard]] ValueField *field(SpecField field) const { return m_fields.at(field); }
     [[nodiscard]] MessageLine *message() const { return m_message; }
     [[nodiscard]] ChoiceKeys *units() const { return m_units; }
+    [[nodiscard]] KeyButton *saveKey() const { return m_save; }
     void focusFirst();
     void save();
 
@@ -39,11 +40,17 @@ private:
     void wire();
     void edited();
     void leftField(SpecField field);
+    void entered(SpecField field);
     void tell(const SpecReading &reading);
+    void showUnits();
+    /// Whether there is an unanswered question about a field; it is then asked.
+    bool asks(SpecField field, const SpecReading &reading);
+    [[nodiscard]] QString asTyped(SpecField field) const;
     void engineChanged();
     void showRevisions();
     void fill();
-    [[nodiscard]] SpecReading reading() const { return readSpec(m_subject, typed(), m_mark); }
+    [[nodiscard]] AdjusterKind adjusters() const;
+    [[nodiscard]] SpecReading reading() const { return readSpec(m_subject, typed(), m_mark, adjusters()); }
 
     SpecSubject m_subject;
     SpecsModel &m_specs;
@@ -58,6 +65,7 @@ private:
     MessageLine *m_message;
     Notes *m_earlier;
     std::set<SpecField> m_left;
+    std::set<QString> m_asked; ///< texts with their unit that were asked about: what stands there again is kept as typed
     std::optional<EngineId> m_engine;
     std::map<EngineId, SpecTyped> m_drafts; ///< typed and not saved
 };

@@ -1,5 +1,6 @@
 #include "pages/spec_reader.h"
 
+#include <shop/entry.h>
 #include <show/words.h>
 
 #include <QCoreApplication>
@@ -41,13 +42,22 @@ QString otherSystem(const Band<Torque> &band, DecimalMark mark)
     return QString::fromStdString(formatBand(band, otherTorque(band.unit), mark));
 }
 
+QString withAssumed(const QString &echo, bool assumed)
+{
+    if (!assumed)
+        return echo;
+    return words("%1; no limits given, so ± %2 % is assumed").arg(echo, QString::number(assumedTolerancePercent));
+}
+
 template <class Q>
 QString echoOf(const Band<Q> &band, DecimalMark mark)
 {
-    const QString both = QCoreApplication::translate("SpecReader", "%1; within it %2").arg(bandText(band), otherSystem(band, mark));
-    if (!band.toleranceAssumed)
-        return both;
-    return words("%1; no limits given, so ± %2 % is assumed").arg(both, QString::number(assumedTolerancePercent));
+    return withAssumed(words("%1; within it %2").arg(bandText(band), otherSystem(band, mark)), band.toleranceAssumed);
+}
+
+QString echoOf(const Band<Angle> &band, DecimalMark)
+{
+    return withAssumed(words("%1 from zero lash").arg(bandText(band)), band.toleranceAssumed);
 }
 
 void keepForDrawing(SpecReading &reading, const SpecBand<Length> &bands)
@@ -55,7 +65,10 @@ void keepForDrawing(SpecReading &reading, const SpecBand<Length> &bands)
     reading.lash = bands;
 }
 
-void keepForDrawing(SpecReading &, const SpecBand<Torque> &) {}
+template <class Q>
+void keepForDrawing(SpecReading &, const SpecBand<Q> &)
+{
+}
 
 template <class Q>
 void readBands(SpecReading &reading, Unit<Q> unit, DecimalMark mark)
@@ -81,6 +94,40 @@ void readBands(SpecReading &reading, Unit<Q> unit, DecimalMark mark)
         keepForDrawing(reading, *paired);
     else
         reading.refusals.emplace(SpecField::OtherBand, paired.error());
+}
+
+/// Turns are stored with their unit: by it alone they are told from a length.
+void readTurns(SpecReading &reading, DecimalMark mark)
+{
+    reading.text.otherBand.clear();
+    const auto band = parseBand<Angle>(reading.text.band, AngleUnit::Turn, mark);
+    if (!band) {
+        reading.refusals.emplace(SpecField::Band, band.error());
+        return;
+    }
+    reading.echoes[SpecField::Band] = echoOf(*band, mark);
+    const auto inDegrees = parseBand<Angle>(reading.text.band, AngleUnit::Degree, mark);
+    const bool unitTyped = inDegrees && inDegrees->unit == band->unit && inDegrees->low == band->low && inDegrees->high == band->high;
+    if (!unitTyped)
+        reading.text.band += ' ' + std::string(symbol(AngleUnit::Turn));
+}
+
+/// The clearance of a collapsed tappet and the height of an injector are of another size than a lash.
+bool isALash(SpecSubject subject, AdjusterKind adjusters)
+{
+    const bool lash = subject == SpecSubject::IntakeLash || subject == SpecSubject::ExhaustLash || subject == SpecSubject::Decompressor;
+    return lash && adjusters == AdjusterKind::Screw;
+}
+
+void questionUnits(SpecReading &reading, DecimalMark mark)
+{
+    const auto question = [&](SpecField field, const std::string &text) {
+        const auto band = parseBand<Length>(text, reading.text.lengthUnit, mark);
+        if (const auto meant = band ? unitMeant(*band) : std::nullopt)
+            reading.questions[field] = wrongUnitQuestion(*band, *meant);
+    };
+    question(SpecField::Band, reading.text.band);
+    question(SpecField::OtherBand, reading.text.otherBand);
 }
 
 void readSource(SpecReading &reading, const SpecTyped &typed)
@@ -118,10 +165,23 @@ QStringList unitChoices(SpecSubject subject)
     else
         for (const LengthUnit unit : lengthUnits)
             choices.append(unitText(unit));
+    if (turnsChoice(subject))
+        choices.append(unitText(AngleUnit::Turn));
     return choices;
 }
 
-SpecReading readSpec(SpecSubject subject, const SpecTyped &typed, DecimalMark mark)
+std::optional<int> turnsChoice(SpecSubject subject)
+{
+    return subject == SpecSubject::LockNut ? std::nullopt : std::optional(int(lengthUnits.size()));
+}
+
+bool mayBeTurns(SpecSubject subject, AdjusterKind adjusters)
+{
+    const bool tappet = subject == SpecSubject::IntakeLash || subject == SpecSubject::ExhaustLash;
+    return subject == SpecSubject::BridgeScrew || (tappet && adjusters == AdjusterKind::Hydraulic);
+}
+
+SpecReading readSpec(SpecSubject subject, const SpecTyped &typed, DecimalMark mark, AdjusterKind adjusters)
 {
     SpecReading reading;
     reading.text.band = typed.text(SpecField::Band).toStdString();
@@ -131,9 +191,13 @@ SpecReading readSpec(SpecSubject subject, const SpecTyped &typed, DecimalMark ma
     if (subject == SpecSubject::LockNut) {
         reading.text.torqueUnit = torqueUnits.at(std::size_t(typed.unit));
         readBands<Torque>(reading, reading.text.torqueUnit, mark);
+    } else if (typed.unit == turnsChoice(subject)) {
+        readTurns(reading, mark);
     } else {
         reading.text.lengthUnit = lengthUnits.at(std::size_t(typed.unit));
         readBands<Length>(reading, reading.text.lengthUnit, mark);
+        if (isALash(subject, adjusters))
+            questionUnits(reading, mark);
     }
     return reading;
 }
@@ -151,6 +215,9 @@ SpecTyped typedOf(const Spec &spec)
     } else if (const auto *torque = std::get_if<SpecBand<Torque>>(&spec.asked)) {
         typed.unit = placeOf(torqueUnits, torque->first.unit);
         putBands(typed, *torque);
+    } else if (const auto *turns = std::get_if<SpecBand<Angle>>(&spec.asked)) {
+        typed.unit = turnsChoice(spec.subject).value_or(0);
+        putBands(typed, *turns);
     }
     return typed;
 }

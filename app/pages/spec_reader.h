@@ -27,13 +27,21 @@ struct SpecReading {
     SpecText text;
     std::map<SpecField, Error> refusals;
     std::map<SpecField, QString> echoes;
-    std::optional<SpecBand<Length>> lash; ///< for drawing it
+    std::map<SpecField, QString> questions; ///< of a band that makes sense in another unit only; it can be taken all the same
+    std::optional<SpecBand<Length>> lash;   ///< for drawing it
 };
 
-/// The units a subject's bare numbers can count in, as their keys show them.
+/// The units a subject's bare numbers can count in, as their keys show them. Of a point the last is turns from zero lash.
 QStringList unitChoices(SpecSubject subject);
 
-SpecReading readSpec(SpecSubject subject, const SpecTyped &typed, DecimalMark mark);
+/// Which of the choices is turns, where the subject has them.
+std::optional<int> turnsChoice(SpecSubject subject);
+
+/// Whether a subject of an engine with these adjusters can be asked for in turns from zero lash: hydraulic tappets and bridge screws are
+/// set so.
+bool mayBeTurns(SpecSubject subject, AdjusterKind adjusters);
+
+SpecReading readSpec(SpecSubject subject, const SpecTyped &typed, DecimalMark mark, AdjusterKind adjusters = AdjusterKind::Screw);
 
 /// The form of a stored revision.
 SpecTyped typedOf(const Spec &spec);

@@ -18,7 +18,9 @@ public:
 
     void setEngine(std::optional<EngineId> engine);
     [[nodiscard]] std::optional<EngineId> engineId() const { return m_engine; }
+    /// The vehicle, or the stand, with that engine; its engine is there.
     [[nodiscard]] const VehicleRow *engine() const;
+    [[nodiscard]] Garage &garage() const { return m_garage; }
 
     /// The revision in force of a subject; nothing if there is none yet.
     [[nodiscard]] const Spec *now(SpecSubject subject) const;

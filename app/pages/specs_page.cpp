@@ -18,11 +18,28 @@
 #include <QStackedLayout>
 #include <QVBoxLayout>
 
+#include <algorithm>
+#include <array>
+
 namespace asleft {
 
 namespace {
 
 constexpr int listWidth = 272;
+
+using Section = SpecsPage::Section;
+
+/// In the order of Section; the crank positions have a form of their own.
+constexpr std::array subjects{SpecSubject::IntakeLash,   SpecSubject::ExhaustLash, SpecSubject::BridgeScrew,
+                              SpecSubject::Decompressor, SpecSubject::Injector,    SpecSubject::LockNut};
+
+/// What there is to set on an engine; a lock nut is asked for everywhere.
+bool hasSubject(const EngineDesign &design, SpecSubject subject)
+{
+    if (subject == SpecSubject::LockNut)
+        return true;
+    return std::ranges::any_of(design.adjusters(), [subject](AdjusterRef adjuster) { return subjectOf(adjuster) == subject; });
+}
 
 QString bandLine(const Spec &spec)
 {
@@ -48,21 +65,20 @@ Heading *listHead(const QString &words)
 
 SpecsPage::SpecsPage(Desk &desk, SpecsModel &specs, VehiclesModel &vehicles, QWidget *parent)
     : QWidget(parent), m_specs(specs), m_vehicles(vehicles), m_head(new SheetHead(tr("Specs"))),
-      m_vehicleList(new RuledList(tr("Engines"), vehicles.rows())),
+      m_vehicleList(new RuledList(tr("Engines"), vehicles.engineRows())),
       m_sectionList(new RuledList(tr("What the manual asks"), &m_sectionRows)), m_message(new MessageLine), m_table(new TableForm(specs)),
       m_stack(new QStackedLayout)
 {
     lay(desk);
     wire();
-    if (!m_specs.engineId() && !m_vehicles.vehicles().empty())
-        m_specs.setEngine(m_vehicles.vehicles().front().engine.id);
+    if (!m_specs.engineId())
+        m_specs.setEngine(m_vehicles.firstEngine());
     showEngine();
-    chooseSection(Section::IntakeLash);
 }
 
 void SpecsPage::lay(Desk &desk)
 {
-    for (const SpecSubject subject : {SpecSubject::IntakeLash, SpecSubject::ExhaustLash, SpecSubject::LockNut}) {
+    for (const SpecSubject subject : subjects) {
         m_forms.push_back(new SpecForm(subject, m_specs, desk.mark()));
         m_stack->addWidget(new ScrollSheet(m_forms.back()));
     }
@@ -93,7 +109,7 @@ QWidget *SpecsPage::listColumn()
     rows->addWidget(m_message);
     rows->addStretch(1);
     m_vehicleList->setFitted(true);
-    m_vehicleList->setEmptyWords(tr("No vehicles yet: the page Vehicles takes the first one."));
+    m_vehicleList->setEmptyWords(tr("No engines yet: the page Vehicles takes the first one."));
     m_sectionList->setFitted(true);
     return column;
 }
@@ -102,9 +118,9 @@ void SpecsPage::wire()
 {
     connect(m_vehicleList, &RuledList::chosen, this, [this](qint64 vehicle) {
         if (const VehicleRow *row = m_vehicles.at(vehicle))
-            m_specs.setEngine(row->engine.id);
+            m_specs.setEngine(row->engine->id);
     });
-    connect(m_sectionList, &RuledList::chosen, this, [this](qint64 section) { m_stack->setCurrentIndex(int(section)); });
+    connect(m_sectionList, &RuledList::chosen, this, [this](qint64 section) { chooseSection(Section(section)); });
     connect(m_sectionList, &RuledList::opened, this, [this](qint64 section) {
         if (Section(section) == Section::CrankPositions)
             m_table->focusFirst();
@@ -114,8 +130,8 @@ void SpecsPage::wire()
     connect(&m_specs, &SpecsModel::engineChanged, this, &SpecsPage::showEngine);
     connect(&m_specs, &SpecsModel::specsChanged, this, &SpecsPage::showSections);
     connect(&m_vehicles, &VehiclesModel::changed, this, [this] {
-        if (!m_specs.engineId() && !m_vehicles.vehicles().empty())
-            m_specs.setEngine(m_vehicles.vehicles().front().engine.id);
+        if (!m_specs.engineId())
+            m_specs.setEngine(m_vehicles.firstEngine());
     });
 }
 
@@ -126,6 +142,9 @@ void SpecsPage::chooseEngine(EngineId engine)
 
 void SpecsPage::chooseSection(Section section)
 {
+    if (!m_sectionRows.indexOf(qint64(section)).isValid())
+        return;
+    m_section = section;
     m_sectionList->setCurrentId(qint64(section));
     m_stack->setCurrentIndex(int(section));
 }
@@ -133,29 +152,37 @@ void SpecsPage::chooseSection(Section section)
 void SpecsPage::showEngine()
 {
     const VehicleRow *row = m_specs.engine();
-    m_vehicleList->setCurrentId(row ? std::optional<qint64>(row->vehicle.id.key()) : std::nullopt);
-    m_head->setBeside(row ? QString::fromStdString(row->vehicle.name) : QString());
-    m_head->setRight(row ? engineWords(row->engine) : QString(), row ? layoutName(row->engine.design.layout) : QString());
+    m_vehicleList->setCurrentId(row ? std::optional(idOf(*row)) : std::nullopt);
+    m_head->setBeside(row ? rowName(*row) : QString());
+    m_head->setRight(row ? engineWords(*row->engine) : QString(), row ? layoutName(row->engine->design.layout) : QString());
     showSections();
 }
 
 void SpecsPage::showSections()
 {
+    const VehicleRow *engine = m_specs.engine();
     QList<RuledRow> rows;
-    for (const SpecSubject subject : {SpecSubject::IntakeLash, SpecSubject::ExhaustLash, SpecSubject::LockNut}) {
-        const Spec *now = m_specs.now(subject);
+    for (std::size_t at = 0; at < subjects.size(); ++at) {
+        const Spec *now = m_specs.now(subjects.at(at));
+        // A value that was typed stays in sight, also where the engine was found not to have it.
+        if (!now && engine && !hasSubject(engine->engine->design, subjects.at(at)))
+            continue;
+        if (!engine && at >= std::size_t(Section::BridgeScrew) && at <= std::size_t(Section::Injector))
+            continue;
         RuledRow row;
-        row.id = rows.size();
-        row.title = subjectName(subject);
+        row.id = qint64(at);
+        row.title = subjectName(subjects.at(at));
         row.note = now ? bandLine(*now) : tr("no spec yet");
         rows.append(row);
     }
     RuledRow crank;
-    crank.id = rows.size();
+    crank.id = qint64(Section::CrankPositions);
     crank.title = tr("Crank positions");
     crank.note = m_specs.table() ? sourceText(m_specs.table()->source) : tr("generated until typed");
     rows.append(crank);
     m_sectionRows.setRows(rows);
+    const bool stays = m_sectionRows.indexOf(qint64(m_section)).isValid();
+    chooseSection(stays ? m_section : Section(rows.front().id));
     m_message->clear();
     if (m_specs.failure())
         m_message->refuse(sentence(*m_specs.failure()));

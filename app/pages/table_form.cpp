@@ -7,6 +7,7 @@
 #include "parts/key_button.h"
 #include "parts/rule.h"
 #include "parts/value_field.h"
+#include "read_only.h"
 
 #include <show/words.h>
 
@@ -40,6 +41,7 @@ TableForm::TableForm(SpecsModel &specs, QWidget *parent)
 {
     lay();
     wire();
+    keepFromWriting(specs.garage(), {m_save, m_keep});
     engineChanged();
 }
 
@@ -126,7 +128,7 @@ std::vector<TableLine> TableForm::lines() const
 std::optional<TableReading> TableForm::reading() const
 {
     const VehicleRow *row = m_specs.engine();
-    return row ? std::optional(readTable(row->engine.design, lines())) : std::nullopt;
+    return row ? std::optional(readTable(row->engine->design, lines())) : std::nullopt;
 }
 
 void TableForm::focusFirst()
@@ -221,7 +223,7 @@ void TableForm::engineChanged()
 {
     const VehicleRow *row = m_specs.engine();
     setEnabled(row != nullptr);
-    m_preview->setDesign(row ? std::optional(row->engine.design) : std::nullopt);
+    m_preview->setDesign(row ? std::optional(row->engine->design) : std::nullopt);
     if (m_engine == m_specs.engineId() && m_engine)
         return;
     m_engine = m_specs.engineId();

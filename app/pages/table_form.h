@@ -30,6 +30,7 @@ public:
     [[nodiscard]] ValueField *manual() const { return m_manual; }
     [[nodiscard]] MessageLine *message() const { return m_message; }
     [[nodiscard]] KeyButton *keepKey() const { return m_keep; }
+    [[nodiscard]] PlanPreview *preview() const { return m_preview; }
     void focusFirst();
     void addRow();
     void save();

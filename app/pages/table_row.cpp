@@ -13,17 +13,20 @@ namespace asleft {
 
 namespace {
 
-constexpr int labelHeight = 19;
+/// The key for whatever else a stored line may say; there is none of its own for what a manual seldom prints.
+constexpr int otherKey = 2;
 
-/// A key that stands level with the fields beside it, which have a label above.
-QLayout *besideFields(QWidget *key)
+QString eventWords(CrankEvent event)
 {
-    auto *column = new QVBoxLayout;
-    column->setSpacing(0);
-    column->addSpacing(labelHeight);
-    column->addWidget(key);
-    column->addStretch(1);
-    return column;
+    switch (event) {
+    case CrankEvent::Compression: return TableRow::tr("on compression");
+    case CrankEvent::Overlap: return TableRow::tr("at overlap");
+    case CrankEvent::ExhaustOpens: return TableRow::tr("exhaust just opening");
+    case CrankEvent::IntakeCloses: return TableRow::tr("intake just closed");
+    case CrankEvent::IntakeFullyOpen: return TableRow::tr("intake fully open");
+    case CrankEvent::ExhaustFullyOpen: return TableRow::tr("exhaust fully open");
+    }
+    return {};
 }
 
 bool speaksOfCylinder(const Error &error, const ValueField &cylinder)
@@ -35,7 +38,8 @@ bool speaksOfCylinder(const Error &error, const ValueField &cylinder)
 } // namespace
 
 TableRow::TableRow(QWidget *parent)
-    : QWidget(parent), m_cylinder(new ValueField({})), m_stroke(new ChoiceKeys(tr("stands"), {tr("on compression"), tr("at overlap")})),
+    : QWidget(parent), m_cylinder(new ValueField({})),
+      m_stroke(new ChoiceKeys(tr("stands"), {eventWords(CrankEvent::Compression), eventWords(CrankEvent::Overlap), QString()})),
       m_points(new ValueField({})), m_remove(new KeyButton(tr("Take out"))), m_understood(new MessageLine), m_doubts(new MessageLine)
 {
     auto *column = new QVBoxLayout(this);
@@ -65,18 +69,27 @@ TableRow::TableRow(QWidget *parent)
     connect(m_cylinder, &ValueField::entered, m_stroke, &ChoiceKeys::takeFocus);
     connect(m_points, &ValueField::entered, this, &TableRow::finished);
     connect(m_remove, &KeyButton::clicked, this, &TableRow::removeWanted);
+    m_stroke->key(otherKey)->hide();
     setPlace(1);
 }
 
 TableLine TableRow::line() const
 {
-    return {m_cylinder->text().toStdString(), CrankEvent(m_stroke->choice()), m_points->text().toStdString()};
+    const CrankEvent event = m_stroke->choice() == otherKey ? m_other : CrankEvent(m_stroke->choice());
+    return {m_cylinder->text().toStdString(), event, m_points->text().toStdString()};
 }
 
 void TableRow::setLine(const TableLine &line)
 {
     m_cylinder->setText(QString::fromStdString(line.cylinder));
-    m_stroke->setChoice(int(line.event));
+    const bool other = line.event != CrankEvent::Compression && line.event != CrankEvent::Overlap;
+    if (other) {
+        m_other = line.event;
+        m_stroke->key(otherKey)->setText(eventWords(m_other));
+        m_stroke->key(otherKey)->setAccessibleName(tr("stands: %1").arg(eventWords(m_other)));
+    }
+    m_stroke->key(otherKey)->setVisible(other);
+    m_stroke->setChoice(other ? otherKey : int(line.event));
     m_points->setText(QString::fromStdString(line.points));
 }
 
@@ -92,7 +105,7 @@ void TableRow::linkAfter(QWidget *before)
     QWidget *previous = before;
     for (QWidget *next :
          {static_cast<QWidget *>(m_cylinder->edit()), static_cast<QWidget *>(m_stroke->key(0)), static_cast<QWidget *>(m_stroke->key(1)),
-          static_cast<QWidget *>(m_points->edit()), static_cast<QWidget *>(m_remove)}) {
+          static_cast<QWidget *>(m_stroke->key(otherKey)), static_cast<QWidget *>(m_points->edit()), static_cast<QWidget *>(m_remove)}) {
         setTabOrder(previous, next);
         previous = next;
     }
@@ -113,7 +126,7 @@ void TableRow::tell(const TableRowReading &reading, bool refuse)
     if (!reading.refusal || !(refuse || stands))
         return;
     if (reading.refusal->kind == ErrorKind::EmptyText) {
-        m_points->refuse(tr("Type the valves that are set here, such as IN 1 2 EX 1 3."));
+        m_points->refuse(tr("Type the points that are set here, such as IN 1 2 EX 1 3."));
         return;
     }
     ValueField *spokenOf = speaksOfCylinder(*reading.refusal, *m_cylinder) ? m_cylinder : m_points;

@@ -50,6 +50,7 @@ private:
     KeyButton *m_remove;
     MessageLine *m_understood;
     MessageLine *m_doubts;
+    CrankEvent m_other = CrankEvent::ExhaustOpens; ///< of a stored line that is neither on compression nor at overlap
     bool m_left = false;
 };
 

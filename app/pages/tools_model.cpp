@@ -8,17 +8,15 @@ namespace asleft {
 
 namespace {
 
-QList<RuledRow> rowsOf(const std::vector<Tool> &sets)
+RuledRow rowOf(const Tool &tool)
 {
-    QList<RuledRow> rows;
-    for (const Tool &set : sets) {
-        RuledRow row;
-        row.id = set.id.key();
-        row.title = QString::fromStdString(set.name);
-        row.note = leavesWords(set.leaves);
-        rows.append(row);
-    }
-    return rows;
+    RuledRow row;
+    row.id = tool.id.key();
+    row.title = QString::fromStdString(tool.name);
+    const bool feelers = tool.kind == ToolKind::FeelerSet;
+    row.note = feelers ? leavesWords(tool.leaves) : gaugeWords(tool);
+    row.right = feelers ? QString() : toolKindName(tool.kind);
+    return row;
 }
 
 QList<RuledRow> rowsOf(const std::vector<Person> &people)
@@ -46,10 +44,22 @@ QString leavesWords(const std::vector<Typed<Length>> &leaves)
     return ToolsModel::tr("%1, %2 to %3").arg(count, typedText(leaves.front()), typedText(leaves.back()));
 }
 
+QString gaugeWords(const Tool &gauge)
+{
+    const auto uncertainty = uncertaintyOf(gauge, {});
+    if (!uncertainty)
+        return ToolsModel::tr("how far its readings may be off is not known");
+    const LengthUnit unit = gauge.permissibleError ? gauge.permissibleError->unit
+                            : gauge.resolution     ? gauge.resolution->unit
+                                                   : LengthUnit::Millimetre;
+    return ToolsModel::tr("readings are good to %1").arg(uncertaintyText(*uncertainty, unit));
+}
+
 ToolsModel::ToolsModel(Garage &garage, QObject *parent) : QObject(parent), m_garage(garage)
 {
     connect(&garage, &Garage::changed, this, [this](const Change &change) {
-        if (change.what == Change::What::Tools || change.what == Change::What::People)
+        using What = Change::What;
+        if (change.what == What::Tools || change.what == What::People || change.what == What::Rules)
             reload();
     });
     reload();
@@ -57,8 +67,8 @@ ToolsModel::ToolsModel(Garage &garage, QObject *parent) : QObject(parent), m_gar
 
 const Tool *ToolsModel::tool(qint64 id) const
 {
-    const auto found = std::ranges::find_if(m_feelerSets, [id](const Tool &set) { return set.id.key() == id; });
-    return found == m_feelerSets.end() ? nullptr : &*found;
+    const auto found = std::ranges::find_if(m_tools, [id](const Tool &tool) { return tool.id.key() == id; });
+    return found == m_tools.end() ? nullptr : &*found;
 }
 
 Result<ToolId> ToolsModel::addFeelerSet(const QString &name, const QString &leaves, LengthUnit unit, DecimalMark mark)
@@ -66,21 +76,40 @@ Result<ToolId> ToolsModel::addFeelerSet(const QString &name, const QString &leav
     return asleft::addFeelerSet(m_garage, name.toStdString(), leaves.toStdString(), unit, mark);
 }
 
+Result<ToolId> ToolsModel::addGauge(const GaugeText &text, DecimalMark mark)
+{
+    return asleft::addGauge(m_garage, text, mark);
+}
+
 Result<PersonId> ToolsModel::addPerson(const QString &initials, const QString &name)
 {
     return asleft::addPerson(m_garage, initials.toStdString(), name.toStdString());
+}
+
+Done ToolsModel::setRule(DecisionRule rule)
+{
+    return setDecisionRule(m_garage, rule);
 }
 
 void ToolsModel::reload()
 {
     m_failure.reset();
     if (auto read = tools(m_garage))
-        m_feelerSets = std::move(*read);
+        m_tools = std::move(*read);
     else
         m_failure = read.error();
-    m_feelerRows.setRows(rowsOf(m_feelerSets));
+    QList<RuledRow> feelers;
+    QList<RuledRow> gauges;
+    for (const Tool &tool : m_tools)
+        (tool.kind == ToolKind::FeelerSet ? feelers : gauges).append(rowOf(tool));
+    m_feelerRows.setRows(feelers);
+    m_gaugeRows.setRows(gauges);
     if (const auto read = people(m_garage))
         m_peopleRows.setRows(rowsOf(*read));
+    else
+        m_failure = read.error();
+    if (const auto read = decisionRule(m_garage))
+        m_rule = *read;
     else
         m_failure = read.error();
     Q_EMIT changed();

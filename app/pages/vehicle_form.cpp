@@ -2,12 +2,12 @@
 
 #include "pages/engine_view.h"
 #include "parts/choice_keys.h"
-#include "parts/rule.h"
+#include "parts/heading.h"
+#include "parts/key_button.h"
 
 #include <show/words.h>
 
-#include <QGridLayout>
-
+#include <algorithm>
 #include <array>
 
 namespace asleft {
@@ -15,123 +15,29 @@ namespace asleft {
 namespace {
 
 using Field = VehicleField;
+using Choice = VehicleChoice;
 
-constexpr std::array camFields{Field::IntakeOpens,   Field::IntakeCloses, Field::ExhaustOpens,
-                               Field::ExhaustCloses, Field::CheckLift,    Field::Ramp};
-constexpr int gridColumns = 12;
+/// In the order of the keys: the fewest cylinders first, the rare ones last.
+constexpr std::array layouts{Layout::Single, Layout::InLine, Layout::Vee, Layout::Flat, Layout::W, Layout::Radial, Layout::Opposed};
+
+int placeOf(Layout layout)
+{
+    return int(std::ranges::find(layouts, layout) - layouts.begin());
+}
 
 } // namespace
 
 VehicleForm::VehicleForm(DecimalMark mark, QWidget *parent)
-    : QWidget(parent), m_mark(mark), m_meterUnit(new ChoiceKeys(tr("Meter counts"), {tr("km"), tr("mi"), tr("h")})),
-      m_layout(new ChoiceKeys(tr("Layout"), {tr("in line"), tr("V"), tr("flat")})),
-      m_rotation(new ChoiceKeys(tr("Turns, seen from the front"), {tr("clockwise"), tr("anticlockwise")})),
-      m_cam(new ChoiceKeys(tr("Cam events known"), {tr("no"), tr("yes")})), m_view(new EngineView)
+    : QWidget(parent), m_mark(mark), m_readMeter(new KeyButton(tr("Read the meter"))), m_move(new KeyButton(tr("Move engine"))),
+      m_place(new Heading({}, TextSize::Small, Heading::Tone::Quiet)), m_view(new EngineView), m_vehicleGroup(nullptr),
+      m_engineGroup(nullptr)
 {
+    m_move->setPlain(true);
     addFields();
-    auto *grid = new QGridLayout(this);
-    grid->setContentsMargins(0, 0, 0, 0);
-    grid->setHorizontalSpacing(10);
-    grid->setVerticalSpacing(10);
-    for (int column = 0; column < gridColumns; ++column)
-        grid->setColumnStretch(column, 1);
-    layVehicle(*grid);
-    layEngine(*grid);
-    layCam(*grid);
-    grid->setRowStretch(grid->rowCount(), 1);
-    chain();
+    addChoices();
+    lay();
     wire();
     setTyped({});
-}
-
-ValueField *VehicleForm::add(VehicleField field, const QString &label)
-{
-    auto *made = new ValueField(label);
-    m_fields.emplace(field, made);
-    return made;
-}
-
-void VehicleForm::addFields()
-{
-    add(Field::Name, tr("Name"));
-    add(Field::Mark, tr("Plate or number"));
-    add(Field::Meter, tr("Meter"));
-    add(Field::EngineName, tr("Engine name"));
-    add(Field::Cylinders, tr("Cylinders"));
-    add(Field::FiringOrder, tr("Firing order"))->setPlaceholder(tr("as the maker gives it: 1-3-4-2"));
-    add(Field::Gaps, tr("Firing gaps"))->setPlaceholder(tr("even"));
-    add(Field::Numbering, tr("Cylinder numbers"));
-    add(Field::ValveOrder, tr("Valves along the head"))->setPlaceholder(tr("intakes and exhausts in two lines"));
-    add(Field::Pitch, tr("Adjusting screw, pitch"))->setPlaceholder(tr("not known"));
-    add(Field::Ratio, tr("Rocker ratio"))->setPlaceholder(QStringLiteral("1"));
-    add(Field::IntakeOpens, tr("Intake opens before TDC"));
-    add(Field::IntakeCloses, tr("Intake closes after BDC"));
-    add(Field::ExhaustOpens, tr("Exhaust opens before BDC"));
-    add(Field::ExhaustCloses, tr("Exhaust closes after TDC"));
-    add(Field::CheckLift, tr("Given at a lift of"))->setPlaceholder(tr("not known"));
-    add(Field::Ramp, tr("Ramp allowance"))->setPlaceholder(tr("20°"));
-    field(Field::Gaps)->setNote(tr("or degrees to the next one: 90-270"));
-    field(Field::ValveOrder)->setNote(tr("or in one line: E I I E E I I E"));
-    field(Field::Pitch)->setNote(tr("tells how far to turn it"));
-    field(Field::Ratio)->setNote(tr("leaf over screw travel"));
-    field(Field::Numbering)->setNote(tr("along each bank, front first"));
-}
-
-void VehicleForm::layVehicle(QGridLayout &grid)
-{
-    grid.addWidget(field(Field::Name), 0, 0, 1, 4);
-    grid.addWidget(field(Field::Mark), 0, 4, 1, 2);
-    grid.addWidget(field(Field::Meter), 0, 6, 1, 3);
-    grid.addWidget(m_meterUnit, 0, 9, 1, 3);
-    grid.addWidget(new Rule, 1, 0, 1, gridColumns);
-}
-
-void VehicleForm::layEngine(QGridLayout &grid)
-{
-    grid.addWidget(field(Field::EngineName), 2, 0, 1, 4);
-    grid.addWidget(m_layout, 2, 4, 1, 3);
-    grid.addWidget(field(Field::Cylinders), 3, 0, 1, 2);
-    grid.addWidget(field(Field::FiringOrder), 3, 2, 1, 5);
-    grid.addWidget(field(Field::Gaps), 4, 0, 1, 4);
-    grid.addWidget(field(Field::Numbering), 4, 4, 1, 3);
-    grid.addWidget(field(Field::ValveOrder), 5, 0, 1, 7);
-    grid.addWidget(m_view, 2, 7, 4, 5);
-    grid.addWidget(field(Field::Pitch), 6, 0, 1, 3);
-    grid.addWidget(field(Field::Ratio), 6, 3, 1, 2);
-    grid.addWidget(m_rotation, 6, 5, 1, 4);
-    grid.addWidget(m_cam, 6, 9, 1, 3);
-}
-
-void VehicleForm::layCam(QGridLayout &grid)
-{
-    int column = 0;
-    int row = 7;
-    for (const Field of : camFields) {
-        grid.addWidget(field(of), row, column, 1, 3);
-        column += 3;
-        if (column < gridColumns)
-            continue;
-        column = 0;
-        ++row;
-    }
-}
-
-void VehicleForm::chain()
-{
-    chainByEnter({field(Field::Name), field(Field::Mark), field(Field::Meter)});
-    chainByEnter({field(Field::Cylinders), field(Field::FiringOrder), field(Field::Gaps), field(Field::Numbering), field(Field::ValveOrder),
-                  field(Field::Pitch), field(Field::Ratio)});
-    const auto onTo = [this](Field from, ChoiceKeys *keys) {
-        connect(field(from), &ValueField::entered, keys, [keys] { keys->takeFocus(); });
-    };
-    onTo(Field::Meter, m_meterUnit);
-    onTo(Field::EngineName, m_layout);
-    onTo(Field::Ratio, m_rotation);
-    QList<ValueField *> cam;
-    for (const Field of : camFields)
-        cam.append(field(of));
-    chainByEnter(cam);
-    connect(field(Field::Ramp), &ValueField::entered, this, &VehicleForm::finished);
 }
 
 void VehicleForm::wire()
@@ -139,88 +45,176 @@ void VehicleForm::wire()
     for (const auto &[field, widget] : m_fields) {
         connect(widget, &ValueField::edited, this, &VehicleForm::changedHere);
         connect(widget, &ValueField::left, this, [this, field = field] { leftField(field); });
+        connect(widget, &ValueField::entered, this, [this, field = field] { entered(field); });
     }
-    for (ChoiceKeys *keys : {m_meterUnit, m_layout, m_rotation, m_cam})
+    for (const auto &[choice, keys] : m_choices)
         connect(keys, &ChoiceKeys::chosen, this, &VehicleForm::changedHere);
-    connect(m_cam, &ChoiceKeys::chosen, this, [this](int known) { showCam(known == 1); });
-    m_cam->setLast(true);
-    connect(m_cam, &ChoiceKeys::entered, this, [this] {
-        if (m_cam->choice() == 0)
+    // Which meter it is decides about what was read from it.
+    connect(choice(Choice::MeterReplaced), &ChoiceKeys::chosen, this, [this] { leftField(Field::Meter); });
+    ChoiceKeys *cam = choice(Choice::CamKnown);
+    cam->setLast(true);
+    connect(cam, &ChoiceKeys::entered, this, [this, cam] {
+        if (cam->choice() == 0)
             Q_EMIT finished();
         else
-            field(Field::IntakeOpens)->edit()->setFocus(Qt::TabFocusReason);
+            cam->key(1)->moveOn();
     });
+}
+
+/// Enter goes the way of Tab, and from the last field to saving.
+void VehicleForm::entered(VehicleField from)
+{
+    const VehicleTyped now = typed();
+    const auto later = [&](const auto &field) { return field.first > from && isAskedFor(field.first, now); };
+    // Behind every field but those of the cam there is at least the choice whether the cam is known, where there is an engine.
+    const bool last = (from >= Field::IntakeOpens) && std::ranges::none_of(m_fields, later);
+    if (last)
+        Q_EMIT finished();
+    else
+        field(from)->moveOn();
+}
+
+bool VehicleForm::yes(VehicleChoice which) const
+{
+    return choice(which)->choice() == 1;
 }
 
 VehicleTyped VehicleForm::typed() const
 {
     VehicleTyped typed;
+    typed.about = m_about;
     for (const auto &[field, widget] : m_fields)
         if (!widget->text().isEmpty())
             typed.texts.emplace(field, widget->text());
     typed.meterUnit = meterUnit();
-    typed.layout = Layout(m_layout->choice());
-    typed.rotation = Rotation(m_rotation->choice());
-    typed.camKnown = m_cam->choice() == 1;
+    typed.meterReplaced = meterReplaced();
+    typed.layout = layouts.at(std::size_t(choice(Choice::Layout)->choice()));
+    typed.cycle = Cycle(choice(Choice::Cycle)->choice());
+    typed.rotation = Rotation(choice(Choice::Rotation)->choice());
+    typed.bridged = yes(Choice::Bridged);
+    typed.bridgeScrews = yes(Choice::BridgeScrews);
+    typed.injectors = yes(Choice::Injectors);
+    typed.decompressors = yes(Choice::Decompressors);
+    typed.adjusters = AdjusterKind(choice(Choice::Adjusters)->choice());
+    typed.camKnown = yes(Choice::CamKnown);
     return typed;
 }
 
 void VehicleForm::setTyped(const VehicleTyped &typed)
 {
     m_left.clear();
+    m_about = typed.about;
     for (const auto &[field, widget] : m_fields) {
         widget->setText(typed.text(field));
         widget->accept();
     }
-    m_meterUnit->setChoice(int(typed.meterUnit));
-    m_layout->setChoice(int(typed.layout));
-    m_rotation->setChoice(int(typed.rotation));
-    m_cam->setChoice(typed.camKnown ? 1 : 0);
-    showCam(typed.camKnown);
-    redraw();
+    choice(Choice::MeterUnit)->setChoice(int(typed.meterUnit));
+    choice(Choice::MeterReplaced)->setChoice(typed.meterReplaced ? 1 : 0);
+    choice(Choice::Layout)->setChoice(placeOf(typed.layout));
+    choice(Choice::Cycle)->setChoice(int(typed.cycle));
+    choice(Choice::Rotation)->setChoice(int(typed.rotation));
+    choice(Choice::Bridged)->setChoice(typed.bridged ? 1 : 0);
+    choice(Choice::BridgeScrews)->setChoice(typed.bridgeScrews ? 1 : 0);
+    choice(Choice::Injectors)->setChoice(typed.injectors ? 1 : 0);
+    choice(Choice::Decompressors)->setChoice(typed.decompressors ? 1 : 0);
+    choice(Choice::Adjusters)->setChoice(int(typed.adjusters));
+    choice(Choice::CamKnown)->setChoice(typed.camKnown ? 1 : 0);
+    showWhatApplies(typed);
+    choice(Choice::MeterReplaced)->setVisible(typed.meterReplaced);
+    tellNumber(true);
+    redraw(reading());
 }
 
-void VehicleForm::setMeterNote(const QString &note)
+void VehicleForm::setLastMeter(const std::optional<MeterReading> &last, const QString &note)
 {
+    m_lastMeter = last;
     field(Field::Meter)->setNote(note);
+}
+
+void VehicleForm::setPlace(const QString &words)
+{
+    m_place->setText(words);
+    m_place->setVisible(!words.isEmpty());
 }
 
 MeterUnit VehicleForm::meterUnit() const
 {
-    return MeterUnit(m_meterUnit->choice());
+    return MeterUnit(choice(Choice::MeterUnit)->choice());
+}
+
+bool VehicleForm::meterReplaced() const
+{
+    return yes(Choice::MeterReplaced);
 }
 
 void VehicleForm::focusFirst()
 {
-    field(Field::Name)->edit()->setFocus(Qt::TabFocusReason);
+    const Field first = m_about == VehicleTyped::About::Engine ? Field::EngineName : Field::Name;
+    field(first)->edit()->setFocus(Qt::TabFocusReason);
 }
 
 VehicleReading VehicleForm::reading() const
 {
-    return readVehicle(typed(), m_mark);
+    return readVehicle(typed(), m_mark, m_lastMeter);
 }
 
-void VehicleForm::showCam(bool known)
+void VehicleForm::showWhatApplies(const VehicleTyped &typed)
 {
-    for (const Field of : camFields)
-        field(of)->setVisible(known);
+    m_vehicleGroup->setVisible(typed.about != VehicleTyped::About::Engine);
+    m_engineGroup->setVisible(typed.about != VehicleTyped::About::Vehicle);
+    for (const auto &[field, widget] : m_fields)
+        widget->setVisible(isAskedFor(field, typed));
+    choice(Choice::BridgeScrews)->setVisible(typed.bridged);
+    m_readMeter->setEnabled(!typed.text(Field::Meter).trimmed().isEmpty());
+    const bool twoStroke = typed.cycle == Cycle::TwoStroke;
+    field(Field::ExhaustCloses)->setLabel(twoStroke ? tr("Exhaust closes after BDC") : tr("Exhaust closes after TDC"));
+    field(Field::Valves)->setPlaceholder(twoStroke ? QStringLiteral("0+2") : QStringLiteral("1+1"));
 }
 
 void VehicleForm::changedHere()
 {
-    redraw();
-    mend(reading());
+    showWhatApplies(typed());
+    const VehicleReading now = reading();
+    redraw(now);
+    mend(now);
+    tellNumber(false);
+    offerAnotherMeter(now);
     Q_EMIT edited();
 }
 
 void VehicleForm::leftField(VehicleField left)
 {
     m_left.insert(left);
-    const VehicleReading now = reading();
+    if (left == Field::Number)
+        tellNumber(true);
+    tell(reading());
+}
+
+/// What is wrong with the fields that were left.
+void VehicleForm::tell(const VehicleReading &now)
+{
     mend(now);
     for (const auto &[field, error] : now.refusals)
         if (m_left.contains(field))
             this->field(field)->refuse(refusalSentence(field, error));
+    offerAnotherMeter(now);
+}
+
+/// What the check digit says; of a number that is still being typed there is nothing to say.
+void VehicleForm::tellNumber(bool whole)
+{
+    const VehicleNumber number = checkVehicleNumber(field(Field::Number)->text().toStdString());
+    const bool tells = whole || number.check != NumberCheck::NoCheckDigit;
+    field(Field::Number)->setNote(tells ? vehicleNumberText(number) : QString());
+}
+
+/// A meter that reads less than it did may be another one: that can be said beside it, and unsaid.
+void VehicleForm::offerAnotherMeter(const VehicleReading &now)
+{
+    const auto refused = now.refusals.find(Field::Meter);
+    const bool less = refused != now.refusals.end() && refused->second.kind == ErrorKind::MeterRunsBack;
+    ChoiceKeys *which = choice(Choice::MeterReplaced);
+    which->setVisible(meterReplaced() || (less && (field(Field::Meter)->isRefused() || !which->isHidden())));
 }
 
 /// While typing, refusals only go or follow what is typed; new ones wait until a field is left.
@@ -237,13 +231,11 @@ void VehicleForm::mend(const VehicleReading &reading)
     }
 }
 
-void VehicleForm::redraw()
+void VehicleForm::redraw(const VehicleReading &now)
 {
-    const VehicleReading now = reading();
     const Layout layout = now.text.engine.layout;
     field(Field::Numbering)->setPlaceholder(QString::fromStdString(usualNumbering(layout, qBound(0, now.text.engine.cylinders, 24))));
-    EngineSketch sketch = sketchOf(now.text.engine, m_mark);
-    m_view->show(sketch);
+    m_view->show(sketchOf(now.text.engine, m_mark));
 }
 
 std::optional<VehicleText> VehicleForm::take()
@@ -252,19 +244,32 @@ std::optional<VehicleText> VehicleForm::take()
     mend(now);
     for (const auto &[field, error] : now.refusals)
         this->field(field)->refuse(refusalSentence(field, error));
+    offerAnotherMeter(now);
     if (now.refusals.empty())
         return now.text;
-    ValueField *first = field(now.refusals.begin()->first);
-    first->edit()->setFocus(Qt::OtherFocusReason);
+    field(now.refusals.begin()->first)->edit()->setFocus(Qt::OtherFocusReason);
     return std::nullopt;
 }
 
 bool VehicleForm::refuse(const Error &error)
 {
-    if (error.kind != ErrorKind::CylinderLabelCount && error.kind != ErrorKind::CylindersInUse)
+    if (error.kind == ErrorKind::MeterRunsBack) {
+        refuseMeter(error);
+        return true;
+    }
+    const bool ofCylinders = error.kind == ErrorKind::CylinderLabelCount || error.kind == ErrorKind::CylindersInUse;
+    if (!ofCylinders || field(Field::Numbering)->isHidden())
         return false;
     field(Field::Numbering)->refuse(sentence(error));
     return true;
+}
+
+void VehicleForm::refuseMeter(const Error &error)
+{
+    ValueField *meter = field(Field::Meter);
+    meter->refuse(refusalSentence(Field::Meter, error));
+    choice(Choice::MeterReplaced)->setVisible(meterReplaced() || error.kind == ErrorKind::MeterRunsBack);
+    meter->edit()->setFocus(Qt::OtherFocusReason);
 }
 
 } // namespace asleft

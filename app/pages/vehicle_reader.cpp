@@ -1,6 +1,5 @@
 #include "pages/vehicle_reader.h"
 
-#include <measure/format.h>
 #include <show/words.h>
 
 #include <QCoreApplication>
@@ -20,33 +19,42 @@ QString words(const char *text)
 
 class Reader {
 public:
-    Reader(const VehicleTyped &typed, DecimalMark mark) : m_typed(typed), m_mark(mark) {}
+    Reader(const VehicleTyped &typed, DecimalMark mark, const std::optional<MeterReading> &lastMeter)
+        : m_typed(typed), m_mark(mark), m_lastMeter(lastMeter)
+    {
+    }
 
     VehicleReading read()
     {
         readNames();
         readMeterField();
+        if (m_typed.about == VehicleTyped::About::Vehicle)
+            return std::move(m_reading);
         readCylinders();
         readCam();
         readEngine();
-        readScrewFields();
+        readAdjusters();
         return std::move(m_reading);
     }
 
 private:
     void refuse(Field field, const Error &error) { m_reading.refusals.emplace(field, error); }
     bool refused(Field field) const { return m_reading.refusals.contains(field); }
+    /// Nothing for a field that is not asked for.
+    std::string said(Field field) const { return isAskedFor(field, m_typed) ? m_typed.plain(field) : std::string(); }
+    bool blank(Field field) const { return !isAskedFor(field, m_typed) || m_typed.text(field).trimmed().isEmpty(); }
 
     void readNames()
     {
         VehicleText &text = m_reading.text;
-        text.name = m_typed.plain(Field::Name);
-        text.mark = m_typed.plain(Field::Mark);
-        text.engineName = m_typed.plain(Field::EngineName);
-        if (m_typed.text(Field::Name).trimmed().isEmpty())
+        text.name = said(Field::Name);
+        text.mark = said(Field::Mark);
+        text.number = said(Field::Number);
+        text.engineName = said(Field::EngineName);
+        if (isAskedFor(Field::Name, m_typed) && blank(Field::Name))
             refuse(Field::Name, {ErrorKind::NameMissing, {"vehicle"}});
-        for (const Field field : {Field::Name, Field::Mark, Field::EngineName}) {
-            const std::size_t length = m_typed.text(field).trimmed().toStdString().size();
+        for (const Field field : {Field::Name, Field::Mark, Field::Number, Field::EngineName}) {
+            const std::size_t length = QString::fromStdString(said(field)).trimmed().toStdString().size();
             if (length > longestName)
                 refuse(field, {ErrorKind::TextTooLong, {std::to_string(length), std::to_string(longestName)}});
         }
@@ -54,17 +62,25 @@ private:
 
     void readMeterField()
     {
-        m_reading.text.meter = m_typed.plain(Field::Meter);
+        m_reading.text.meter = said(Field::Meter);
         m_reading.text.meterUnit = m_typed.meterUnit;
-        if (m_typed.text(Field::Meter).trimmed().isEmpty())
+        m_reading.text.meterReplaced = m_typed.meterReplaced;
+        if (blank(Field::Meter))
             return;
-        if (const auto meter = parseMeter(m_reading.text.meter, m_typed.meterUnit); !meter)
+        const auto meter = parseMeter(m_reading.text.meter, m_typed.meterUnit);
+        if (!meter)
             refuse(Field::Meter, meter.error());
+        else if (m_lastMeter && !m_typed.meterReplaced && m_lastMeter->unit == meter->unit && meter->thousandths < m_lastMeter->thousandths)
+            refuse(Field::Meter, {ErrorKind::MeterRunsBack, {meter->text, meterText(*m_lastMeter).toStdString()}});
     }
 
     void readCylinders()
     {
-        const std::string typed = m_typed.plain(Field::Cylinders);
+        if (m_typed.layout == Layout::Single) {
+            m_engine.cylinders = 1;
+            return;
+        }
+        const std::string typed = said(Field::Cylinders);
         const auto number = parseNumber(typed, m_mark);
         bool whole = false;
         const int count = m_typed.text(Field::Cylinders).trimmed().toInt(&whole);
@@ -75,27 +91,45 @@ private:
         m_engine.cylinders = whole ? count : 0;
     }
 
+    [[nodiscard]] CamEvents usualCam() const { return m_typed.cycle == Cycle::TwoStroke ? twoStrokeCam() : CamEvents{}; }
+
     void readCam()
     {
-        CamEvents &cam = m_engine.cam;
+        m_engine.cam = usualCam();
         if (!m_typed.camKnown)
             return;
+        CamEvents &cam = m_engine.cam;
         cam.assumed = false;
-        cam.checkLift = m_typed.plain(Field::CheckLift);
+        cam.checkLift = said(Field::CheckLift);
         readAngle(Field::IntakeOpens, cam.intakeOpensBeforeTdc);
         readAngle(Field::IntakeCloses, cam.intakeClosesAfterBdc);
         readAngle(Field::ExhaustOpens, cam.exhaustOpensBeforeBdc);
         readAngle(Field::ExhaustCloses, cam.exhaustClosesAfterTdc);
-        if (!m_typed.text(Field::Ramp).trimmed().isEmpty())
+        if (!blank(Field::Ramp))
             readAngle(Field::Ramp, cam.rampAllowance);
+        cam.exhaustAgain = readArc(Field::ExhaustAgainFrom, Field::ExhaustAgainTo);
+        cam.injector = readArc(Field::InjectorFrom, Field::InjectorTo);
     }
 
     void readAngle(Field field, Angle &angle)
     {
+        if (!isAskedFor(field, m_typed))
+            return;
         if (const auto read = parseSignedAngle(m_typed.plain(field), m_mark))
             angle = *read;
         else
             refuse(field, read.error());
+    }
+
+    /// Both ends or neither.
+    std::optional<CrankArc> readArc(Field from, Field to)
+    {
+        if (blank(from) && blank(to))
+            return std::nullopt;
+        CrankArc arc;
+        readAngle(from, arc.starts);
+        readAngle(to, arc.ends);
+        return refused(from) || refused(to) ? std::nullopt : std::optional(arc);
     }
 
     /// Tries one field on top of an engine that is otherwise as usual, so that each slip is told at its own field.
@@ -108,22 +142,29 @@ private:
     void readEngine()
     {
         m_engine.layout = m_typed.layout;
+        m_engine.cycle = m_typed.cycle;
         m_engine.rotation = m_typed.rotation;
+        m_engine.injectors = m_typed.injectors;
+        m_engine.decompressors = m_typed.decompressors;
         EngineText trial = m_engine;
-        trial.cam = {};
+        trial.cam = usualCam();
         trial.firingOrder = anyOrder(usualNumbering(trial.layout, trial.cylinders));
         if (!refused(Field::Cylinders))
             tryField(Field::Cylinders, trial);
-        m_engine.firingOrder = m_typed.plain(Field::FiringOrder);
-        m_engine.gaps = m_typed.plain(Field::Gaps);
-        m_engine.numbering = m_typed.plain(Field::Numbering);
-        m_engine.valveOrder = m_typed.plain(Field::ValveOrder);
+        m_engine.firingOrder = said(Field::FiringOrder);
+        m_engine.gaps = said(Field::Gaps);
+        m_engine.numbering = said(Field::Numbering);
+        m_engine.barring = said(Field::Barring);
+        m_engine.valves = said(Field::Valves);
+        m_engine.valveOrder = said(Field::ValveOrder);
+        m_engine.bridged = m_typed.bridged;
+        m_engine.bridgeScrews = m_typed.bridged && m_typed.bridgeScrews;
         m_reading.text.engine = m_engine;
         // Without a number of cylinders nothing can be said about the rest.
         if (refused(Field::Cylinders))
             return;
         trial.numbering = m_engine.numbering;
-        if (!m_typed.text(Field::Numbering).trimmed().isEmpty())
+        if (!blank(Field::Numbering))
             trial.firingOrder = anyOrder(m_engine.numbering);
         tryField(Field::Numbering, trial);
         if (refused(Field::Numbering))
@@ -135,16 +176,31 @@ private:
     {
         EngineText trial = usual;
         trial.firingOrder = m_engine.firingOrder;
-        if (m_typed.text(Field::FiringOrder).trimmed().isEmpty() && m_engine.cylinders > 1)
+        if (isAskedFor(Field::FiringOrder, m_typed) && blank(Field::FiringOrder) && m_engine.cylinders > 1)
             refuse(Field::FiringOrder, {ErrorKind::EmptyText, {}});
         tryField(Field::FiringOrder, trial);
         trial = usual;
         trial.gaps = m_engine.gaps;
         tryField(Field::Gaps, trial);
         trial = usual;
+        trial.barring = m_engine.barring;
+        tryField(Field::Barring, trial);
+        tryValves(usual);
+        tryCam(usual);
+    }
+
+    void tryValves(const EngineText &usual)
+    {
+        EngineText trial = usual;
+        trial.valves = m_engine.valves;
+        trial.bridged = m_engine.bridged;
+        trial.bridgeScrews = m_engine.bridgeScrews;
+        tryField(Field::Valves, trial);
+        // How many letters an order has follows from the valves.
+        if (refused(Field::Valves))
+            return;
         trial.valveOrder = m_engine.valveOrder;
         tryField(Field::ValveOrder, trial);
-        tryCam(usual);
     }
 
     void tryCam(const EngineText &usual)
@@ -163,6 +219,12 @@ private:
         trial = usual;
         trial.cam.checkLift = m_engine.cam.checkLift;
         tryField(Field::CheckLift, trial);
+        trial = usual;
+        trial.cam.exhaustAgain = m_engine.cam.exhaustAgain;
+        tryField(Field::ExhaustAgainTo, trial);
+        trial = usual;
+        trial.cam.injector = m_engine.cam.injector;
+        tryField(Field::InjectorTo, trial);
     }
 
     /// Every label once, in whatever order: enough to try the other fields by.
@@ -174,30 +236,31 @@ private:
         return order;
     }
 
-    void readScrewFields()
+    void readAdjusters()
     {
         ScrewText &screw = m_reading.text.screw;
-        screw = {m_typed.plain(Field::Pitch), {}};
+        screw.kind = m_typed.adjusters;
+        screw.pitch = said(Field::Pitch);
+        screw.bleedDown = said(Field::BleedDown);
         if (const auto pitch = readScrew(screw, m_mark); !pitch)
             refuse(Field::Pitch, pitch.error());
-        screw.ratio = m_typed.plain(Field::Ratio);
+        if (const auto bleedDown = readBleedDown(screw, m_mark); !bleedDown)
+            refuse(Field::BleedDown, bleedDown.error());
+        screw.ratio = said(Field::Ratio);
         // A ratio is read against a pitch that is known to be good, so that it is refused for itself alone.
-        if (const auto ratio = readScrew({"1 mm", screw.ratio}, m_mark); !ratio)
+        ScrewText known;
+        known.pitch = "1 mm";
+        known.ratio = screw.ratio;
+        if (const auto ratio = readScrew(known, m_mark); !ratio)
             refuse(Field::Ratio, ratio.error());
     }
 
     const VehicleTyped &m_typed;
     DecimalMark m_mark;
+    const std::optional<MeterReading> &m_lastMeter;
     EngineText m_engine;
     VehicleReading m_reading;
 };
-
-QString angleText(Angle angle, DecimalMark mark)
-{
-    QString text = QString::fromStdString(formatExact(angle < Angle{} ? -angle : angle, AngleUnit::Degree, mark));
-    text.remove(QChar(0x00B0));
-    return angle < Angle{} ? QLatin1Char('-') + text.trimmed() : text.trimmed();
-}
 
 } // namespace
 
@@ -207,9 +270,42 @@ QString VehicleTyped::text(VehicleField field) const
     return found == texts.end() ? QString() : found->second;
 }
 
-VehicleReading readVehicle(const VehicleTyped &typed, DecimalMark mark)
+bool isAskedFor(VehicleField field, const VehicleTyped &typed)
 {
-    return Reader(typed, mark).read();
+    const bool engine = typed.about != VehicleTyped::About::Vehicle;
+    switch (field) {
+    case Field::Name:
+    case Field::Mark:
+    case Field::Number:
+    case Field::Meter: return typed.about != VehicleTyped::About::Engine;
+    case Field::EngineName:
+    case Field::Barring:
+    case Field::Valves:
+    case Field::ValveOrder: return engine;
+    case Field::Cylinders:
+    case Field::FiringOrder:
+    case Field::Gaps:
+    case Field::Numbering: return engine && typed.layout != Layout::Single;
+    case Field::Pitch:
+    case Field::Ratio: return engine && typed.adjusters == AdjusterKind::Screw;
+    case Field::BleedDown: return engine && typed.adjusters == AdjusterKind::Hydraulic;
+    case Field::IntakeOpens:
+    case Field::IntakeCloses: return engine && typed.camKnown && typed.cycle == Cycle::FourStroke;
+    case Field::ExhaustOpens:
+    case Field::ExhaustCloses:
+    case Field::CheckLift:
+    case Field::Ramp:
+    case Field::ExhaustAgainFrom:
+    case Field::ExhaustAgainTo: return engine && typed.camKnown;
+    case Field::InjectorFrom:
+    case Field::InjectorTo: return engine && typed.camKnown && typed.injectors;
+    }
+    return false;
+}
+
+VehicleReading readVehicle(const VehicleTyped &typed, DecimalMark mark, const std::optional<MeterReading> &lastMeter)
+{
+    return Reader(typed, mark, lastMeter).read();
 }
 
 QString refusalSentence(VehicleField field, const Error &error)
@@ -221,33 +317,12 @@ QString refusalSentence(VehicleField field, const Error &error)
     switch (field) {
     case Field::Cylinders: return words("Type how many cylinders the engine has.");
     case Field::FiringOrder: return words("Type the firing order as the maker gives it, such as 1-3-4-2.");
+    case Field::ExhaustAgainFrom:
+    case Field::ExhaustAgainTo:
+    case Field::InjectorFrom:
+    case Field::InjectorTo: return words("Type both ends, or leave both empty.");
     default: return words("Type degrees, or say that the cam events are not known.");
     }
-}
-
-VehicleTyped typedOf(const VehicleRow &row, DecimalMark mark)
-{
-    const EngineText engine = describeDesign(row.engine.design);
-    const auto said = [](const std::string &text) { return QString::fromStdString(text); };
-    VehicleTyped typed;
-    typed.layout = engine.layout;
-    typed.rotation = engine.rotation;
-    typed.meterUnit = row.meter ? row.meter->unit : MeterUnit::Hour;
-    typed.camKnown = !engine.cam.assumed;
-    typed.texts = {{Field::Name, said(row.vehicle.name)},          {Field::Mark, said(row.vehicle.mark)},
-                   {Field::EngineName, said(row.engine.name)},     {Field::Cylinders, QString::number(engine.cylinders)},
-                   {Field::FiringOrder, said(engine.firingOrder)}, {Field::Gaps, said(engine.gaps)},
-                   {Field::Numbering, said(engine.numbering)},     {Field::ValveOrder, said(engine.valveOrder)},
-                   {Field::Pitch, said(row.engine.screw.pitch)},   {Field::Ratio, said(row.engine.screw.ratio)}};
-    if (typed.camKnown) {
-        typed.texts[Field::IntakeOpens] = angleText(engine.cam.intakeOpensBeforeTdc, mark);
-        typed.texts[Field::IntakeCloses] = angleText(engine.cam.intakeClosesAfterBdc, mark);
-        typed.texts[Field::ExhaustOpens] = angleText(engine.cam.exhaustOpensBeforeBdc, mark);
-        typed.texts[Field::ExhaustCloses] = angleText(engine.cam.exhaustClosesAfterTdc, mark);
-        typed.texts[Field::CheckLift] = said(engine.cam.checkLift);
-        typed.texts[Field::Ramp] = angleText(engine.cam.rampAllowance, mark);
-    }
-    return typed;
 }
 
 } // namespace asleft

@@ -1,5 +1,7 @@
 #include "pages/vehicles_page.h"
 
+#include "pages/engine_gap.h"
+#include "pages/move_sheet.h"
 #include "pages/vehicle_form.h"
 #include "pages/vehicles_model.h"
 #include "parts/ink_of.h"
@@ -8,9 +10,11 @@
 #include "parts/ruled_list.h"
 #include "parts/scroll_sheet.h"
 #include "parts/sheet_head.h"
+#include "read_only.h"
 
 #include <QHBoxLayout>
 #include <QShortcut>
+#include <QStackedLayout>
 #include <QVBoxLayout>
 
 namespace asleft {
@@ -18,22 +22,26 @@ namespace asleft {
 namespace {
 
 constexpr int listWidth = 236;
+/// In the place of a row's id: the engine that is typed for the stand.
+constexpr qint64 newEngine = 0;
 
 } // namespace
 
 VehiclesPage::VehiclesPage(Desk &desk, VehiclesModel &vehicles, QWidget *parent)
     : QWidget(parent), m_desk(desk), m_vehicles(vehicles), m_head(new SheetHead(tr("Vehicles"))),
       m_list(new RuledList(tr("List of vehicles"), vehicles.rows())), m_new(new KeyButton(tr("New vehicle"))),
-      m_form(new VehicleForm(desk.mark())), m_message(new MessageLine), m_save(new KeyButton(tr("Save"))),
-      m_readMeter(new KeyButton(tr("Read the meter"))), m_specs(new KeyButton(tr("Specs of this engine"))),
-      m_job(new KeyButton(tr("New job")))
+      m_newEngine(new KeyButton(tr("New engine"))), m_form(new VehicleForm(desk.mark())), m_gap(new EngineGap(vehicles)),
+      m_moveSheet(new MoveSheet(vehicles)), m_stack(new QStackedLayout), m_message(new MessageLine), m_save(new KeyButton(tr("Save"))),
+      m_asStored(new KeyButton(tr("As stored"))), m_specs(new KeyButton(tr("Specs of this engine"))), m_job(new KeyButton(tr("New job")))
 {
     lay();
     wire();
+    wireEngine();
+    keepFromWriting(desk.garage(), {m_new, m_newEngine, m_save, m_job, m_form->readMeterKey(), m_form->moveKey()});
     if (m_vehicles.vehicles().empty())
         beginNew();
     else
-        choose(m_vehicles.vehicles().front().vehicle.id.key());
+        choose(idOf(m_vehicles.vehicles().front()));
 }
 
 void VehiclesPage::lay()
@@ -58,32 +66,48 @@ QWidget *VehiclesPage::listColumn()
     auto *rows = new QVBoxLayout(column);
     rows->setContentsMargins(0, 0, 0, 0);
     rows->addWidget(m_list, 1);
-    auto *keys = new QHBoxLayout;
+    auto *keys = new QVBoxLayout;
     keys->setContentsMargins(8, 0, 0, 0);
-    keys->addWidget(m_new, 1);
+    keys->addWidget(m_new);
+    keys->addWidget(m_newEngine);
     rows->addLayout(keys);
     m_list->setEmptyWords(tr("No vehicles yet. The first one is typed on the right."));
+    m_newEngine->setToolTip(tr("An engine that is in no vehicle; it goes onto the stand."));
     return column;
 }
 
 QWidget *VehiclesPage::sheetColumn()
 {
-    auto *column = new QWidget;
-    auto *rows = new QVBoxLayout(column);
+    auto *sheet = new QWidget;
+    auto *parts = new QVBoxLayout(sheet);
+    parts->setContentsMargins(0, 0, 0, 0);
+    parts->setSpacing(16);
+    parts->addWidget(m_form);
+    parts->addWidget(m_gap);
+    parts->addStretch(1);
+    auto *typing = new QWidget;
+    auto *rows = new QVBoxLayout(typing);
     rows->setContentsMargins(0, 0, 0, 0);
     rows->setSpacing(8);
-    rows->addWidget(new ScrollSheet(m_form), 1);
-    rows->addWidget(m_message);
+    rows->addWidget(new ScrollSheet(sheet), 1);
     auto *keys = new QHBoxLayout;
     keys->setSpacing(10);
     keys->addWidget(m_save);
-    keys->addWidget(m_readMeter);
+    keys->addWidget(m_asStored);
     keys->addStretch(1);
     keys->addWidget(m_specs);
     keys->addWidget(m_job);
+    rows->addWidget(m_message);
     rows->addLayout(keys);
+    m_stack->addWidget(typing);
+    m_stack->addWidget(m_moveSheet);
     m_save->setStrong(true);
     m_save->setToolTip(tr("Ctrl+S"));
+    m_asStored->setPlain(true);
+    m_asStored->setToolTip(tr("Forgets what is typed here and was not saved."));
+    auto *column = new QWidget;
+    column->setLayout(m_stack);
+    m_stack->setContentsMargins(0, 0, 0, 0);
     return column;
 }
 
@@ -91,24 +115,18 @@ void VehiclesPage::wire()
 {
     connect(m_list, &RuledList::chosen, this, &VehiclesPage::choose);
     connect(m_new, &KeyButton::clicked, this, &VehiclesPage::beginNew);
+    connect(m_newEngine, &KeyButton::clicked, this, &VehiclesPage::beginNewEngine);
     connect(m_form, &VehicleForm::edited, this, [this] {
         m_message->clear();
         keepDraft();
     });
     connect(m_form, &VehicleForm::finished, this, &VehiclesPage::save);
     connect(m_save, &KeyButton::clicked, this, &VehiclesPage::save);
+    connect(m_asStored, &KeyButton::clicked, this, &VehiclesPage::forgetDraft);
     auto *saving = new QShortcut(QKeySequence::Save, this);
     saving->setContext(Qt::WidgetWithChildrenShortcut);
     connect(saving, &QShortcut::activated, this, &VehiclesPage::save);
-    connect(m_readMeter, &KeyButton::clicked, this, &VehiclesPage::readMeter);
-    connect(m_specs, &KeyButton::clicked, this, [this] {
-        if (const VehicleRow *shown = row())
-            Q_EMIT specsWanted(shown->engine.id);
-    });
-    connect(m_job, &KeyButton::clicked, this, [this] {
-        if (const VehicleRow *shown = row())
-            Q_EMIT newJobWanted(shown->vehicle.id);
-    });
+    connect(m_form->readMeterKey(), &KeyButton::clicked, this, &VehiclesPage::readMeter);
     connect(&m_vehicles, &VehiclesModel::changed, this, &VehiclesPage::vehiclesChanged);
 }
 
@@ -125,9 +143,15 @@ void VehiclesPage::beginNew()
     m_form->focusFirst();
 }
 
-void VehiclesPage::choose(qint64 vehicle)
+void VehiclesPage::beginNewEngine()
 {
-    m_current = vehicle;
+    choose(newEngine);
+    m_form->focusFirst();
+}
+
+void VehiclesPage::choose(qint64 row)
+{
+    m_current = row;
     m_message->clear();
     showSheet();
 }
@@ -135,38 +159,95 @@ void VehiclesPage::choose(qint64 vehicle)
 void VehiclesPage::showSheet()
 {
     const VehicleRow *shown = row();
-    const auto draft = m_drafts.find(m_current);
-    if (draft != m_drafts.end())
-        m_form->setTyped(draft->second);
-    else
-        m_form->setTyped(shown ? typedOf(*shown, m_desk.mark()) : VehicleTyped{});
-    m_form->setMeterNote(shown && shown->meter ? tr("last read %1").arg(meterText(*shown->meter)) : QString());
+    m_stack->setCurrentIndex(0);
+    m_form->setLastMeter(shown ? shown->meter : std::nullopt, shown ? m_vehicles.meterNote(*shown) : QString());
+    if (const auto draft = m_drafts.find(m_current); draft != m_drafts.end()) {
+        m_shownEngine = draft->second.engine;
+        m_form->setTyped(draft->second.typed);
+    } else {
+        m_shownEngine = shown && shown->engine ? std::optional(shown->engine->id) : std::nullopt;
+        VehicleTyped blank;
+        blank.about = m_current == newEngine ? VehicleTyped::About::Engine : VehicleTyped::About::Both;
+        m_form->setTyped(shown ? typedOf(*shown, m_desk.mark()) : blank);
+    }
     m_list->setCurrentId(m_current);
-    m_head->setBeside(shown ? QString::fromStdString(shown->vehicle.name) : tr("new vehicle"));
-    m_head->setRight(shown && shown->meter ? meterText(*shown->meter) : QString(),
-                     shown ? QString::fromStdString(shown->vehicle.mark) : QString());
-    m_save->setText(shown ? tr("Save changes") : tr("Save vehicle"));
-    for (KeyButton *key : {m_readMeter, m_specs, m_job})
-        key->setVisible(shown != nullptr);
+    showHead();
+    showKeys();
+}
+
+void VehiclesPage::showHead()
+{
+    const VehicleRow *shown = row();
+    if (!shown) {
+        m_head->setBeside(m_current ? tr("new engine") : tr("new vehicle"));
+        m_head->setRight({}, {});
+    } else {
+        m_head->setBeside(rowName(*shown));
+        m_head->setRight(shown->meter ? meterText(*shown->meter) : QString(),
+                         shown->vehicle.stand ? tr("on the stand") : QString::fromStdString(shown->vehicle.mark));
+    }
+    QString place;
+    // Of an engine that never moved there is nothing to tell.
+    if (const auto stays = m_shownEngine ? m_vehicles.stays(*m_shownEngine) : std::vector<EngineStay>{}; stays && stays->size() > 1) {
+        const EngineStay &before = stays->at(stays->size() - 2);
+        const QString past =
+            before.stand ? tr("before that on the stand") : tr("before that in %1").arg(QString::fromStdString(before.vehicleName));
+        place = QStringLiteral("%1, %2").arg(tr("here since %1").arg(momentText(stays->back().since, m_desk.garage().now())), past);
+    }
+    m_form->setPlace(place);
+}
+
+void VehiclesPage::showKeys()
+{
+    const VehicleRow *shown = row();
+    const bool typing = m_drafts.contains(m_current);
+    const bool engine = shown && shown->engine;
+    m_save->setText(describing() ? tr("Put this engine in")
+                    : shown      ? tr("Save changes")
+                    : m_current  ? tr("Save engine")
+                                 : tr("Save vehicle"));
+    m_gap->setVisible(shown && !engine && m_form->typed().about == VehicleTyped::About::Vehicle);
+    m_asStored->setVisible(shown && typing);
+    m_form->readMeterKey()->setVisible(shown && !shown->vehicle.stand);
+    m_form->moveKey()->setVisible(engine);
+    m_specs->setVisible(engine);
+    m_job->setVisible(engine);
 }
 
 void VehiclesPage::keepDraft()
 {
-    m_drafts[m_current] = m_form->typed();
+    const VehicleRow *shown = row();
+    if (shown && m_form->typed() == typedOf(*shown, m_desk.mark()))
+        m_drafts.erase(m_current);
+    else
+        m_drafts[m_current] = {m_form->typed(), m_shownEngine};
+    showKeys();
+}
+
+void VehiclesPage::forgetDraft()
+{
+    m_drafts.erase(m_current);
+    m_message->clear();
+    showSheet();
+    m_form->focusFirst();
 }
 
 void VehiclesPage::save()
 {
+    if (m_stack->currentIndex() != 0)
+        return;
     const auto text = m_form->take();
     if (!text) {
         m_message->refuse(tr("Not saved yet: see the marked field."));
         return;
     }
     const VehicleRow *shown = row();
-    if (shown)
-        saveChanged(*shown, *text);
-    else
+    if (!shown && !m_current)
         saveNew(*text);
+    else if (!shown || describing())
+        saveEngine(shown ? std::optional(shown->vehicle.id) : std::nullopt, *text);
+    else
+        saveChanged(*shown, *text);
 }
 
 void VehiclesPage::saveNew(const VehicleText &text)
@@ -185,7 +266,7 @@ void VehiclesPage::saveNew(const VehicleText &text)
 void VehiclesPage::saveChanged(const VehicleRow &row, const VehicleText &text)
 {
     const std::optional<qint64> id = m_current;
-    if (const Done changed = m_vehicles.change(row, text, m_desk.mark()); !changed) {
+    if (const Done changed = m_vehicles.change(row.vehicle.id, m_shownEngine, text, m_desk.mark()); !changed) {
         refuse(changed.error());
         return;
     }
@@ -200,18 +281,17 @@ void VehiclesPage::readMeter()
     const VehicleRow *shown = row();
     if (!shown)
         return;
-    if (const Done read = m_vehicles.readMeter(*shown, meter->text(), m_form->meterUnit()); !read) {
-        meter->refuse(sentence(read.error()));
-        meter->edit()->setFocus(Qt::OtherFocusReason);
+    const Done read = m_vehicles.readMeter(*shown, meter->text(), m_form->meterUnit(), m_form->meterReplaced());
+    if (!read) {
+        m_form->refuseMeter(read.error());
         return;
     }
-    meter->setText({});
-    meter->accept();
-    const bool onlyMeter = m_form->typed() == typedOf(*row(), m_desk.mark());
-    if (onlyMeter)
-        m_drafts.erase(m_current);
-    else
-        keepDraft();
+    // The rest of what is typed stays; the meter has been taken out of it.
+    VehicleTyped rest = m_form->typed();
+    rest.texts.erase(VehicleField::Meter);
+    rest.meterReplaced = false;
+    m_form->setTyped(rest);
+    keepDraft();
     m_message->done(tr("The meter is read."));
 }
 
@@ -225,14 +305,18 @@ void VehiclesPage::vehiclesChanged()
 {
     if (m_vehicles.failure())
         m_message->refuse(sentence(*m_vehicles.failure()));
+    followEngine();
     // What is being typed stays as it is; only what stands around it is told anew.
-    const bool typing = m_drafts.contains(m_current);
-    if (!typing) {
+    if (!m_drafts.contains(m_current)) {
+        const int open = m_stack->currentIndex();
         showSheet();
+        m_stack->setCurrentIndex(open);
         return;
     }
     if (const VehicleRow *shown = row())
-        m_form->setMeterNote(shown->meter ? tr("last read %1").arg(meterText(*shown->meter)) : QString());
+        m_form->setLastMeter(shown->meter, m_vehicles.meterNote(*shown));
+    showHead();
+    showKeys();
 }
 
 } // namespace asleft

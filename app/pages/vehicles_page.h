@@ -5,16 +5,21 @@
 
 #include <QWidget>
 
+class QStackedLayout;
+
 namespace asleft {
 
+class EngineGap;
 class KeyButton;
 class MessageLine;
+class MoveSheet;
 class RuledList;
 class SheetHead;
 class VehicleForm;
 class VehiclesModel;
 
-/// The vehicles of the garage, each with its engine; a new one is typed on the same sheet.
+/// The vehicles of the garage, each with its engine, and the engines on the stand; a new one is typed on the same sheet, and engines are
+/// moved from there.
 class VehiclesPage : public QWidget {
     Q_OBJECT
 
@@ -23,43 +28,73 @@ public:
 
     /// An empty sheet for a new vehicle, or the one begun earlier.
     void beginNew();
-    void choose(qint64 vehicle);
+    /// The same for an engine that goes onto the stand.
+    void beginNewEngine();
+    /// A line of the list: see idOf().
+    void choose(qint64 row);
+    /// The sheet on which the engine that is shown is moved.
+    void beginMove();
     [[nodiscard]] std::optional<qint64> current() const { return m_current; }
     [[nodiscard]] VehicleForm *form() const { return m_form; }
+    [[nodiscard]] EngineGap *gap() const { return m_gap; }
+    [[nodiscard]] MoveSheet *moveSheet() const { return m_moveSheet; }
     [[nodiscard]] MessageLine *message() const { return m_message; }
+    [[nodiscard]] RuledList *list() const { return m_list; }
 
 Q_SIGNALS:
     void specsWanted(asleft::EngineId engine);
-    void newJobWanted(asleft::VehicleId vehicle);
+    void newJobWanted(asleft::EngineId engine);
 
 private:
+    /// What was typed and not saved, and the engine it was typed of.
+    struct Draft {
+        VehicleTyped typed;
+        std::optional<EngineId> engine;
+    };
+
     void lay();
     QWidget *listColumn();
     QWidget *sheetColumn();
     void wire();
+    void wireEngine();
     void showSheet();
+    void showHead();
+    void showKeys();
     void keepDraft();
+    void forgetDraft();
+    bool mayMove();
+    void describeEngine();
+    void putIn(EngineId engine);
+    void engineMoved(EngineId engine, const QString &sentence);
     void save();
     void saveNew(const VehicleText &text);
+    void saveEngine(std::optional<VehicleId> into, const VehicleText &text);
     void saveChanged(const VehicleRow &row, const VehicleText &text);
     void readMeter();
     void refuse(const Error &error);
     void vehiclesChanged();
+    void followEngine();
     [[nodiscard]] const VehicleRow *row() const;
+    [[nodiscard]] bool describing() const;
 
     Desk &m_desk;
     VehiclesModel &m_vehicles;
     SheetHead *m_head;
     RuledList *m_list;
     KeyButton *m_new;
+    KeyButton *m_newEngine;
     VehicleForm *m_form;
+    EngineGap *m_gap;
+    MoveSheet *m_moveSheet;
+    QStackedLayout *m_stack;
     MessageLine *m_message;
     KeyButton *m_save;
-    KeyButton *m_readMeter;
+    KeyButton *m_asStored;
     KeyButton *m_specs;
     KeyButton *m_job;
-    std::optional<qint64> m_current;                        ///< empty: the new one
-    std::map<std::optional<qint64>, VehicleTyped> m_drafts; ///< what was typed and not saved; it waits until one comes back to it
+    std::optional<qint64> m_current;                 ///< empty: the new vehicle
+    std::optional<EngineId> m_shownEngine;           ///< whose fields stand in the form
+    std::map<std::optional<qint64>, Draft> m_drafts; ///< they wait until one comes back to them
 };
 
 } // namespace asleft

@@ -76,11 +76,21 @@ ChoiceKeys::ChoiceKeys(const QString &label, const QStringList &choices, QWidget
     column->addLayout(row);
     column->addStretch(1);
     setAccessibleName(label);
-    setChoice(0);
+    if (!choices.isEmpty())
+        setChoice(0);
     connect(m_group, &QButtonGroup::idToggled, this, [this](int id, bool checked) {
-        if (checked)
-            Q_EMIT chosen(id);
+        if (!checked)
+            return;
+        stopAtChosen();
+        Q_EMIT chosen(id);
     });
+}
+
+/// Qt sees to it only once the row has had the keyboard; until then Tab would stop at the first key, whichever is chosen.
+void ChoiceKeys::stopAtChosen()
+{
+    for (QAbstractButton *button : m_group->buttons())
+        button->setFocusPolicy(button->isChecked() ? Qt::StrongFocus : Qt::ClickFocus);
 }
 
 int ChoiceKeys::choice() const
@@ -92,11 +102,13 @@ void ChoiceKeys::setChoice(int choice)
 {
     const QSignalBlocker quiet(m_group);
     key(choice)->setChecked(true);
+    stopAtChosen();
 }
 
 void ChoiceKeys::takeFocus()
 {
-    key(choice())->setFocus(Qt::TabFocusReason);
+    if (ChoiceKey *chosen = key(choice()))
+        chosen->setFocus(Qt::TabFocusReason);
 }
 
 ChoiceKey *ChoiceKeys::key(int choice) const

@@ -37,6 +37,7 @@ class ChoiceKeys : public QWidget {
 public:
     ChoiceKeys(const QString &label, const QStringList &choices, QWidget *parent = nullptr);
 
+    /// -1 where there is nothing to choose.
     [[nodiscard]] int choice() const;
     /// Says nothing.
     void setChoice(int choice);
@@ -51,6 +52,8 @@ Q_SIGNALS:
     void entered();
 
 private:
+    void stopAtChosen();
+
     QButtonGroup *m_group;
     bool m_last = false;
 };

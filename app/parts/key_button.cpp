@@ -7,6 +7,11 @@
 
 namespace asleft {
 
+QString wrappedTip(const QString &sentence)
+{
+    return QStringLiteral("<p>%1</p>").arg(sentence.toHtmlEscaped());
+}
+
 KeyButton::KeyButton(const QString &text, QWidget *parent) : QPushButton(text, parent)
 {
     setAutoDefault(false);
@@ -26,6 +31,21 @@ void KeyButton::setPlain(bool plain)
     m_plain = plain;
     updateGeometry();
     update();
+}
+
+void KeyButton::forbid(const QString &why)
+{
+    m_forbidden = true;
+    setToolTip(wrappedTip(why));
+    setAccessibleDescription(why);
+    setEnabled(false);
+}
+
+void KeyButton::changeEvent(QEvent *event)
+{
+    QPushButton::changeEvent(event);
+    if (event->type() == QEvent::EnabledChange && m_forbidden && isEnabled())
+        setEnabled(false);
 }
 
 QFont KeyButton::wordsFont() const

@@ -12,7 +12,8 @@ Heading *paragraph(const QString &text, TextSize size, Heading::Tone tone)
 {
     auto *words = new Heading(text, size, tone);
     words->setWordWrap(true);
-    QSizePolicy policy(QSizePolicy::Ignored, QSizePolicy::Minimum);
+    // Its height follows from its width alone: what Qt guesses without one is for a narrower column, and leaves the sheet blank below.
+    QSizePolicy policy(QSizePolicy::Ignored, QSizePolicy::Preferred);
     policy.setHeightForWidth(true);
     words->setSizePolicy(policy);
     return words;

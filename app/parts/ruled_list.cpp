@@ -53,10 +53,17 @@ void RuledList::setFitted(bool fitted)
     fit();
 }
 
+void RuledList::setWhole(bool whole)
+{
+    m_whole = whole;
+    setFitted(whole);
+}
+
 void RuledList::setWholeNotes(bool whole)
 {
     m_wholeNotes = whole;
     scheduleDelayedItemsLayout();
+    fit();
 }
 
 void RuledList::fit()
@@ -67,14 +74,17 @@ void RuledList::fit()
     for (int row = 0; row < model()->rowCount(); ++row)
         height += sizeHintForIndex(model()->index(row, 0)).height();
     setMaximumHeight(height);
-    setMinimumHeight(qMin(height, 3 * touchHeight));
+    setMinimumHeight(m_whole ? height : qMin(height, 3 * touchHeight));
 }
 
 void RuledList::resizeEvent(QResizeEvent *event)
 {
     QListView::resizeEvent(event);
-    if (event->size().width() != event->oldSize().width())
-        fit();
+    if (event->size().width() == event->oldSize().width())
+        return;
+    // How tall a line is hangs on its width, which the view does not know of: a list that flows down minds its height alone.
+    scheduleDelayedItemsLayout();
+    fit();
 }
 
 void RuledList::setCurrentId(std::optional<qint64> id)

@@ -26,6 +26,8 @@ public:
 
     /// As tall as its lines and no taller.
     void setFitted(bool fitted);
+    /// Fitted, and never less tall either: for a list that stands on a sheet which scrolls as a whole.
+    void setWhole(bool whole);
     /// Notes are shown whole, on as many lines as they take, instead of being cut short.
     void setWholeNotes(bool whole);
     [[nodiscard]] bool wholeNotes() const { return m_wholeNotes; }
@@ -59,6 +61,7 @@ private:
     QString m_emptyWords;
     std::optional<qint64> m_current;
     bool m_fitted = false;
+    bool m_whole = false;
     bool m_wholeNotes = false;
 };
 

@@ -4,6 +4,12 @@
 
 namespace asleft {
 
+namespace {
+
+constexpr int labelHeight = 19;
+
+} // namespace
+
 ValueField::ValueField(const QString &label, QWidget *parent)
     : QWidget(parent), m_label(new Heading(label, TextSize::Small, Heading::Tone::Quiet)), m_edit(new LineEdit), m_message(new MessageLine)
 {
@@ -53,19 +59,29 @@ void ValueField::setPlaceholder(const QString &text)
 void ValueField::setNote(const QString &note)
 {
     m_note = note;
-    if (!isRefused())
+    if (!isRefused() && !m_asking)
         accept();
 }
 
 void ValueField::refuse(const QString &sentence)
 {
+    m_asking = false;
     m_edit->setRefused(true);
     m_edit->setAccessibleDescription(sentence);
     m_message->refuse(sentence);
 }
 
+void ValueField::ask(const QString &question)
+{
+    m_asking = true;
+    m_edit->setRefused(false);
+    m_edit->setAccessibleDescription(question);
+    m_message->refuse(question);
+}
+
 void ValueField::accept()
 {
+    m_asking = false;
     m_edit->setRefused(false);
     m_edit->setAccessibleDescription(m_note);
     if (m_note.isEmpty())
@@ -77,6 +93,16 @@ void ValueField::accept()
 bool ValueField::isRefused() const
 {
     return m_edit->isRefused();
+}
+
+QLayout *besideFields(QWidget *key)
+{
+    auto *column = new QVBoxLayout;
+    column->setSpacing(0);
+    column->addSpacing(labelHeight);
+    column->addWidget(key);
+    column->addStretch(1);
+    return column;
 }
 
 void chainByEnter(const QList<ValueField *> &fields)

@@ -6,9 +6,11 @@
 
 #include <QWidget>
 
+class QLayout;
+
 namespace asleft {
 
-/// A field with its label above it and one line under it: a quiet note, or the sentence that refuses what was typed.
+/// A field with its label above it and one line under it: a quiet note, the sentence that refuses what was typed, or a question about it.
 class ValueField : public QWidget {
     Q_OBJECT
 
@@ -24,9 +26,15 @@ public:
     void setNote(const QString &note);
 
     void refuse(const QString &sentence);
-    /// Takes the refusal away; the note comes back.
+    /// Asks about what was typed, which can be taken all the same.
+    void ask(const QString &question);
+    [[nodiscard]] bool isAsking() const { return m_asking; }
+    /// Takes refusal and question away; the note comes back.
     void accept();
     [[nodiscard]] bool isRefused() const;
+
+    /// Gives the keyboard to what comes after the field.
+    void moveOn() { focusNextPrevChild(true); }
 
     [[nodiscard]] LineEdit *edit() const { return m_edit; }
     [[nodiscard]] MessageLine *message() const { return m_message; }
@@ -44,7 +52,11 @@ private:
     LineEdit *m_edit;
     MessageLine *m_message;
     QString m_note;
+    bool m_asking = false;
 };
+
+/// A key that stands level with the fields beside it, which have a label above.
+QLayout *besideFields(QWidget *key);
 
 /// Enter in each field moves on to the next.
 void chainByEnter(const QList<ValueField *> &fields);

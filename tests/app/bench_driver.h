@@ -3,26 +3,35 @@
 #include "garage_fixture.h"
 
 #include "bench/bench_page.h"
+#include "bench/check_again_sheet.h"
 #include "bench/crank_sheet.h"
 #include "bench/head_view.h"
 #include "bench/open_column.h"
+#include "bench/paper_box.h"
+#include "bench/paper_line.h"
+#include "bench/paper_sheet.h"
+#include "bench/paper_top.h"
 #include "bench/plan_sheet.h"
 #include "bench/reading_bar.h"
 #include "bench/reading_edit.h"
+#include "bench/reason_line.h"
 #include "bench/sitting_sheet.h"
 #include "bench/step_sheet.h"
+#include "bench/steps_column.h"
 #include "bench/turn_sheet.h"
 #include "bench/valve_sheet.h"
 #include "parts/choice_keys.h"
 #include "parts/heading.h"
 #include "parts/key_button.h"
 #include "parts/message_line.h"
+#include "parts/notes.h"
 #include "parts/ruled_list.h"
 #include "parts/value_field.h"
 
 #include <shop/outlook.h>
 #include <work/jobs.h>
 #include <work/specs.h>
+#include <work/workshop.h>
 
 #include <QLabel>
 
@@ -57,6 +66,15 @@ inline QString nameOf(const JobBook &book, std::optional<PointId> point)
     return point ? QString::fromStdString(shortName(frame.engine.design, frame.point(*point)->adjuster)) : QString();
 }
 
+/// Clicks the line of this id, as a person would who sees it.
+inline void clickRow(RuledList *list, qint64 id)
+{
+    const QModelIndex index = static_cast<RuledRows *>(list->model())->indexOf(id);
+    QVERIFY(index.isValid());
+    list->scrollTo(index);
+    QTest::mouseClick(list->viewport(), Qt::LeftButton, {}, list->visualRect(index).center());
+}
+
 /// Where nobody has said yet where the crank stands nothing is proposed: the first place is chosen and confirmed.
 inline void confirmFirstPlace()
 {
@@ -71,14 +89,56 @@ inline void logTyped(const QString &text)
     press(Qt::Key_Return);
 }
 
-/// A four in line with lash specs, its valve set open on the Bench, somebody at it, the crank confirmed at no. 1 on compression.
+/// A clock that stands until it is set.
+class HandClock final : public Clock {
+public:
+    [[nodiscard]] Moment now() const override { return m_now; }
+    void forward(std::chrono::milliseconds by) { m_now.utcMilliseconds += by.count(); }
+
+private:
+    Moment m_now{1'763'000'000'000};
+};
+
+/// An engine as it is typed, with what its manual asks.
+struct BenchEngine {
+    EngineText engine;
+    ScrewText screw;
+    std::vector<std::pair<SpecSubject, std::string>> specs;
+    std::vector<TableLine> table;
+};
+
+/// An even four in line: intakes 0.25 to 0.35 mm, exhausts 0.40 ± 0.05 mm.
+inline BenchEngine four()
+{
+    BenchEngine engine;
+    engine.engine.firingOrder = "1-3-4-2";
+    engine.specs = {{SpecSubject::IntakeLash, "0.25-0.35 mm"}, {SpecSubject::ExhaustLash, "0.40 ± 0.05 mm"}};
+    return engine;
+}
+
+/// The same with hydraulic tappets, turned on from zero lash, and a wait of 15 minutes.
+inline BenchEngine hydraulicFour()
+{
+    BenchEngine engine = four();
+    engine.screw.kind = AdjusterKind::Hydraulic;
+    engine.screw.bleedDown = "15 min";
+    engine.specs = {{SpecSubject::IntakeLash, "3/4 ± 1/4 turn"}, {SpecSubject::ExhaustLash, "1 ± 1/4 turn"}};
+    return engine;
+}
+
+/// An engine, its valve set open on the Bench, somebody at it, the crank confirmed at the first place.
 struct Bench {
     explicit Bench(bool withSpecs = true)
+        : Bench(withSpecs ? four() : BenchEngine{.engine = four().engine, .screw = {}, .specs = {}, .table = {}})
     {
-        made = addFour(*shop.garage);
-        if (withSpecs)
-            addSpecs();
-        addLeaves();
+    }
+
+    explicit Bench(const BenchEngine &engine, std::shared_ptr<const Clock> clock = nullptr)
+    {
+        if (clock)
+            keepTimeBy(std::move(clock));
+        describe(engine);
+        QVERIFY(addFeelerSet(*shop.garage, "bench set", "0.05-1.00 by 0.05 mm", LengthUnit::Millimetre));
         const auto job = openJob(*shop.garage, made->vehicle, made->engine, builtInSheets().front(), "Set the valves");
         page = std::make_unique<BenchPage>(*shop.desk);
         page->openJob(*job);
@@ -88,19 +148,35 @@ struct Bench {
         press(Qt::Key_Return);
         page->viewStep(valveStep());
         confirmFirstPlace();
+        QCoreApplication::processEvents(); // what was laid out anew stands in its place
     }
 
-    void addSpecs()
+    /// Opens the garage of the shop once more, on another clock.
+    void keepTimeBy(std::shared_ptr<const Clock> clock)
     {
-        SpecText text;
-        text.source = {"Hollin workshop manual", "41", Certainty::ReadInManual};
-        text.band = "0.25-0.35 mm";
-        QVERIFY(reviseSpec(*shop.garage, made->engine, SpecSubject::IntakeLash, text));
-        text.band = "0.40 ± 0.05 mm";
-        QVERIFY(reviseSpec(*shop.garage, made->engine, SpecSubject::ExhaustLash, text));
+        const std::string path = shop.garage->path();
+        shop.desk.reset();
+        shop.garage.reset();
+        shop.garage = std::move(*Garage::open(path, {std::move(clock), std::make_shared<RandomUids>(), "seat"}));
+        shop.desk = std::make_unique<Desk>(*shop.garage, Look::Light);
     }
 
-    void addLeaves() { QVERIFY(addFeelerSet(*shop.garage, "bench set", "0.05-1.00 by 0.05 mm", LengthUnit::Millimetre)); }
+    void describe(const BenchEngine &engine)
+    {
+        VehicleText text;
+        text.name = "Hollin 40 tractor";
+        text.engine = engine.engine;
+        text.screw = engine.screw;
+        made = *addVehicle(*shop.garage, text);
+        SpecText spec;
+        spec.source = {"Hollin workshop manual", "41", Certainty::ReadInManual};
+        for (const auto &[subject, band] : engine.specs) {
+            spec.band = band;
+            QVERIFY(reviseSpec(*shop.garage, made->engine, subject, spec));
+        }
+        if (!engine.table.empty())
+            QVERIFY(reviseTable(*shop.garage, made->engine, engine.table, spec.source));
+    }
 
     [[nodiscard]] StepId valveStep() const
     {
@@ -117,9 +193,38 @@ struct Bench {
     [[nodiscard]] QString said() const { return bar()->message()->sentence(); }
     void take(const char *name) const { page->valveSheet()->takeInHand(pointNamed(*page->book(), name)); }
 
+    /// Another tool in hand, as it is chosen when somebody takes over.
+    void measureWith(ToolId tool) const
+    {
+        click(page->stepsColumn()->sittingKey());
+        clickRow(page->sittingSheet()->tools(), tool.key());
+        click(page->sittingSheet()->beginKey());
+        page->viewStep(valveStep());
+    }
+
     Shop shop;
     std::optional<NewVehicle> made;
     std::unique_ptr<BenchPage> page;
+};
+
+/// A second seat at the garage of a bench, with the same job open.
+struct OtherSeat {
+    explicit OtherSeat(const Bench &bench)
+        : garage(std::move(
+              *Garage::open(bench.shop.garage->path(), {std::make_shared<SteppingClock>(), std::make_shared<RandomUids>(), "other seat"}))),
+          book(std::move(*JobBook::open(*garage, *bench.page->job())))
+    {
+        book->setWho(*addPerson(*garage, "TB", {}));
+    }
+
+    void left(const char *point, const char *value) const
+    {
+        QVERIFY(book->logReading(
+            {.point = pointNamed(*book, point), .phase = Phase::AsLeft, .value = *parse<Length>(value, LengthUnit::Millimetre)}));
+    }
+
+    std::unique_ptr<Garage> garage;
+    std::unique_ptr<JobBook> book;
 };
 
 } // namespace asleft::testing

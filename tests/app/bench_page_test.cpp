@@ -9,6 +9,7 @@ class BenchPageTest : public QObject {
     Q_OBJECT
 
 private Q_SLOTS:
+    void init() { failOnWarnings(); }
     void outOfPlaceAsksOnce();
     void anotherPointVoidsTheQuestion();
     void undoAndRedo();
@@ -90,11 +91,18 @@ void BenchPageTest::whatWorkMovedIsCheckedAgain()
     Bench bench;
     press(Qt::Key_S);
     QVERIFY(bench.point("I1").settled());
+    // At a point that is not left the others can be sent all the same.
     press(Qt::Key_C);
-    QCOMPARE(bench.point("E1").stage, PointStage::Untouched);
-    bench.take("I1");
-    press(Qt::Key_C);
+    CheckAgainSheet *sheet = bench.page->checkAgainSheet();
+    QCOMPARE(bench.page->sheet(), sheet);
+    QVERIFY(!sheet->reach()->key(int(CheckAgainSheet::Reach::ThisPoint))->isEnabled());
+    clickRow(sheet->causes(), qint64(Disturbance::RockersTightened));
+    QCOMPARE(sheet->reach()->choice(), int(CheckAgainSheet::Reach::Bank));
+    click(sheet->logKey());
+    QCOMPARE(bench.page->sheet(), bench.page->valveSheet());
     QCOMPARE(bench.point("I1").stage, PointStage::CheckAgain);
+    QCOMPARE(bench.point("I1").disturbance, std::optional(Disturbance::RockersTightened));
+    QCOMPARE(bench.point("E1").stage, PointStage::Untouched);
     bench.take("I1");
     logTyped(QStringLiteral("29"));
     QVERIFY(bench.point("I1").settled());
@@ -143,10 +151,11 @@ void BenchPageTest::anotherPlanIsChosen()
     Bench bench;
     click(bench.page->valveSheet()->planKey());
     QCOMPARE(bench.page->sheet(), bench.page->planSheet());
-    const auto keys = bench.page->planSheet()->workKeys();
-    QCOMPARE(keys.size(), 2);
-    QVERIFY(!keys[0]->isEnabled());
-    click(keys[1]);
+    PlanSheet *sheet = bench.page->planSheet();
+    QCOMPARE(sheet->ways()->currentId(), std::optional(qint64(PlanWay::TwoPositions)));
+    QVERIFY(!sheet->workKey()->isEnabled());
+    clickRow(sheet->ways(), qint64(PlanWay::EachOnCompression));
+    click(sheet->workKey());
     QCOMPARE(bench.page->sheet(), bench.page->valveSheet());
     QCOMPARE(bench.state().plan->positions.size(), std::size_t(4));
     QVERIFY(readable(*bench.page->valveSheet()).contains(QStringLiteral("IN 1 EX 1")));
@@ -168,11 +177,8 @@ void BenchPageTest::whatAnotherSeatDoesArrives()
 {
     Bench bench;
     type(QStringLiteral("2"));
-    const auto other =
-        Garage::open(bench.shop.garage->path(), {std::make_shared<SteppingClock>(), std::make_shared<RandomUids>(), "other seat"});
-    const auto theirs = JobBook::open(**other, *bench.page->job());
-    (*theirs)->setWho(*addPerson(**other, "TB", {}));
-    QVERIFY((*theirs)->openNut(pointNamed(**theirs, "I2")));
+    const OtherSeat other(bench);
+    QVERIFY(other.book->openNut(pointNamed(*other.book, "I2")));
     QTRY_COMPARE(bench.point("I2").stage, PointStage::NutOpen);
     QCOMPARE(bench.page->openColumn()->rows(Gate::TurningTheCrank)->rows().size(), 2);
     // Nothing of it disturbs what is being typed here.
@@ -199,7 +205,7 @@ void BenchPageTest::firstStartAsksWhileSomethingIsOpen()
 void BenchPageTest::somebodyElseTakesOver()
 {
     Bench bench;
-    click(buttonNamed(*bench.page, QStringLiteral("Who, leaves")));
+    click(buttonNamed(*bench.page, QStringLiteral("Who, tools")));
     QCOMPARE(bench.page->sheet(), bench.page->sittingSheet());
     QTest::mouseClick(bench.page->sittingSheet()->initials()->edit(), Qt::LeftButton);
     type(QStringLiteral("TB"));
@@ -226,17 +232,29 @@ void BenchPageTest::theKeypadRestsWhileTheHeadIsHidden()
 void BenchPageTest::everythingHasANameAndIsLargeEnough()
 {
     Bench bench;
-    for (QWidget *sheet : {static_cast<QWidget *>(bench.page->valveSheet()), static_cast<QWidget *>(bench.page->turnSheet()),
-                           static_cast<QWidget *>(bench.page->crankSheet()), static_cast<QWidget *>(bench.page->planSheet())}) {
-        for (const auto *control : sheet->findChildren<QWidget *>()) {
+    int seen = 0;
+    press(Qt::Key_S);
+    const std::vector<std::function<void()>> ways{[] {},
+                                                  [&] { click(bench.page->valveSheet()->planKey()); },
+                                                  [&] { press(Qt::Key_C); },
+                                                  [&] { click(bench.page->valveSheet()->sheetKey()); },
+                                                  [&] { bench.page->turnCrank(); },
+                                                  [&] { click(bench.page->stepsColumn()->sittingKey()); }};
+    for (const auto &go : ways) {
+        bench.page->viewStep(bench.valveStep());
+        go();
+        QCoreApplication::processEvents();
+        for (const auto *control : bench.page->findChildren<QWidget *>()) {
             if (control->focusPolicy() == Qt::NoFocus || !control->isVisible() || qobject_cast<const QAbstractScrollArea *>(control))
                 continue;
             const auto *button = qobject_cast<const QAbstractButton *>(control);
             const QString name = control->accessibleName().isEmpty() && button ? button->text() : control->accessibleName();
             QVERIFY2(!name.isEmpty(), control->metaObject()->className());
             QVERIFY2(control->height() >= 44, qPrintable(name));
+            ++seen;
         }
     }
+    QVERIFY(seen > 80);
 }
 
 void BenchPageTest::anOpenJobIsLeftAsItIs()

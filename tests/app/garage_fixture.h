@@ -8,10 +8,14 @@
 #include <QAbstractButton>
 #include <QApplication>
 #include <QRegularExpression>
+#include <QSettings>
 #include <QStyleFactory>
 #include <QTemporaryDir>
 #include <QTest>
 
+#include <unistd.h>
+
+#include <filesystem>
 #include <memory>
 
 namespace asleft::testing {
@@ -51,16 +55,48 @@ struct Shop {
 };
 
 /// An even four in line, stored as a person would type it.
-inline NewVehicle addFour(Garage &garage, const char *name = "Hollin 40 tractor")
+inline NewVehicle addFour(Garage &garage, const char *name = "Hollin 40 tractor", const char *engineName = "")
 {
     VehicleText text;
     text.name = name;
+    text.engineName = engineName;
     text.engine.firingOrder = "1-3-4-2";
     const auto added = addVehicle(garage, text);
     if (!added)
         qFatal("the vehicle could not be added");
     return *added;
 }
+
+/// The garage of a shop once more, as it opens where it may only be read. The shop's own has to be closed before: reset() it.
+struct ReadOnlyShop {
+    explicit ReadOnlyShop(Shop &shop)
+    {
+        namespace fs = std::filesystem;
+        const std::string path = shop.garage->path();
+        shop.desk.reset();
+        shop.garage.reset();
+        fs::permissions(shop.folder.path().toStdString(), fs::perms(0755));
+        for (const auto &entry : fs::directory_iterator(shop.folder.path().toStdString()))
+            fs::permissions(entry.path(), fs::perms(0444));
+        fs::permissions(shop.folder.path().toStdString(), fs::perms(0555));
+        // Who runs the tests as root may write anything: for this they are nobody in particular.
+        constexpr uid_t nobody = 65534;
+        const bool root = ::geteuid() == 0;
+        if (root && ::seteuid(nobody) != 0)
+            qFatal("root could not become nobody");
+        auto opened = Garage::open(path, {std::make_shared<SteppingClock>(), std::make_shared<CountedUids>(), "seat"});
+        if (root && ::seteuid(0) != 0)
+            qFatal("nobody could not become root again");
+        fs::permissions(shop.folder.path().toStdString(), fs::perms(0755));
+        if (!opened)
+            qFatal("the garage could not be opened");
+        garage = std::move(*opened);
+        desk = std::make_unique<Desk>(*garage, Look::Light);
+    }
+
+    std::unique_ptr<Garage> garage;
+    std::unique_ptr<Desk> desk;
+};
 
 /// Shows a page and gives it the keyboard, as an opened window has it.
 inline void present(QWidget &page, QSize size = {1280, 800})
@@ -111,6 +147,11 @@ inline void failOnWarnings()
     {                                                                                                                                      \
         qputenv("QT_QPA_PLATFORM", "offscreen");                                                                                           \
         QApplication application(count, words);                                                                                            \
+        /* What is remembered from one start to the next is kept apart from whoever runs the tests. */                                     \
+        const QTemporaryDir settings;                                                                                                      \
+        QSettings::setDefaultFormat(QSettings::IniFormat);                                                                                 \
+        QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, settings.path());                                                   \
+        QCoreApplication::setOrganizationName(QStringLiteral("Asleft tests"));                                                             \
         QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));                                                           \
         QApplication::setFont(asleft::textFont(asleft::TextSize::Body));                                                                   \
         TestClass test;                                                                                                                    \

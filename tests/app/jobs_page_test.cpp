@@ -1,12 +1,27 @@
 #include "garage_fixture.h"
 
+#include "pages/job_sheet.h"
 #include "pages/jobs_model.h"
 #include "pages/jobs_page.h"
 #include "pages/new_job_form.h"
 #include "pages/vehicles_model.h"
+#include "parts/choice_keys.h"
+#include "parts/key_button.h"
 #include "parts/message_line.h"
 #include "parts/ruled_list.h"
 #include "parts/value_field.h"
+#include "sheet_saving.h"
+
+#include <records/bench_sheet.h>
+#include <work/job_book.h>
+
+#include <QFile>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QRegularExpression>
+#include <QSignalSpy>
+
+#include <cmath>
 
 using namespace asleft;
 using namespace asleft::testing;
@@ -18,6 +33,31 @@ struct Open {
     {
         QObject::connect(&page, &JobsPage::benchWanted, &page, [this](JobId job) { onBench = job; });
         present(page);
+    }
+
+    /// A job on a vehicle of its own, in hand on the page.
+    JobId openOne()
+    {
+        const NewVehicle added = addFour(*shop.garage);
+        const auto job = openJob(*shop.garage, added.vehicle, added.engine, builtInSheets().front(), "Valves: all of them");
+        if (!job)
+            qFatal("the job could not be opened");
+        page.choose(job->key());
+        return *job;
+    }
+
+    /// Asks for a bench sheet and answers with a path.
+    void choosePath(const QString &path)
+    {
+        click(page.sheet()->paperKey());
+        auto *dialog = page.findChild<QFileDialog *>();
+        if (!dialog)
+            qFatal("nobody asks where to");
+        dialog->setOption(QFileDialog::DontConfirmOverwrite);
+        dialog->selectFile(path);
+        QMetaObject::invokeMethod(dialog, "accept");
+        // It goes once the events are seen.
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
     }
 
     Shop shop;
@@ -68,7 +108,7 @@ private Q_SLOTS:
     {
         Open open;
         const NewVehicle added = addFour(*open.shop.garage);
-        open.page.beginNew(added.vehicle);
+        open.page.beginNew(added.engine);
         ValueField *title = open.page.newJob()->titleField();
         title->edit()->setFocus();
         title->edit()->selectAll();
@@ -78,6 +118,35 @@ private Q_SLOTS:
         QVERIFY(!title->message()->sentence().isEmpty());
         QCOMPARE(open.page.newJob()->vehicle(), std::optional<qint64>(added.vehicle.key()));
         QVERIFY(!open.onBench);
+    }
+
+    void anEngineOnTheStandGetsAJob()
+    {
+        Open open;
+        const NewVehicle added = addFour(*open.shop.garage, "Hollin 40 tractor", "Old four");
+        QVERIFY(moveEngine(*open.shop.garage, added.engine, std::nullopt));
+        open.page.beginNew(added.engine);
+        open.page.newJob()->titleField()->edit()->setFocus();
+        press(Qt::Key_Return);
+        QCOMPARE(open.jobs.jobs().size(), 1U);
+        QVERIFY(open.onBench == open.jobs.jobs().front().id);
+        const auto book = JobBook::open(*open.shop.garage, *open.onBench);
+        QVERIFY(book);
+        QCOMPARE((*book)->state().frame->engine.id, added.engine);
+        QVERIFY((*book)->state().frame->vehicle.stand);
+    }
+
+    void aVehicleWithoutAnEngineIsToldSo()
+    {
+        Open open;
+        const NewVehicle added = addFour(*open.shop.garage);
+        QVERIFY(moveEngine(*open.shop.garage, added.engine, std::nullopt));
+        open.page.beginNew({});
+        open.page.newJob()->chooseVehicle(added.vehicle.key());
+        click(buttonNamed(open.page, QStringLiteral("Open the job")));
+        QCOMPARE(open.page.newJob()->message()->role(), MessageLine::Role::Refusal);
+        QVERIFY(open.page.newJob()->message()->sentence().contains(QStringLiteral("Hollin 40 tractor")));
+        QVERIFY(open.jobs.jobs().empty());
     }
 
     void theListOpensAJobOnTheBench()
@@ -102,6 +171,73 @@ private Q_SLOTS:
         QCOMPARE(open.jobs.jobs().size(), 2U);
         QCOMPARE(open.page.list()->currentId(), std::optional<qint64>(first->key()));
         QCOMPARE(open.page.list()->currentIndex().row(), 1);
+    }
+
+    void aBenchSheetIsWrittenForBothPapers()
+    {
+        Open open;
+        const JobId job = open.openOne();
+        // A4 is 210 mm by 297 mm, Letter 8½ in by 11 in: 595 × 842 and 612 × 792 points.
+        const QList<std::pair<SheetPaper, QByteArray>> papers{{SheetPaper::A4, "595 842"}, {SheetPaper::Letter, "612 792"}};
+        for (const auto &[paper, size] : papers) {
+            click(open.page.sheet()->paperKeys()->key(int(paper)));
+            QCOMPARE(rememberedPaper(), paper);
+            const QString path = open.shop.folder.filePath(paperName(paper) + QStringLiteral(".pdf"));
+            open.choosePath(path);
+            const QByteArray bytes = contentOf(path);
+            QVERIFY(bytes.startsWith("%PDF"));
+            QVERIFY2(boxOf(bytes).startsWith(size), boxOf(bytes).constData());
+            QCOMPARE(open.page.sheet()->paperMessage()->role(), MessageLine::Role::Done);
+            QVERIFY(open.page.sheet()->paperMessage()->sentence().contains(QFileInfo(path).fileName()));
+        }
+        Open again;
+        QCOMPARE(again.page.sheet()->paper(), SheetPaper::Letter);
+        QVERIFY(JobBook::open(*open.shop.garage, job));
+    }
+
+    void aBenchSheetThatCannotBeWrittenIsToldInASentence()
+    {
+        Open open;
+        const JobId job = open.openOne();
+        SheetSaving saving(&open.page);
+        QSignalSpy written(&saving, &SheetSaving::written);
+        QSignalSpy refused(&saving, &SheetSaving::refused);
+        saving.write(*open.shop.garage, job, SheetPaper::A4, open.shop.folder.filePath(QStringLiteral("no/such/folder.pdf")));
+        saving.write(*open.shop.garage, JobId(99), SheetPaper::A4, open.shop.folder.filePath(QStringLiteral("a.pdf")));
+        QCOMPARE(written.size(), 0);
+        QCOMPARE(refused.size(), 2);
+        for (const QList<QVariant> &told : refused)
+            QVERIFY(!told.front().toString().isEmpty());
+        QVERIFY(!QFileInfo::exists(open.shop.folder.filePath(QStringLiteral("a.pdf"))));
+    }
+
+    void leavingTheQuestionWritesNothing()
+    {
+        Open open;
+        open.openOne();
+        click(open.page.sheet()->paperKey());
+        auto *dialog = open.page.findChild<QFileDialog *>();
+        QVERIFY(dialog);
+        QVERIFY2(dialog->selectedFiles().constFirst().endsWith(QStringLiteral("Hollin 40 tractor, Valves- all of them.pdf")),
+                 qPrintable(dialog->selectedFiles().constFirst()));
+        dialog->reject();
+        QVERIFY(open.page.sheet()->paperMessage()->sentence().isEmpty());
+    }
+
+private:
+    static QByteArray contentOf(const QString &path)
+    {
+        QFile file(path);
+        return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
+    }
+
+    /// The size of the first page, in whole points.
+    static QByteArray boxOf(const QByteArray &pdf)
+    {
+        const QRegularExpression box(QStringLiteral("/MediaBox\\s*\\[\\s*0 0 ([0-9.]+) ([0-9.]+)"));
+        const auto found = box.match(QString::fromLatin1(pdf));
+        const auto points = [&](int group) { return QByteArray::number(std::lround(found.captured(group).toDouble())); };
+        return points(1) + ' ' + points(2);
     }
 };
 

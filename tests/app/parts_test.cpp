@@ -114,6 +114,34 @@ private Q_SLOTS:
         QVERIFY(field.edit()->height() >= touchHeight);
     }
 
+    void aQuestionIsNoRefusalAndGoesLikeOne()
+    {
+        ValueField field(QStringLiteral("Asked for"));
+        present(field, {300, 120});
+        field.setNote(QStringLiteral("understood"));
+        field.ask(QStringLiteral("Millimetres?"));
+        QVERIFY(field.isAsking() && !field.isRefused());
+        field.setNote(QStringLiteral("understood otherwise"));
+        QCOMPARE(field.message()->sentence(), QStringLiteral("Millimetres?"));
+        field.accept();
+        QVERIFY(!field.isAsking());
+        QCOMPARE(field.message()->sentence(), QStringLiteral("understood otherwise"));
+        field.ask(QStringLiteral("Millimetres?"));
+        field.refuse(QStringLiteral("No."));
+        QVERIFY(field.isRefused() && !field.isAsking());
+    }
+
+    void aForbiddenKeyStaysOff()
+    {
+        KeyButton key(QStringLiteral("Save"));
+        present(key, key.sizeHint());
+        key.forbid(QStringLiteral("Only to be read."));
+        key.setEnabled(true);
+        QVERIFY(!key.isEnabled());
+        QVERIFY(key.toolTip().contains(QStringLiteral("Only to be read.")));
+        QCOMPARE(key.accessibleDescription(), QStringLiteral("Only to be read."));
+    }
+
     void arrowsMoveAlongAChoice()
     {
         ChoiceKeys keys(QStringLiteral("Layout"), {QStringLiteral("a"), QStringLiteral("b"), QStringLiteral("c")});
@@ -132,6 +160,24 @@ private Q_SLOTS:
         QCOMPARE(interface->role(), QAccessible::RadioButton);
         QVERIFY(interface->state().checked);
         QVERIFY(keys.key(0)->height() >= touchHeight);
+    }
+
+    void tabStopsAtTheChosenKeyFromTheStart()
+    {
+        QWidget page;
+        auto *column = new QVBoxLayout(&page);
+        auto *before = new KeyButton(QStringLiteral("before"));
+        auto *keys = new ChoiceKeys(QStringLiteral("Layout"), {QStringLiteral("a"), QStringLiteral("b"), QStringLiteral("c")});
+        auto *after = new KeyButton(QStringLiteral("after"));
+        for (QWidget *part : {static_cast<QWidget *>(before), static_cast<QWidget *>(keys), static_cast<QWidget *>(after)})
+            column->addWidget(part);
+        keys->setChoice(1);
+        present(page, {300, 300});
+        before->setFocus();
+        press(Qt::Key_Tab);
+        QVERIFY(keys->key(1)->hasFocus());
+        press(Qt::Key_Tab);
+        QVERIFY(after->hasFocus());
     }
 
     void rowsAreTakenOverOneByOne()

@@ -1,11 +1,6 @@
-#include "garage_fixture.h"
+#include "specs_driver.h"
 
 #include "pages/spec_form.h"
-#include "pages/specs_model.h"
-#include "pages/specs_page.h"
-#include "pages/table_form.h"
-#include "pages/table_row.h"
-#include "pages/vehicles_model.h"
 #include "parts/choice_keys.h"
 #include "parts/key_button.h"
 #include "parts/message_line.h"
@@ -15,32 +10,9 @@
 
 using namespace asleft;
 using namespace asleft::testing;
+using Open = OpenSpecs;
 using Section = SpecsPage::Section;
 using Field = SpecField;
-
-namespace {
-
-/// The page on a garage with one engine.
-struct Open {
-    Open() : added(addFour(*shop.garage)), vehicles(*shop.garage), specs(*shop.garage, vehicles), page(*shop.desk, specs, vehicles)
-    {
-        present(page);
-    }
-
-    SpecForm &form(Section section)
-    {
-        page.chooseSection(section);
-        return *page.form(section);
-    }
-
-    Shop shop;
-    NewVehicle added;
-    VehiclesModel vehicles;
-    SpecsModel specs;
-    SpecsPage page;
-};
-
-} // namespace
 
 class SpecsPageTest : public QObject {
     Q_OBJECT
@@ -146,106 +118,139 @@ private Q_SLOTS:
         QVERIFY(!form.field(Field::Band)->isRefused());
     }
 
-    void theManualsTableIsTypedAndStored()
+    void onlyWhatAnEngineHasIsAskedFor()
     {
-        Open open;
-        open.page.chooseSection(Section::CrankPositions);
-        TableForm &table = *open.page.table();
-        table.focusFirst();
-        type(QStringLiteral("WM"));
-        press(Qt::Key_Return);
-        type(QStringLiteral("12"));
-        press(Qt::Key_Return);
-        typeRow(QStringLiteral("1"), false, QStringLiteral("IN 1 2 EX 1 3"));
-        QVERIFY(table.row(0)->understood()->sentence().contains(QStringLiteral("IN 1 2 EX 1 3")));
-        typeRow(QStringLiteral("1"), true, QStringLiteral("IN 3 4 EX 2 4"));
-        press(Qt::Key_Return); // on the key that saves
-        QVERIFY(open.specs.table());
-        QCOMPARE(open.specs.table()->lines.size(), 2U);
-        QCOMPARE(open.specs.table()->source.page, std::string("12"));
-        QCOMPARE(table.message()->role(), MessageLine::Role::Done);
-    }
-
-    void aDoubtfulEntryIsAskedAboutOnce()
-    {
-        Open open;
-        open.page.chooseSection(Section::CrankPositions);
-        TableForm &table = *open.page.table();
-        table.row(0)->cylinder()->edit()->setFocus();
-        typeRow(QStringLiteral("1"), false, QStringLiteral("IN 1 2 EX 1 3 4"));
+        {
+            Open plain;
+            QCOMPARE(sectionsOf(plain.page),
+                     (QList<Section>{Section::IntakeLash, Section::ExhaustLash, Section::LockNut, Section::CrankPositions}));
+        }
+        Open all([](VehicleText &text) {
+            text.engine.valves = "4";
+            text.engine.bridged = text.engine.bridgeScrews = text.engine.injectors = text.engine.decompressors = true;
+        });
+        QCOMPARE(sectionsOf(all.page),
+                 (QList<Section>{Section::IntakeLash, Section::ExhaustLash, Section::BridgeScrew, Section::Decompressor, Section::Injector,
+                                 Section::LockNut, Section::CrankPositions}));
+        SpecForm &form = all.form(Section::Injector);
+        QVERIFY(form.isVisible());
+        form.focusFirst();
+        type(QStringLiteral("78.2 ± 0.1 mm"));
         press(Qt::Key_S, Qt::ControlModifier);
-        QVERIFY2(!open.specs.table(), "asked first");
-        QVERIFY(table.keepKey()->isVisible());
-        QVERIFY(table.message()->sentence().contains(QStringLiteral("4")));
-        QVERIFY(table.keepKey()->hasFocus());
+        QVERIFY2(all.specs.now(SpecSubject::Injector), "an injector's height is no lash: nothing is asked");
+    }
+
+    void aTwoStrokeWithoutIntakeValvesHasNoIntakeLash()
+    {
+        Open open([](VehicleText &text) { text.engine.cycle = Cycle::TwoStroke; });
+        QCOMPARE(sectionsOf(open.page), (QList<Section>{Section::ExhaustLash, Section::LockNut, Section::CrankPositions}));
+        QCOMPARE(open.page.section(), Section::ExhaustLash);
+        QVERIFY(open.page.form(Section::ExhaustLash)->isVisible());
+    }
+
+    void hydraulicTappetsAreAskedForInTurns()
+    {
+        Open open([](VehicleText &text) { text.screw.kind = AdjusterKind::Hydraulic; });
+        SpecForm &form = open.form(Section::IntakeLash);
+        QCOMPARE(form.units()->choice(), turnsChoice(SpecSubject::IntakeLash).value());
+        form.focusFirst();
+        type(QStringLiteral("1/2-3/4"));
+        QVERIFY(form.field(Field::Band)->message()->sentence().contains(QStringLiteral("zero lash")));
+        QVERIFY2(!form.field(Field::OtherBand)->isVisible(), "turns have one system");
+        press(Qt::Key_S, Qt::ControlModifier);
+        const Spec *now = open.specs.now(SpecSubject::IntakeLash);
+        QVERIFY(now);
+        const auto *turns = std::get_if<SpecBand<Angle>>(&now->asked);
+        QVERIFY(turns);
+        QCOMPARE(turns->first.low, std::optional(degrees(180)));
+        QCOMPARE(turns->first.high, std::optional(degrees(270)));
+        // The collapsed clearance is another way to ask, of another size than a lash.
+        click(form.units()->key(0));
+        form.focusFirst();
+        form.field(Field::Band)->edit()->selectAll();
+        type(QStringLiteral("2.8-5.3 mm"));
+        press(Qt::Key_S, Qt::ControlModifier);
+        QVERIFY(std::holds_alternative<SpecBand<Length>>(open.specs.now(SpecSubject::IntakeLash)->asked));
+    }
+
+    void turnsAreOfferedOnlyWhereTheyMakeSense()
+    {
+        Open open;
+        SpecForm &form = open.form(Section::IntakeLash);
+        QVERIFY(!form.units()->key(turnsChoice(SpecSubject::IntakeLash).value())->isVisible());
+        QVERIFY(!turnsChoice(SpecSubject::LockNut));
+    }
+
+    void aWrongUnitIsAskedAboutOnce()
+    {
+        Open open;
+        SpecForm &form = open.form(Section::IntakeLash);
+        form.focusFirst();
+        click(form.units()->key(1)); // bare numbers count in inches
+        form.focusFirst();
+        type(QStringLiteral("0.30"));
         press(Qt::Key_Return);
-        QVERIFY(open.specs.table());
-        QVERIFY(!table.keepKey()->isVisible());
-        table.row(0)->points()->edit()->setFocus();
+        ValueField *band = form.field(Field::Band);
+        QVERIFY(band->isAsking());
+        QVERIFY(!band->isRefused());
+        QVERIFY(band->edit()->hasFocus());
+        QVERIFY(band->message()->sentence().contains(QStringLiteral("0.30")));
+        press(Qt::Key_Return);
+        QVERIFY2(!band->edit()->hasFocus(), "the same Enter again goes on");
         press(Qt::Key_S, Qt::ControlModifier);
-        QVERIFY2(!table.keepKey()->isVisible(), "the same entry is not asked about again");
-        QCOMPARE(table.message()->role(), MessageLine::Role::Done);
-    }
-
-    void aBadLineIsRefusedAtTheLine_data()
-    {
-        QTest::addColumn<QString>("cylinder");
-        QTest::addColumn<QString>("points");
-        QTest::newRow("no such cylinder") << QStringLiteral("9") << QStringLiteral("IN 1");
-        QTest::newRow("no such valve") << QStringLiteral("1") << QStringLiteral("IN 9");
-        QTest::newRow("no valves") << QStringLiteral("1") << QString();
-        QTest::newRow("letters") << QStringLiteral("1") << QStringLiteral("abc");
-        QTest::newRow("a valve twice") << QStringLiteral("1") << QStringLiteral("IN 1 1");
-        QTest::newRow("a megabyte") << QStringLiteral("1") << QString(1 << 20, QLatin1Char('1'));
-    }
-
-    void aBadLineIsRefusedAtTheLine()
-    {
-        QFETCH(QString, cylinder);
-        QFETCH(QString, points);
-        Open open;
-        open.page.chooseSection(Section::CrankPositions);
-        TableForm &table = *open.page.table();
-        table.row(0)->cylinder()->edit()->setFocus();
-        type(cylinder);
-        table.row(0)->points()->edit()->setFocus();
-        QApplication::clipboard()->setText(points);
-        press(Qt::Key_V, Qt::ControlModifier);
+        const Spec *now = open.specs.now(SpecSubject::IntakeLash);
+        QVERIFY(now);
+        QCOMPARE(std::get<SpecBand<Length>>(now->asked).first.text, std::string("0.30"));
+        QCOMPARE(std::get<SpecBand<Length>>(now->asked).first.unit, LengthUnit::Inch);
+        form.focusFirst();
+        press(Qt::Key_Return);
+        QVERIFY2(!band->isAsking(), "it was answered");
+        form.focusFirst();
+        band->edit()->selectAll();
+        type(QStringLiteral("0.35"));
         press(Qt::Key_S, Qt::ControlModifier);
-        QVERIFY(table.row(0)->points()->isRefused() || table.row(0)->cylinder()->isRefused());
-        QCOMPARE(table.row(0)->points()->text(), points.left(longestPaste));
-        QCOMPARE(table.message()->role(), MessageLine::Role::Refusal);
-        QVERIFY(!open.specs.table());
+        QVERIFY2(band->isAsking() && open.specs.now(SpecSubject::IntakeLash)->revision == 1, "another text is another question");
+        press(Qt::Key_S, Qt::ControlModifier);
+        QCOMPARE(open.specs.now(SpecSubject::IntakeLash)->revision, 2);
     }
 
-    void linesComeAndGo()
+    void aQuestionGoesWithItsText()
     {
         Open open;
-        open.page.chooseSection(Section::CrankPositions);
-        TableForm &table = *open.page.table();
-        click(buttonNamed(open.page, QStringLiteral("One more position")));
-        QCOMPARE(table.rows(), 3);
-        QVERIFY(table.row(2)->cylinder()->edit()->hasFocus());
-        typeRow(QStringLiteral("4"), true, QStringLiteral("IN 1"));
-        while (table.rows() > 1)
-            click(buttonNamed(open.page, QStringLiteral("Take out")));
-        QCOMPARE(table.row(0)->points()->text(), QStringLiteral("IN 1"));
-        click(buttonNamed(open.page, QStringLiteral("Take out")));
-        QCOMPARE(table.rows(), 1);
-        QVERIFY(table.row(0)->points()->text().isEmpty());
+        SpecForm &form = open.form(Section::ExhaustLash);
+        form.focusFirst();
+        type(QStringLiteral("0.016"));
+        press(Qt::Key_Tab);
+        ValueField *band = form.field(Field::Band);
+        QVERIFY2(band->isAsking(), "0.016 mm is less than any lash");
+        form.focusFirst();
+        press(Qt::Key_End);
+        type(QStringLiteral(" in"));
+        QVERIFY(!band->isAsking());
+        press(Qt::Key_S, Qt::ControlModifier);
+        QCOMPARE(form.message()->role(), MessageLine::Role::Done);
+    }
+
+    void aVehicleWithoutAnEngineIsNotInTheList()
+    {
+        Open open;
+        QVERIFY(moveEngine(*open.shop.garage, open.added.engine, std::nullopt));
+        QCOMPARE(open.vehicles.rows()->rowCount(), 2);
+        QCOMPARE(open.vehicles.engineRows()->rowCount(), 1);
+        SpecForm &form = open.form(Section::IntakeLash);
+        form.focusFirst();
+        type(QStringLiteral("0.30 mm"));
+        press(Qt::Key_S, Qt::ControlModifier);
+        QVERIFY2(open.specs.now(SpecSubject::IntakeLash), "the engine on the stand keeps its sheet");
     }
 
 private:
-    /// Types a line where the keyboard stands, Enter by Enter.
-    static void typeRow(const QString &cylinder, bool overlap, const QString &points)
+    static QList<Section> sectionsOf(const SpecsPage &page)
     {
-        type(cylinder);
-        press(Qt::Key_Return);
-        if (overlap)
-            press(Qt::Key_Right);
-        press(Qt::Key_Return);
-        type(points);
-        press(Qt::Key_Return);
+        QList<Section> sections;
+        for (const RuledRow &row : page.sections().rows())
+            sections.append(Section(row.id));
+        return sections;
     }
 };
 

@@ -16,3 +16,5 @@ foreach(file IN LISTS app_tests)
     get_filename_component(name ${file} NAME_WE)
     asleft_app_test(${name})
 endforeach()
+# Sets every engine of the invented garage.
+target_link_libraries(app_every_engine_test PRIVATE demo_garage)

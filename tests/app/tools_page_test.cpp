@@ -1,13 +1,18 @@
 #include "garage_fixture.h"
 
 #include "pages/feeler_form.h"
+#include "pages/gauge_form.h"
 #include "pages/person_form.h"
+#include "pages/rule_form.h"
 #include "pages/tools_model.h"
 #include "pages/tools_page.h"
+#include "parts/choice_keys.h"
 #include "parts/message_line.h"
 #include "parts/value_field.h"
 
 #include <QClipboard>
+
+#include <cmath>
 
 using namespace asleft;
 using namespace asleft::testing;
@@ -80,6 +85,123 @@ private Q_SLOTS:
         press(Qt::Key_Return);
         QVERIFY(page.people()->initials()->isRefused());
         QCOMPARE(tools.peopleRows()->rowCount(), 1);
+    }
+
+    void aGaugeIsTypedByKeyboardAndItsWorthIsTold()
+    {
+        Shop shop;
+        ToolsModel tools(*shop.garage);
+        ToolsPage page(*shop.desk, tools);
+        present(page);
+        GaugeForm &form = *page.gauges();
+        form.name()->edit()->setFocus();
+        type(QStringLiteral("Dial gauge 4"));
+        press(Qt::Key_Return);
+        type(QStringLiteral("0.02"));
+        press(Qt::Key_Return);
+        type(QStringLiteral("0.01 mm"));
+        // u² = (0.02² + 0.005²)/3 mm², U = 2u = 0.0238 mm (JCGM 100:2008, 4.3.7 and F.2.2.1).
+        QVERIFY2(form.worth()->sentence().contains(QStringLiteral("0.02")), qPrintable(form.worth()->sentence()));
+        QCOMPARE(form.worth()->sentence().count(QChar(0x00B1)), 1);
+        press(Qt::Key_Return);
+        QCOMPARE(form.message()->role(), MessageLine::Role::Done);
+        QCOMPARE(tools.gaugeRows()->rowCount(), 1);
+        QCOMPARE(tools.feelerRows()->rowCount(), 0);
+        const Tool *gauge = tools.tool(tools.gaugeRows()->rows().front().id);
+        QVERIFY(gauge && gauge->kind == ToolKind::DialGauge);
+        const auto uncertainty = uncertaintyOf(*gauge, {});
+        QVERIFY(uncertainty);
+        QVERIFY(std::abs(toMillimetres(*uncertainty) - 0.0238) < 0.0001);
+        QVERIFY(tools.gaugeRows()->rows().front().note.contains(QChar(0x00B1)));
+        QVERIFY(form.name()->text().isEmpty() && form.name()->edit()->hasFocus());
+    }
+
+    void aMicrometerOfUnknownErrorsIsTakenAndSaidSo()
+    {
+        Shop shop;
+        ToolsModel tools(*shop.garage);
+        ToolsPage page(*shop.desk, tools);
+        present(page);
+        click(page.gauges()->kind()->key(1));
+        page.gauges()->name()->edit()->setFocus();
+        type(QStringLiteral("Old micrometer"));
+        click(buttonNamed(page, QStringLiteral("Save the gauge")));
+        QCOMPARE(tools.gaugeRows()->rowCount(), 1);
+        QCOMPARE(tools.tool(tools.gaugeRows()->rows().front().id)->kind, ToolKind::Micrometer);
+        QVERIFY(!tools.gaugeRows()->rows().front().note.contains(QChar(0x00B1)));
+    }
+
+    void badErrorsOfAGaugeAreRefusedAndStay_data()
+    {
+        QTest::addColumn<QString>("text");
+        QTest::newRow("letters") << QStringLiteral("abc");
+        QTest::newRow("below zero") << QStringLiteral("-0.02");
+        QTest::newRow("ambiguous") << QStringLiteral("1,250");
+        QTest::newRow("a torque") << QStringLiteral("2 N·m");
+        QTest::newRow("exponent") << QStringLiteral("1e9 mm");
+        QTest::newRow("a megabyte") << QString(1 << 20, QLatin1Char('5'));
+    }
+
+    void badErrorsOfAGaugeAreRefusedAndStay()
+    {
+        QFETCH(QString, text);
+        Shop shop;
+        ToolsModel tools(*shop.garage);
+        ToolsPage page(*shop.desk, tools);
+        present(page);
+        for (ValueField *field : {page.gauges()->permissibleError(), page.gauges()->resolution()}) {
+            page.gauges()->name()->edit()->setFocus();
+            page.gauges()->name()->edit()->selectAll();
+            type(QStringLiteral("Dial gauge"));
+            field->edit()->setFocus();
+            QApplication::clipboard()->setText(text);
+            press(Qt::Key_V, Qt::ControlModifier);
+            QVERIFY2(!field->isRefused(), "not while it is typed");
+            page.gauges()->save();
+            QVERIFY(field->isRefused());
+            QVERIFY(!field->message()->sentence().isEmpty());
+            QVERIFY(field->edit()->hasFocus());
+            QCOMPARE(field->text(), text.left(longestPaste));
+            QCOMPARE(page.gauges()->name()->text(), QStringLiteral("Dial gauge"));
+            QCOMPARE(tools.gaugeRows()->rowCount(), 0);
+            field->edit()->selectAll();
+            press(Qt::Key_Delete);
+            QVERIFY(!field->isRefused());
+        }
+    }
+
+    void aGaugeWantsAName()
+    {
+        Shop shop;
+        ToolsModel tools(*shop.garage);
+        ToolsPage page(*shop.desk, tools);
+        present(page);
+        page.gauges()->resolution()->edit()->setFocus();
+        press(Qt::Key_Return);
+        QVERIFY(page.gauges()->name()->isRefused());
+        QVERIFY(page.gauges()->name()->edit()->hasFocus());
+        type(QStringLiteral("D"));
+        QVERIFY(!page.gauges()->name()->isRefused());
+    }
+
+    void theRuleIsChosenAndExplained()
+    {
+        Shop shop;
+        ToolsModel tools(*shop.garage);
+        ToolsPage page(*shop.desk, tools);
+        present(page);
+        QCOMPARE(tools.rule(), DecisionRule::Simple);
+        const QString simple = page.rule()->meaning()->sentence();
+        QVERIFY(!simple.isEmpty());
+        page.rule()->rule()->takeFocus();
+        press(Qt::Key_Right);
+        QCOMPARE(tools.rule(), DecisionRule::WithUncertainty);
+        QVERIFY(page.rule()->meaning()->sentence() != simple);
+        QCOMPARE(page.rule()->message()->role(), MessageLine::Role::Done);
+        QVERIFY(decisionRule(*shop.garage) == DecisionRule::WithUncertainty);
+        QVERIFY(setDecisionRule(*shop.garage, DecisionRule::Simple));
+        QCOMPARE(page.rule()->rule()->choice(), 0);
+        QCOMPARE(page.rule()->meaning()->sentence(), simple);
     }
 };
 

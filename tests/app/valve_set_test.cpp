@@ -305,8 +305,9 @@ void ValveSet::setTheRest(BenchPage &bench)
         QVERIFY(bench.valveSheet()->bar()->now()->text().contains(QStringLiteral("above"), Qt::CaseInsensitive));
         QCOMPARE(lookOf(bench.book()->state(), pointNamed(*bench.book(), "E6"), true).verdict, Verdict::High);
         press(Qt::Key_K);
+        logTyped(QStringLiteral("seat is due, watched until then"));
     }
-    const StillOpen open = stillOpen(bench.book()->state());
+    const StillOpen open = stillOpen(bench.book()->state(), SystemClock().now());
     const auto ofValves = [](const std::vector<OpenItem> &items) {
         return std::count_if(items.begin(), items.end(), [](const OpenItem &item) { return item.kind != OpenItem::Kind::StepUndone; });
     };
@@ -316,6 +317,8 @@ void ValveSet::setTheRest(BenchPage &bench)
     QCOMPARE(open.firstStart.front().kind, OpenItem::Kind::OutOfBand);
     QCOMPARE(nameOf(*bench.book(), open.firstStart.front().point), odd);
     QVERIFY(open.firstStart.front().kept);
+    QCOMPARE(bench.book()->state().point(*open.firstStart.front().point).kept,
+             std::optional<std::string>("seat is due, watched until then"));
     const auto &rows = bench.openColumn()->rows(Gate::FirstStart)->rows();
     QVERIFY(rows.front().title.contains(QStringLiteral("6")) && rows.front().title.contains(QStringLiteral("above")));
     QCOMPARE(nextValveAct(bench.book()->state()).kind, NextAct::Kind::NothingOpen);

@@ -15,6 +15,17 @@ VehicleTyped four()
     return typed;
 }
 
+VehicleTyped withCam()
+{
+    VehicleTyped typed = four();
+    typed.camKnown = true;
+    typed.texts[Field::IntakeOpens] = QStringLiteral("-4");
+    typed.texts[Field::IntakeCloses] = QStringLiteral("45");
+    typed.texts[Field::ExhaustOpens] = QStringLiteral("45");
+    typed.texts[Field::ExhaustCloses] = QStringLiteral("10.5");
+    return typed;
+}
+
 QList<Field> refusedIn(const VehicleTyped &typed)
 {
     QList<Field> fields;
@@ -65,6 +76,13 @@ private Q_SLOTS:
         row("pitch in letters", Field::Pitch, QStringLiteral("abc"));
         row("pitch below zero", Field::Pitch, QStringLiteral("-3"));
         row("endless pitch", Field::Pitch, QStringLiteral("1e9 mm"));
+        row("a page as number", Field::Number, QString(1000, QLatin1Char('x')));
+        row("six valves a cylinder", Field::Valves, QStringLiteral("6"));
+        row("valves in letters a cylinder", Field::Valves, QStringLiteral("abc"));
+        row("an exhaust valve missing", Field::Valves, QStringLiteral("2+0"));
+        row("teeth in letters", Field::Barring, QStringLiteral("abc"));
+        row("no pinion", Field::Barring, QStringLiteral("132"));
+        row("pinion without teeth", Field::Barring, QStringLiteral("132/0"));
         row("ratio out of range", Field::Ratio, QStringLiteral("80"));
         row("ratio in letters", Field::Ratio, QStringLiteral("abc"));
     }
@@ -76,6 +94,140 @@ private Q_SLOTS:
         VehicleTyped typed = four();
         typed.texts[Field(field)] = text;
         QCOMPARE(refusedIn(typed), QList<Field>{Field(field)});
+    }
+
+    void aBridgeNeedsAPair()
+    {
+        VehicleTyped typed = four();
+        typed.texts[Field::Valves] = QStringLiteral("1+1");
+        typed.bridged = true;
+        QCOMPARE(refusedIn(typed), QList<Field>{Field::Valves});
+        typed.texts[Field::Valves] = QStringLiteral("4");
+        typed.bridgeScrews = true;
+        typed.injectors = true;
+        typed.decompressors = true;
+        QCOMPARE(refusedIn(typed), QList<Field>());
+        const VehicleReading read = readVehicle(typed, DecimalMark::Point);
+        const auto design = designEngine(read.text.engine);
+        QVERIFY(design);
+        // A four-valve head with bridges has two lashes and two bridge screws a cylinder, one decompressor and one injector.
+        QCOMPARE(design->adjusters().size(), std::size_t(4 * (2 + 2 + 1 + 1)));
+    }
+
+    void everyLayoutIsTakenWithItsUsualNumbering_data()
+    {
+        QTest::addColumn<int>("layout");
+        QTest::addColumn<int>("cylinders");
+        const auto row = [](const char *name, Layout layout, int cylinders) { QTest::newRow(name) << int(layout) << cylinders; };
+        row("in line", Layout::InLine, 5);
+        row("V", Layout::Vee, 12);
+        row("flat", Layout::Flat, 6);
+        row("W", Layout::W, 12);
+        row("radial", Layout::Radial, 9);
+        row("opposed", Layout::Opposed, 8);
+    }
+
+    void everyLayoutIsTakenWithItsUsualNumbering()
+    {
+        QFETCH(int, layout);
+        QFETCH(int, cylinders);
+        VehicleTyped typed = four();
+        typed.layout = Layout(layout);
+        QStringList labels;
+        for (int label = 1; label <= cylinders; ++label)
+            labels.append(QString::number(label));
+        typed.texts[Field::Cylinders] = QString::number(cylinders);
+        typed.texts[Field::FiringOrder] = labels.join(QLatin1Char('-'));
+        QCOMPARE(refusedIn(typed), QList<Field>());
+        typed.texts[Field::Cylinders] = QStringLiteral("25");
+        QCOMPARE(refusedIn(typed), QList<Field>{Field::Cylinders});
+    }
+
+    void aSingleHasNeitherOrderNorNumbers()
+    {
+        VehicleTyped typed = four();
+        typed.layout = Layout::Single;
+        typed.texts[Field::FiringOrder] = QStringLiteral("left from before");
+        QVERIFY(!isAskedFor(Field::FiringOrder, typed));
+        QCOMPARE(refusedIn(typed), QList<Field>());
+        const auto design = designEngine(readVehicle(typed, DecimalMark::Point).text.engine);
+        QVERIFY(design);
+        QCOMPARE(design->cylinders(), 1);
+    }
+
+    void aTwoStrokeHasNoIntakeEvents()
+    {
+        VehicleTyped typed = four();
+        typed.cycle = Cycle::TwoStroke;
+        QCOMPARE(refusedIn(typed), QList<Field>());
+        QCOMPARE(readVehicle(typed, DecimalMark::Point).text.engine.cam, twoStrokeCam());
+        typed.camKnown = true;
+        QVERIFY(!isAskedFor(Field::IntakeOpens, typed));
+        QCOMPARE(refusedIn(typed), (QList<Field>{Field::ExhaustOpens, Field::ExhaustCloses}));
+    }
+
+    void hydraulicTappetsHaveAWaitAndNoPitch()
+    {
+        VehicleTyped typed = four();
+        typed.texts[Field::Pitch] = QStringLiteral("abc");
+        typed.texts[Field::BleedDown] = QStringLiteral("15 min");
+        typed.adjusters = AdjusterKind::Hydraulic;
+        QVERIFY(!isAskedFor(Field::Pitch, typed));
+        QCOMPARE(refusedIn(typed), QList<Field>());
+        QCOMPARE(readVehicle(typed, DecimalMark::Point).text.screw.bleedDown, std::string("15 min"));
+        for (const char *bad : {"abc", "-3", "3 days", "1e9"}) {
+            typed.texts[Field::BleedDown] = QString::fromLatin1(bad);
+            QCOMPARE(refusedIn(typed), QList<Field>{Field::BleedDown});
+        }
+    }
+
+    void anArcWantsBothEnds()
+    {
+        VehicleTyped typed = withCam();
+        typed.injectors = true;
+        typed.texts[Field::ExhaustAgainFrom] = QStringLiteral("-40");
+        typed.texts[Field::InjectorTo] = QStringLiteral("abc");
+        QCOMPARE(refusedIn(typed), (QList<Field>{Field::ExhaustAgainTo, Field::InjectorFrom, Field::InjectorTo}));
+        typed.texts[Field::ExhaustAgainTo] = QStringLiteral("60");
+        typed.texts[Field::InjectorFrom] = QStringLiteral("-70");
+        typed.texts[Field::InjectorTo] = QStringLiteral("70");
+        QCOMPARE(refusedIn(typed), QList<Field>());
+        const CamEvents cam = readVehicle(typed, DecimalMark::Point).text.engine.cam;
+        QCOMPARE(cam.exhaustAgain, std::optional(CrankArc{degrees(-40), degrees(60)}));
+        QCOMPARE(cam.injector, std::optional(CrankArc{degrees(-70), degrees(70)}));
+        typed.texts[Field::InjectorTo] = QStringLiteral("800");
+        QCOMPARE(refusedIn(typed), QList<Field>{Field::InjectorTo});
+        typed.injectors = false;
+        QCOMPARE(refusedIn(typed), QList<Field>());
+    }
+
+    void aMeterRunsBackOnlyOnTheSameMeter()
+    {
+        const MeterReading last{MeterReadingId(1), VehicleId(1), MeterUnit::Hour, 3'812'000, "3 812 h", {}};
+        VehicleTyped typed = four();
+        const auto refusalOf = [&](const char *text, MeterUnit unit, bool replaced) -> std::optional<ErrorKind> {
+            typed.texts[Field::Meter] = QString::fromLatin1(text);
+            typed.meterUnit = unit;
+            typed.meterReplaced = replaced;
+            const auto refusals = readVehicle(typed, DecimalMark::Point, last).refusals;
+            return refusals.empty() ? std::nullopt : std::optional(refusals.at(Field::Meter).kind);
+        };
+        QCOMPARE(refusalOf("3811", MeterUnit::Hour, false), std::optional(ErrorKind::MeterRunsBack));
+        QCOMPARE(refusalOf("3812", MeterUnit::Hour, false), std::optional<ErrorKind>());
+        QCOMPARE(refusalOf("12", MeterUnit::Hour, true), std::optional<ErrorKind>());
+        QCOMPARE(refusalOf("12", MeterUnit::Kilometre, false), std::optional<ErrorKind>());
+        QCOMPARE(refusalOf("abc", MeterUnit::Hour, true), std::optional(ErrorKind::MeterUnread));
+    }
+
+    void anEngineAloneIsAskedForNoName()
+    {
+        VehicleTyped typed = four();
+        typed.texts.erase(Field::Name);
+        typed.about = VehicleTyped::About::Engine;
+        QCOMPARE(refusedIn(typed), QList<Field>());
+        typed.about = VehicleTyped::About::Vehicle;
+        typed.texts[Field::FiringOrder] = QStringLiteral("1-1");
+        QCOMPARE(refusedIn(typed), QList<Field>{Field::Name});
     }
 
     void oneSlipHidesNoOther()
@@ -108,21 +260,30 @@ private Q_SLOTS:
     void whatIsStoredComesBackAsTyped()
     {
         testing::Shop shop;
-        VehicleTyped typed = four();
-        typed.camKnown = true;
+        VehicleTyped typed = withCam();
+        typed.bridged = true;
+        typed.bridgeScrews = true;
+        typed.decompressors = true;
+        typed.injectors = true;
+        typed.texts[Field::Number] = QStringLiteral("1G4AH59H45G118341");
+        typed.texts[Field::Valves] = QStringLiteral("4");
+        typed.texts[Field::Barring] = QStringLiteral("132/11");
         typed.texts[Field::Pitch] = QStringLiteral("1.25");
-        typed.texts[Field::IntakeOpens] = QStringLiteral("-4");
-        typed.texts[Field::IntakeCloses] = QStringLiteral("45");
-        typed.texts[Field::ExhaustOpens] = QStringLiteral("45");
-        typed.texts[Field::ExhaustCloses] = QStringLiteral("10.5");
+        typed.texts[Field::ExhaustAgainFrom] = QStringLiteral("-40");
+        typed.texts[Field::ExhaustAgainTo] = QStringLiteral("60");
+        typed.texts[Field::InjectorFrom] = QStringLiteral("-65.5");
+        typed.texts[Field::InjectorTo] = QStringLiteral("70");
         const auto added = addVehicle(*shop.garage, readVehicle(typed, DecimalMark::Point).text);
         QVERIFY(added);
         const auto rows = vehicles(*shop.garage);
         QVERIFY(rows && rows->size() == 1);
         const VehicleTyped back = typedOf(rows->front(), DecimalMark::Point);
         for (const Field field :
-             {Field::Name, Field::Cylinders, Field::FiringOrder, Field::Pitch, Field::IntakeOpens, Field::ExhaustCloses})
+             {Field::Name, Field::Number, Field::Cylinders, Field::FiringOrder, Field::Barring, Field::Pitch, Field::IntakeOpens,
+              Field::ExhaustCloses, Field::ExhaustAgainFrom, Field::ExhaustAgainTo, Field::InjectorFrom, Field::InjectorTo})
             QCOMPARE(back.text(field), typed.text(field));
+        QVERIFY(back.bridged && back.bridgeScrews && back.decompressors && back.injectors);
+        QCOMPARE(rows->front().engine->design.train.lashes(Side::Intake), 1);
         QVERIFY(readVehicle(back, DecimalMark::Point).refusals.empty());
     }
 };

@@ -2,14 +2,20 @@
 
 #include "pages/jobs_page.h"
 #include "pages/new_job_form.h"
+#include "pages/rule_form.h"
 #include "pages/specs_page.h"
+#include "pages/tools_page.h"
 #include "pages/vehicle_form.h"
+#include "pages/vehicles_model.h"
 #include "pages/vehicles_page.h"
+#include "parts/choice_keys.h"
+#include "parts/heading.h"
 #include "parts/ink_of.h"
 #include "parts/ruled_list.h"
 #include "parts/scroll_sheet.h"
 #include "window.h"
 
+#include <show/words.h>
 #include <work/jobs.h>
 
 #include <QAccessible>
@@ -168,6 +174,10 @@ private Q_SLOTS:
         Window window(*shop.desk);
         present(window);
         window.vehiclesPage()->form()->focusFirst();
+        // With everything in sight that there is to type.
+        for (const VehicleChoice choice : {VehicleChoice::Bridged, VehicleChoice::Injectors, VehicleChoice::CamKnown})
+            click(window.vehiclesPage()->form()->choice(choice)->key(1));
+        window.vehiclesPage()->form()->focusFirst();
         const QList<QWidget *> all = stops();
         int line = -1;
         int edge = -1;
@@ -196,6 +206,78 @@ private Q_SLOTS:
                 if (sheet->isVisible())
                     QVERIFY(sheet->viewport()->width() >= sheet->widget()->width());
         }
+    }
+
+    void aGarageThatMayOnlyBeReadSaysSo()
+    {
+        Shop shop;
+        const NewVehicle added = addFour(*shop.garage);
+        QVERIFY(openJob(*shop.garage, added.vehicle, added.engine, builtInSheets().front(), "Set the valves"));
+        {
+            const Window usual(*shop.desk);
+            QVERIFY(!usual.readOnlyLine());
+        }
+        ReadOnlyShop reading(shop);
+        QVERIFY(reading.garage->readOnly());
+        Window window(*reading.desk);
+        present(window);
+        QVERIFY(window.readOnlyLine() && window.readOnlyLine()->isVisible());
+        QCOMPARE(window.readOnlyLine()->text(), readOnlySentence());
+        QVERIFY(window.readOnlyLine()->mapTo(&window, QPoint()).y() < window.places()->mapTo(&window, QPoint()).y());
+        QVERIFY(window.windowTitle().contains(QStringLiteral("read")));
+        QVERIFY(window.height() <= 800);
+    }
+
+    void whatWouldWriteIsOffInAGarageThatMayOnlyBeRead()
+    {
+        Shop shop;
+        const NewVehicle added = addFour(*shop.garage);
+        QVERIFY(openJob(*shop.garage, added.vehicle, added.engine, builtInSheets().front(), "Set the valves"));
+        ReadOnlyShop reading(shop);
+        Window window(*reading.desk);
+        present(window);
+        const QList<std::pair<Place, QStringList>> keys{
+            {Place::Vehicles,
+             {QStringLiteral("New vehicle"), QStringLiteral("New engine"), QStringLiteral("Save changes"), QStringLiteral("Read the meter"),
+              QStringLiteral("Move engine"), QStringLiteral("New job")}},
+            {Place::Jobs, {QStringLiteral("New job")}},
+            {Place::Specs, {QStringLiteral("Save")}},
+            {Place::Tools, {QStringLiteral("Save the feeler set"), QStringLiteral("Save the gauge"), QStringLiteral("Save the person")}}};
+        for (const auto &[place, words] : keys) {
+            window.goTo(place);
+            for (const QString &text : words) {
+                const QAbstractButton *key = buttonNamed(window, text);
+                QVERIFY2(!key->isEnabled(), qPrintable(text));
+                QVERIFY2(key->toolTip().contains(readOnlySentence().toHtmlEscaped()), qPrintable(text));
+            }
+        }
+        QVERIFY(!window.toolsPage()->rule()->rule()->isEnabled());
+        // The keyboard gets no further: the sentence says why, and what is typed stays.
+        window.goTo(Place::Vehicles);
+        ValueField *name = window.vehiclesPage()->form()->field(VehicleField::Name);
+        name->edit()->setFocus();
+        press(Qt::Key_End);
+        type(QStringLiteral(" II"));
+        press(Qt::Key_S, Qt::ControlModifier);
+        QCOMPARE(window.vehiclesPage()->message()->role(), MessageLine::Role::Refusal);
+        QCOMPARE(name->text(), QStringLiteral("Hollin 40 tractor II"));
+        window.goTo(Place::Jobs);
+        QVERIFY2(buttonNamed(window, QStringLiteral("Bench sheet"))->isEnabled(), "paper is not the garage");
+    }
+
+    void anEngineOnTheStandIsOneKeyFromItsJob()
+    {
+        Shop shop;
+        const NewVehicle added = addFour(*shop.garage, "Hollin 40 tractor", "Old four");
+        addFour(*shop.garage, "Second");
+        QVERIFY(moveEngine(*shop.garage, added.engine, std::nullopt));
+        Window window(*shop.desk);
+        present(window);
+        const VehicleRow &row = *window.vehicles().withEngine(added.engine);
+        window.vehiclesPage()->choose(idOf(row));
+        click(buttonNamed(window, QStringLiteral("New job")));
+        QCOMPARE(window.place(), Place::Jobs);
+        QCOMPARE(window.jobsPage()->newJob()->vehicle(), std::optional(idOf(row)));
     }
 
 private:

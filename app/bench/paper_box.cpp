@@ -1,0 +1,95 @@
+#include "bench/paper_box.h"
+
+#include "parts/ink_of.h"
+
+#include <QKeyEvent>
+
+namespace asleft {
+
+namespace {
+
+using Word = PaperBox::Word;
+
+constexpr int boxWidth = 96;
+
+constexpr Word everyWord[] = {Word::Leaf, Word::Loose, Word::Tight, Word::ByFeel};
+/// In the order of PaperBox::Word; the same letters as at the reading bar.
+const QString letters = QStringLiteral("sltf");
+
+TypedReading readingOf(Word word, bool turns)
+{
+    switch (word) {
+    case Word::Leaf: return {.form = turns ? ReadingForm::Turned : ReadingForm::Exact, .specLeaf = true};
+    case Word::Loose: return {.form = ReadingForm::Loose};
+    case Word::Tight: return {.form = ReadingForm::Tight};
+    case Word::ByFeel: break;
+    }
+    return {.form = ReadingForm::ByFeel};
+}
+
+} // namespace
+
+PaperBox::PaperBox(QWidget *parent) : LineEdit(parent)
+{
+    setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
+}
+
+QSize PaperBox::sizeHint() const
+{
+    return {boxWidth, touchHeight};
+}
+
+QString PaperBox::wordText(Word word) const
+{
+    switch (word) {
+    case Word::Leaf: return !m_leafFound.isEmpty() ? m_leafFound : m_as.turns ? tr("spec turns") : tr("spec leaf");
+    case Word::Loose: return tr("loose");
+    case Word::Tight: return tr("tight");
+    case Word::ByFeel: break;
+    }
+    return tr("by feel");
+}
+
+void PaperBox::write(Word word)
+{
+    setText(wordText(word));
+    Q_EMIT textEdited(text());
+}
+
+Result<std::optional<TypedReading>> PaperBox::read() const
+{
+    const QString typed = text().trimmed();
+    if (typed.isEmpty())
+        return std::optional<TypedReading>();
+    for (const Word word : everyWord)
+        if (typed.compare(wordText(word), Qt::CaseInsensitive) == 0 && !(word == Word::Leaf && !m_leafFound.isEmpty()))
+            return std::optional(readingOf(word, m_as.turns));
+    auto reading = readTyped(typed, m_as);
+    if (!reading)
+        return tl::unexpected(std::move(reading.error()));
+    return std::optional(std::move(*reading));
+}
+
+void PaperBox::keyPressEvent(QKeyEvent *event)
+{
+    const auto key = static_cast<Qt::Key>(event->key());
+    if (key == Qt::Key_Up || key == Qt::Key_Down) {
+        Q_EMIT arrowPressed(key);
+        return;
+    }
+    const bool bare = (event->modifiers() & ~(Qt::KeypadModifier | Qt::ShiftModifier)) == Qt::NoModifier;
+    const QChar letter = event->text().isEmpty() ? QChar() : event->text().front().toLower();
+    const auto word = letter.isNull() ? -1 : letters.indexOf(letter);
+    if (bare && text().isEmpty() && word >= 0)
+        write(Word(word));
+    else
+        LineEdit::keyPressEvent(event);
+}
+
+void PaperBox::focusInEvent(QFocusEvent *event)
+{
+    LineEdit::focusInEvent(event);
+    Q_EMIT focused();
+}
+
+} // namespace asleft

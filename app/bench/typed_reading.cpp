@@ -1,0 +1,159 @@
+#include "bench/typed_reading.h"
+
+#include <show/words.h>
+
+#include <QCoreApplication>
+
+namespace asleft {
+
+namespace {
+
+struct TypedWords {
+    Q_DECLARE_TR_FUNCTIONS(asleft::ReadingBar)
+};
+
+Result<TypedReading> readLength(const std::string &text, const TypedAs &as)
+{
+    auto read = parseReading(text, as.unit, as.mark);
+    if (!read)
+        return tl::unexpected(std::move(read.error()));
+    return TypedReading{.form = read->form, .value = std::move(read->value), .next = std::move(read->next)};
+}
+
+Result<TypedReading> readTurns(const std::string &text, const TypedAs &as)
+{
+    auto read = parseTurns(text, as.mark);
+    if (!read)
+        return tl::unexpected(std::move(read.error()));
+    return TypedReading{.form = ReadingForm::Turned, .turned = std::move(*read)};
+}
+
+/// The digits in front of a unit.
+std::string digitsOf(const Typed<Length> &typed)
+{
+    const auto end = typed.text.find_first_not_of("0123456789.,/ ");
+    return typed.text.substr(0, end);
+}
+
+/// The fact that would be logged of this, as far as it is judged by.
+ReadingFact factOf(const JobBook &book, const ReadingEntry &entry, EngineCondition condition)
+{
+    const JobFrame &frame = *book.state().frame;
+    ReadingFact fact{.point = entry.point,
+                     .phase = entry.phase,
+                     .form = entry.form,
+                     .value = entry.value,
+                     .next = entry.next,
+                     .judgedBy = {},
+                     .tool = book.sitting().tool,
+                     .condition = condition,
+                     .specLeaf = entry.specLeaf,
+                     .corrects = {},
+                     .turned = entry.turned};
+    const auto *bands = lashBandsOf(frame, entry.point);
+    const bool againstLeaf = entry.specLeaf || entry.form == ReadingForm::Loose || entry.form == ReadingForm::Tight;
+    if (!fact.value && bands && againstLeaf)
+        fact.value = specLeaf(*bands, book.tool());
+    if (frame.rule == DecisionRule::WithUncertainty && fact.form == ReadingForm::Exact && fact.value && book.tool())
+        fact.uncertainty = uncertaintyOf(*book.tool(), fact.value->value);
+    return fact;
+}
+
+QString likelihoodOf(const ReadingFact &fact, Verdict verdict, const SpecBand<Length> *bands)
+{
+    const bool known = bands && fact.value && fact.uncertainty && fact.form == ReadingForm::Exact;
+    if (!known || verdict != Verdict::TooClose)
+        return {};
+    const Band<Length> &band = bands->printedFor(fact.value->unit);
+    return likelihoodText(conformanceProbability(fact.value->value, *fact.uncertainty, band));
+}
+
+Worth worthOfFact(const ReadingFact &fact, Verdict verdict, const Spec *spec)
+{
+    const auto *bands = spec ? std::get_if<SpecBand<Length>>(&spec->asked) : nullptr;
+    Worth worth{.verdict = verdict, .words = verdictText(fact, verdict, spec), .likelihood = likelihoodOf(fact, verdict, bands)};
+    if (fact.value && fact.uncertainty)
+        worth.uncertainty = uncertaintyText(*fact.uncertainty, fact.value->unit);
+    if (const auto interval = intervalOf(fact))
+        worth.onScale = ScaleValue{*interval, fact.value->unit, verdict};
+    return worth;
+}
+
+} // namespace
+
+Result<TypedReading> readTyped(const QString &text, const TypedAs &as)
+{
+    const std::string typed = text.toStdString();
+    auto read = as.turns ? readTurns(typed, as) : readLength(typed, as);
+    if (read || read.error().kind != ErrorKind::UnknownUnit)
+        return read;
+    if (auto other = as.turns ? readLength(typed, as) : readTurns(typed, as))
+        return other;
+    return read;
+}
+
+Result<TypedReading> inOtherUnit(const TypedReading &reading, LengthUnit unit, DecimalMark mark)
+{
+    const auto again = [&](std::optional<Typed<Length>> &typed) -> Done {
+        if (!typed)
+            return {};
+        auto read = parse<Length>(digitsOf(*typed), unit, mark);
+        if (!read)
+            return tl::unexpected(std::move(read.error()));
+        typed = std::move(*read);
+        return {};
+    };
+    TypedReading other = reading;
+    for (auto *typed : {&other.value, &other.next})
+        if (const Done done = again(*typed); !done)
+            return tl::unexpected(done.error());
+    return other;
+}
+
+QString typedText(const TypedReading &reading)
+{
+    if (reading.turned)
+        return typedText(*reading.turned);
+    if (!reading.value)
+        return {};
+    const QString value = typedText(*reading.value);
+    return reading.next ? TypedWords::tr("%1 goes, %2 does not").arg(value, typedText(*reading.next)) : value;
+}
+
+ReadingEntry entryOf(const TypedReading &reading, PointId point, Phase phase)
+{
+    return {.point = point,
+            .phase = phase,
+            .form = reading.form,
+            .value = reading.value,
+            .next = reading.next,
+            .specLeaf = reading.specLeaf,
+            .turned = reading.turned};
+}
+
+const SpecBand<Length> *lashBandsOf(const JobFrame &frame, PointId point)
+{
+    const SettingPoint *found = frame.point(point);
+    return found ? frame.lashBandsNow(found->adjuster) : nullptr;
+}
+
+Worth worthOf(const JobBook &book, const ReadingEntry &entry, EngineCondition condition)
+{
+    const JobFrame &frame = *book.state().frame;
+    const SettingPoint *point = frame.point(entry.point);
+    const Spec *spec = point ? frame.specNow(point->adjuster) : nullptr;
+    const auto *turns = spec ? std::get_if<SpecBand<Angle>>(&spec->asked) : nullptr;
+    // The spec's own turns are inside it by what they are.
+    if (turns && entry.specLeaf)
+        return {.verdict = Verdict::Inside, .words = verdictName(Verdict::Inside)};
+    const ReadingFact fact = factOf(book, entry, condition);
+    return worthOfFact(fact, verdictOf(fact, spec), spec);
+}
+
+Worth worthOf(const JobFrame &frame, const Judged &judged)
+{
+    const Spec *spec = judged.reading.judgedBy ? frame.spec(*judged.reading.judgedBy) : nullptr;
+    return worthOfFact(judged.reading, judged.verdict, spec);
+}
+
+} // namespace asleft

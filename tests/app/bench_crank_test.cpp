@@ -1,0 +1,292 @@
+// Plans of crank positions, and turning the crank by them.
+
+#include "bench_driver.h"
+
+using namespace asleft;
+using namespace asleft::testing;
+
+namespace {
+
+/// The six of TM 9-2815-256-24, with a known cam.
+BenchEngine six()
+{
+    BenchEngine engine = four();
+    engine.engine.cylinders = 6;
+    engine.engine.firingOrder = "1-5-3-6-2-4";
+    engine.engine.cam.assumed = false;
+    engine.engine.barring = "132/11";
+    return engine;
+}
+
+BenchEngine twoStroke()
+{
+    BenchEngine engine = four();
+    engine.engine.cycle = Cycle::TwoStroke;
+    engine.engine.cam = twoStrokeCam();
+    return engine;
+}
+
+void typeInto(ValueField *field, const QString &text)
+{
+    QTest::mouseClick(field->edit(), Qt::LeftButton);
+    field->edit()->selectAll();
+    type(text);
+}
+
+QStringList waysOf(const PlanSheet &sheet)
+{
+    QStringList ways;
+    for (const RuledRow &row : sheet.rows()->rows())
+        ways.append(row.title);
+    return ways;
+}
+
+} // namespace
+
+class BenchCrankTest : public QObject {
+    Q_OBJECT
+
+private Q_SLOTS:
+    void init() { failOnWarnings(); }
+    void everyWayIsShown();
+    void theManualsTableComesFirst();
+    void theRuleOfNineOnlyWhereItApplies();
+    void theFewestAskForMarksAndMargin();
+    void refusalsAreOneSentence();
+    void thePlanBeginsWhereTheCrankStands();
+    void thePinionIsTold();
+    void placesBetweenTheMarksAreFound();
+    void oneAngleInTwoLinesStaysTwoLines();
+    void theCrankStandsWhileTappetsBleedDown();
+    void aSecondPressTurnsAllTheSame();
+    void theOpenColumnTellsWhenItIsOver();
+};
+
+void BenchCrankTest::everyWayIsShown()
+{
+    Bench bench(six());
+    click(bench.page->valveSheet()->planKey());
+    PlanSheet *sheet = bench.page->planSheet();
+    QCOMPARE(waysOf(*sheet).size(), 5);
+    const QList<std::pair<PlanWay, qsizetype>> positions{
+        {PlanWay::TwoPositions, 2},
+        {PlanWay::EachOnCompression, 6},
+        {PlanWay::CompanionAtOverlap, 6},
+        // An exhaust opens at 120° and an intake closes at 600° after its own firing: four gaps of 120° apart, so two fall together.
+        {PlanWay::OpeningAndClosing, 6}};
+    for (const auto &[way, count] : positions) {
+        clickRow(sheet->ways(), qint64(way));
+        QCOMPARE(sheet->positions()->notes().size(), count);
+        QVERIFY(readable(*sheet).contains(planWayNote(way)));
+    }
+    // A chosen one is worked by, and stays.
+    click(sheet->workKey());
+    QCOMPARE(bench.page->sheet(), bench.page->valveSheet());
+    QCOMPARE(bench.state().plan->way, PlanWay::OpeningAndClosing);
+    click(bench.page->valveSheet()->planKey());
+    QVERIFY(!sheet->workKey()->isEnabled());
+}
+
+void BenchCrankTest::theManualsTableComesFirst()
+{
+    BenchEngine engine = four();
+    engine.table = {{"1", CrankEvent::Compression, "IN 1 2 EX 1 3"}, {"1", CrankEvent::Overlap, "IN 3 4 EX 2 4"}};
+    Bench bench(engine);
+    QVERIFY(!bench.state().plan->generated);
+    click(bench.page->valveSheet()->planKey());
+    PlanSheet *sheet = bench.page->planSheet();
+    QCOMPARE(waysOf(*sheet).front(), QStringLiteral("the manual's table"));
+    QVERIFY(!sheet->workKey()->isEnabled());
+    QVERIFY(readable(*sheet).contains(QStringLiteral("Hollin workshop manual")));
+}
+
+void BenchCrankTest::theRuleOfNineOnlyWhereItApplies()
+{
+    const auto rule = planWayName(PlanWay::RuleOfNine);
+    {
+        Bench bench(six());
+        click(bench.page->valveSheet()->planKey());
+        QVERIFY(!waysOf(*bench.page->planSheet()).contains(rule));
+    }
+    BenchEngine mirrored = four();
+    mirrored.engine.valveOrder = "E I I E E I I E";
+    {
+        Bench bench(mirrored);
+        click(bench.page->valveSheet()->planKey());
+        clickRow(bench.page->planSheet()->ways(), qint64(PlanWay::RuleOfNine));
+        QVERIFY(!readable(*bench.page->planSheet()).contains(QStringLiteral("does not fit")));
+        QCOMPARE(bench.page->planSheet()->positions()->notes().size(), 8);
+    }
+    // Wrong by geometry for E I E I E I E I: warned of, and still the person's to choose.
+    mirrored.engine.valveOrder = "E I E I E I E I";
+    Bench bench(mirrored);
+    click(bench.page->valveSheet()->planKey());
+    clickRow(bench.page->planSheet()->ways(), qint64(PlanWay::RuleOfNine));
+    QVERIFY(readable(*bench.page->planSheet()).contains(QStringLiteral("does not fit")));
+    QVERIFY(bench.page->planSheet()->workKey()->isEnabled());
+}
+
+void BenchCrankTest::theFewestAskForMarksAndMargin()
+{
+    Bench bench(six());
+    click(bench.page->valveSheet()->planKey());
+    PlanSheet *sheet = bench.page->planSheet();
+    QVERIFY(!sheet->marks()->isVisible());
+    clickRow(sheet->ways(), qint64(PlanWay::Fewest));
+    QVERIFY(sheet->marks()->isVisible());
+    QCOMPARE(sheet->positions()->notes().size(), 2);
+    // An intake is free for 720° − 260° − 40° = 420°: none has more than 210° on either side.
+    typeInto(sheet->leastMargin(), QStringLiteral("211"));
+    QVERIFY(!sheet->workKey()->isEnabled());
+    QVERIFY(sheet->positions()->notes().isEmpty());
+    typeInto(sheet->leastMargin(), QStringLiteral("abc"));
+    QVERIFY(sheet->leastMargin()->isRefused() && !sheet->workKey()->isEnabled());
+    typeInto(sheet->leastMargin(), QStringLiteral("60°"));
+    QVERIFY(!sheet->leastMargin()->isRefused());
+    const auto fewer = sheet->positions()->notes().size();
+    QVERIFY(fewer >= 2);
+    clickRow(sheet->marks(), qint64(CrankMarks::AnyAngle));
+    QVERIFY(!sheet->positions()->notes().isEmpty() && sheet->positions()->notes().size() <= fewer);
+    click(sheet->workKey());
+    QCOMPARE(bench.state().plan->way, PlanWay::Fewest);
+}
+
+void BenchCrankTest::refusalsAreOneSentence()
+{
+    {
+        Bench bench; // its cam is assumed
+        click(bench.page->valveSheet()->planKey());
+        clickRow(bench.page->planSheet()->ways(), qint64(PlanWay::Fewest));
+        QVERIFY(readable(*bench.page->planSheet()).contains(sentence(Error{ErrorKind::PlanNeedsCam, {}})));
+        QVERIFY(!bench.page->planSheet()->workKey()->isEnabled());
+    }
+    Bench bench(twoStroke());
+    click(bench.page->valveSheet()->planKey());
+    clickRow(bench.page->planSheet()->ways(), qint64(PlanWay::CompanionAtOverlap));
+    QVERIFY(readable(*bench.page->planSheet()).contains(sentence(Error{ErrorKind::PlanNotForEngine, {}})));
+}
+
+void BenchCrankTest::thePlanBeginsWhereTheCrankStands()
+{
+    Bench bench(six());
+    QVERIFY(bench.page->book()->confirmCrank(degrees(240)));
+    click(bench.page->valveSheet()->planKey());
+    PlanSheet *sheet = bench.page->planSheet();
+    clickRow(sheet->ways(), qint64(PlanWay::EachOnCompression));
+    // 1-5-3-6-2-4: the third fires at 240°.
+    QCOMPARE(sheet->positions()->notes().front().head, QStringLiteral("No. 3 on compression"));
+    click(sheet->workKey());
+    QCOMPARE(bench.state().plan->positions.front().crank, degrees(240));
+    QCOMPARE(nextValveAct(bench.state()).kind, NextAct::Kind::FeelPoint);
+}
+
+void BenchCrankTest::thePinionIsTold()
+{
+    Bench bench(six());
+    bench.page->turnCrank();
+    const QString shown = readable(*bench.page->turnSheet());
+    QVERIFY2(shown.contains(QStringLiteral("360°")), qPrintable(shown));
+    // 132 teeth over 11: twelve turns of the pinion for one of the crank.
+    QVERIFY2(shown.contains(QStringLiteral("12 turns")), qPrintable(shown));
+    QVERIFY(shown.contains(overshotSentence()));
+}
+
+void BenchCrankTest::placesBetweenTheMarksAreFound()
+{
+    Bench bench(six());
+    click(bench.page->valveSheet()->planKey());
+    clickRow(bench.page->planSheet()->ways(), qint64(PlanWay::OpeningAndClosing));
+    click(bench.page->planSheet()->workKey());
+    bench.page->turnCrank();
+    const CrankPlan &plan = *bench.state().plan;
+    const auto &rows = bench.page->turnSheet()->rows()->rows();
+    QCOMPARE(std::size_t(rows.size()), plan.positions.size());
+    const EngineDesign &design = bench.state().frame->engine.design;
+    for (qsizetype i = 0; i < rows.size(); ++i) {
+        const PlanPosition &position = plan.positions[std::size_t(i)];
+        QCOMPARE(rows[i].title, positionName(design, position));
+        clickRow(bench.page->turnSheet()->positions(), rows[i].id);
+        QVERIFY(readable(*bench.page->turnSheet()).contains(findingSentence(design, position)));
+    }
+    click(bench.page->turnSheet()->readKey());
+    click(bench.page->turnSheet()->turnedKey());
+    QCOMPARE(bench.state().crank->crank, std::optional(inCycle(design, plan.positions.back().crank)));
+    QCOMPARE(bench.page->sheet(), bench.page->valveSheet());
+}
+
+void BenchCrankTest::oneAngleInTwoLinesStaysTwoLines()
+{
+    BenchEngine engine = four();
+    engine.table = {{"1", CrankEvent::Compression, "IN 1 2"},
+                    {"4", CrankEvent::Overlap, "EX 1 3"}, // the same angle, printed twice
+                    {"1", CrankEvent::Overlap, "IN 3 4 EX 2 4"}};
+    Bench bench(engine);
+    bench.page->turnCrank();
+    const auto &rows = bench.page->turnSheet()->rows()->rows();
+    QCOMPARE(rows.size(), 3);
+    QVERIFY(rows[0].note.contains(QStringLiteral("IN 1 2")) && rows[1].note.contains(QStringLiteral("EX 1 3")));
+    QVERIFY(!rows[0].right.isEmpty() && rows[0].right == rows[1].right);
+    // What either line sets is set here.
+    for (const char *point : {"I1", "I2", "E1", "E3"})
+        QCOMPARE(here(bench.state(), pointNamed(*bench.page->book(), point)), Here::InPlan);
+}
+
+void BenchCrankTest::theCrankStandsWhileTappetsBleedDown()
+{
+    const auto clock = std::make_shared<HandClock>();
+    Bench bench(hydraulicFour(), clock);
+    click(bench.page->valveSheet()->allHereKey());
+    click(bench.page->valveSheet()->allHereKey());
+    QVERIFY(readable(*bench.page->valveSheet()).contains(QStringLiteral("bleeding down")));
+    const auto &open = bench.page->openColumn()->rows(Gate::TurningTheCrank)->rows();
+    const auto waits = [](const RuledRow &row) { return row.title.contains(QStringLiteral("bleeding")); };
+    QVERIFY(std::any_of(open.begin(), open.end(), waits));
+    press(Qt::Key_Return);
+    QCOMPARE(bench.page->sheet(), bench.page->turnSheet());
+    press(Qt::Key_Return);
+    const auto crank = bench.state().crank;
+    press(Qt::Key_Return);
+    QCOMPARE(bench.state().crank, crank);
+    QVERIFY(bench.page->turnSheet()->message()->sentence().contains(QStringLiteral("bleeding down")));
+    // When it is over nothing is in the way.
+    clock->forward(std::chrono::minutes(15));
+    click(bench.page->turnSheet()->turnedKey());
+    QCOMPARE(bench.state().crank->crank, std::optional(degrees(360)));
+}
+
+void BenchCrankTest::aSecondPressTurnsAllTheSame()
+{
+    Bench bench(hydraulicFour(), std::make_shared<HandClock>());
+    press(Qt::Key_S);
+    bench.page->turnCrank();
+    TurnSheet *sheet = bench.page->turnSheet();
+    click(sheet->readKey());
+    click(sheet->turnedKey());
+    QCOMPARE(bench.page->sheet(), sheet);
+    click(sheet->turnedKey());
+    QCOMPARE(bench.page->sheet(), bench.page->valveSheet());
+    QCOMPARE(bench.state().crank->how, CrankHow::Turned);
+}
+
+void BenchCrankTest::theOpenColumnTellsWhenItIsOver()
+{
+    const auto clock = std::make_shared<HandClock>();
+    Bench bench(hydraulicFour(), clock);
+    const auto &open = bench.page->openColumn()->rows(Gate::TurningTheCrank)->rows();
+    const auto waiting = [&open] {
+        return std::count_if(open.begin(), open.end(), [](const RuledRow &row) { return row.title.contains(QStringLiteral("bleeding")); });
+    };
+    // Just before it is over something is found elsewhere, so that the wait is looked at again in a moment.
+    press(Qt::Key_S);
+    clock->forward(std::chrono::minutes(15) - std::chrono::milliseconds(300));
+    bench.take("I2");
+    press(Qt::Key_P);
+    press(Qt::Key_F);
+    QCOMPARE(waiting(), 1);
+    clock->forward(std::chrono::minutes(15));
+    QTRY_COMPARE(waiting(), 0);
+    QVERIFY(!readable(*bench.page->valveSheet()).contains(QStringLiteral("bleeding down")));
+}
+
+APP_TEST(BenchCrankTest)
+#include "bench_crank_test.moc"

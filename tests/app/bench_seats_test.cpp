@@ -1,0 +1,216 @@
+// Two seats at one point, and a garage that may only be read.
+
+#include "bench_driver.h"
+
+#include <QTimer>
+
+using namespace asleft;
+using namespace asleft::testing;
+
+class BenchSeatsTest : public QObject {
+    Q_OBJECT
+
+private Q_SLOTS:
+    void init() { failOnWarnings(); }
+    void anActOnThePointInHandIsSaid();
+    void whatIsBeingTypedStaysAndAsksOnce();
+    void aSentenceFromOutsideStandsWhileOneTypes();
+    void anotherPointsNewsDisturbNothing();
+    void takingBackIsSaidToo();
+    void aQuestionAskedBeforeIsVoid();
+    void pointsSetByTwoAreOpen();
+    void whoComesSecondIsTold();
+    void aReadOnlyGarageIsLookedAt();
+    void nothingWritesInAReadOnlyGarage();
+};
+
+void BenchSeatsTest::anActOnThePointInHandIsSaid()
+{
+    Bench bench;
+    const OtherSeat other(bench);
+    const auto looks = bench.page->findChildren<QTimer *>(Qt::FindDirectChildrenOnly);
+    QVERIFY2(std::any_of(looks.begin(), looks.end(), [](const QTimer *timer) { return timer->isActive() && timer->interval() <= 1000; }),
+             "it is looked for within a second");
+    other.left("I1", "0.30");
+    QTRY_VERIFY(bench.said().contains(QStringLiteral("TB")));
+    QVERIFY(bench.said().contains(QStringLiteral("0.30 mm")));
+    QCOMPARE(bench.inHand(), QStringLiteral("I1"));
+    QVERIFY(bench.point("I1").settled());
+    // Enter on nothing goes on to what is next.
+    press(Qt::Key_Return);
+    QCOMPARE(bench.inHand(), QStringLiteral("E1"));
+}
+
+void BenchSeatsTest::whatIsBeingTypedStaysAndAsksOnce()
+{
+    Bench bench;
+    const OtherSeat other(bench);
+    type(QStringLiteral("2"));
+    other.left("I1", "0.30");
+    QTRY_VERIFY(bench.point("I1").settled());
+    QCOMPARE(bench.bar()->edit()->text(), QStringLiteral("2"));
+    QVERIFY(bench.bar()->edit()->hasFocus());
+    type(QStringLiteral("8"));
+    const auto acts = bench.state().acts.size();
+    press(Qt::Key_Return);
+    QCOMPARE(bench.state().acts.size(), acts);
+    QVERIFY(bench.said().contains(QStringLiteral("TB")));
+    press(Qt::Key_Return);
+    // It was begun as found, and is that still.
+    QCOMPARE(bench.point("I1").found->reading.value->value, micrometres(280));
+    QCOMPARE(bench.point("I1").left->reading.value->value, micrometres(300));
+}
+
+void BenchSeatsTest::aSentenceFromOutsideStandsWhileOneTypes()
+{
+    Bench bench;
+    const OtherSeat other(bench);
+    other.left("I1", "0.30");
+    QTRY_VERIFY(!bench.said().isEmpty());
+    type(QStringLiteral("29"));
+    QVERIFY(bench.said().contains(QStringLiteral("TB")));
+    // It came before anything was typed: one Enter is enough.
+    press(Qt::Key_Return);
+    QVERIFY(!bench.said().contains(QStringLiteral("Enter again")));
+    QCOMPARE(bench.point("I1").left->reading.value->value, micrometres(290));
+}
+
+void BenchSeatsTest::anotherPointsNewsDisturbNothing()
+{
+    Bench bench;
+    const OtherSeat other(bench);
+    logTyped(QStringLiteral("28"));
+    const QString said = bench.said();
+    other.left("E3", "0.40");
+    QTRY_VERIFY(bench.point("E3").settled());
+    QCOMPARE(bench.said(), said);
+    QCOMPARE(bench.inHand(), QStringLiteral("E1"));
+}
+
+void BenchSeatsTest::takingBackIsSaidToo()
+{
+    Bench bench;
+    const OtherSeat other(bench);
+    other.left("I1", "0.30");
+    QTRY_VERIFY(bench.point("I1").settled());
+    bench.take("I1");
+    QVERIFY(bench.said().isEmpty());
+    QVERIFY(other.book->undo());
+    QTRY_VERIFY(bench.said().contains(QStringLiteral("TB")));
+    QCOMPARE(bench.point("I1").stage, PointStage::Untouched);
+}
+
+void BenchSeatsTest::aQuestionAskedBeforeIsVoid()
+{
+    Bench bench;
+    const OtherSeat other(bench);
+    logTyped(QStringLiteral("280"));
+    QVERIFY(bench.said().contains(QStringLiteral("far")));
+    other.left("I1", "0.30");
+    QTRY_VERIFY(bench.said().contains(QStringLiteral("TB")));
+    press(Qt::Key_Return);
+    QVERIFY(!bench.point("I1").found);
+    QVERIFY(bench.said().contains(QStringLiteral("far")) && bench.said().contains(QStringLiteral("TB")));
+    press(Qt::Key_Return);
+    QCOMPARE(bench.point("I1").found->reading.value->value, micrometres(2800));
+}
+
+void BenchSeatsTest::pointsSetByTwoAreOpen()
+{
+    Bench bench;
+    const OtherSeat other(bench);
+    bench.take("I2");
+    press(Qt::Key_S);
+    other.left("I2", "0.31");
+    const auto &rows = bench.page->openColumn()->rows(Gate::FirstStart)->rows();
+    const auto byTwo = [](const RuledRow &row) { return row.title.contains(QStringLiteral("two seats")); };
+    QTRY_VERIFY(std::any_of(rows.begin(), rows.end(), byTwo));
+    // Its line leads to the point.
+    bench.take("E1");
+    const auto row = std::find_if(rows.begin(), rows.end(), byTwo);
+    auto *list = bench.page->openColumn()->list(Gate::FirstStart);
+    clickRow(list, row->id);
+    QCOMPARE(bench.inHand(), QStringLiteral("I2"));
+    // Felt once more by one of them, or kept, it is settled.
+    press(Qt::Key_K);
+    press(Qt::Key_Return);
+    QVERIFY(bench.point("I2").settled());
+}
+
+void BenchSeatsTest::whoComesSecondIsTold()
+{
+    Bench bench;
+    const OtherSeat other(bench);
+    // Both at once: theirs is on the file before this seat has looked.
+    other.left("I1", "0.30");
+    press(Qt::Key_S);
+    QVERIFY(bench.point("I1").leftByTwo);
+    QVERIFY2(bench.said().contains(QStringLiteral("TB")), qPrintable(bench.said()));
+}
+
+void BenchSeatsTest::aReadOnlyGarageIsLookedAt()
+{
+    Bench bench;
+    logTyped(QStringLiteral("28"));
+    const JobId job = *bench.page->job();
+    bench.page.reset();
+    ReadOnlyShop reading(bench.shop);
+    BenchPage page(*reading.desk);
+    page.openJob(job);
+    present(page);
+    page.takeFocus();
+    QCOMPARE(page.sheet(), page.sittingSheet());
+    QVERIFY(!page.sittingSheet()->initials());
+    QVERIFY(readable(*page.sittingSheet()).contains(QStringLiteral("Intake 1"), Qt::CaseInsensitive) ||
+            readable(*page.sittingSheet()).contains(QStringLiteral("exhaust 1"), Qt::CaseInsensitive));
+    press(Qt::Key_Return);
+    page.viewStep(page.book()->state().frame->job.steps[2].id);
+    QCOMPARE(page.sheet(), page.valveSheet());
+    // Points are walked through and told of.
+    page.valveSheet()->takeInHand(pointNamed(*page.book(), "I1"));
+    QVERIFY(page.valveSheet()->bar()->now()->text().contains(QStringLiteral("Intake 1")));
+    press(Qt::Key_Right);
+    QVERIFY(nameOf(*page.book(), page.valveSheet()->inHand()) != QStringLiteral("I1"));
+    click(page.valveSheet()->planKey());
+    QCOMPARE(page.sheet(), page.planSheet());
+    QVERIFY(!page.planSheet()->workKey()->isEnabled());
+}
+
+void BenchSeatsTest::nothingWritesInAReadOnlyGarage()
+{
+    Bench bench;
+    press(Qt::Key_S);
+    const JobId job = *bench.page->job();
+    const auto acts = bench.state().acts.size();
+    bench.page.reset();
+    ReadOnlyShop reading(bench.shop);
+    QVERIFY(reading.garage->readOnly());
+    BenchPage page(*reading.desk);
+    page.openJob(job);
+    present(page);
+    page.takeFocus();
+    press(Qt::Key_Return);
+    page.viewStep(page.book()->state().frame->job.steps[2].id);
+    ValveSheet *valves = page.valveSheet();
+    for (const KeyButton *key : {valves->turnKey(), valves->allHereKey(), valves->sheetKey(), valves->undoKey(),
+                                 page.stepsColumn()->sittingKey(), page.stepsColumn()->typeKey()})
+        QVERIFY2(!key->isEnabled(), qPrintable(key->text()));
+    for (const KeyButton *key : valves->bar()->keys())
+        QVERIFY2(!key->isEnabled(), qPrintable(key->accessibleName()));
+    QVERIFY(page.stepsColumn()->printKey()->isEnabled());
+    // Keys of the keyboard do no more.
+    for (const Qt::Key key : {Qt::Key_S, Qt::Key_N, Qt::Key_L, Qt::Key_K, Qt::Key_C})
+        press(key);
+    logTyped(QStringLiteral("28"));
+    press(Qt::Key_Z, Qt::ControlModifier);
+    press(Qt::Key_B, Qt::ControlModifier);
+    QCOMPARE(page.sheet(), valves);
+    QVERIFY(valves->bar()->edit()->text().isEmpty());
+    page.viewStep(page.book()->state().frame->job.steps.front().id);
+    QVERIFY(!page.stepSheet()->doneKey()->isEnabled());
+    QVERIFY(page.book()->catchUp());
+    QCOMPARE(page.book()->state().acts.size(), acts);
+}
+
+APP_TEST(BenchSeatsTest)
+#include "bench_seats_test.moc"
