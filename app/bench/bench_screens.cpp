@@ -255,7 +255,7 @@ void openCrowded(Window &window)
     text.engineName = "Tarn V24";
     text.engine.layout = Layout::Vee;
     text.engine.cylinders = 24;
-    text.engine.valves = "4";
+    text.engine.valves = "2+2";
     text.engine.firingOrder = "1-24-9-16-5-20-11-14-3-22-7-18-23-2-15-10-19-6-13-12-21-4-17-8";
     const auto added = addVehicle(garage, text);
     if (added && openJob(garage, added->vehicle, added->engine, builtInSheets().front(), "Set the valves"))

@@ -39,7 +39,6 @@ QHBoxLayout *rowIn(QVBoxLayout *column, int spacing)
 ReadingBar::ReadingBar(DecimalMark mark, QWidget *parent)
     : QWidget(parent), m_mark(mark), m_now(new Heading({}, TextSize::Now)), m_spec(new Heading({}, TextSize::Small, Heading::Tone::Quiet)),
       m_beside(new Heading({}, TextSize::Small, Heading::Tone::Quiet)), m_edit(new ReadingEdit), m_scale(new ScaleView),
-      m_turnsAsked(Heading::wrapped({}, TextSize::BodyStrong)), m_turnsWorth(Heading::wrapped({}, TextSize::Body)),
       m_reason(new ReasonLine), m_chips(new ChipRow), m_instead(new KeyButton({})), m_units(new QButtonGroup(this)),
       m_message(new MessageLine)
 {
@@ -104,14 +103,6 @@ void ReadingBar::buildValues(QVBoxLayout *column)
     values->setSpacing(16);
     values->addWidget(m_edit);
     values->addWidget(m_scale, 1);
-    m_turns = new QWidget;
-    auto *turns = new QVBoxLayout(m_turns);
-    turns->setContentsMargins(0, 0, 0, 0);
-    turns->setSpacing(4);
-    turns->addWidget(m_turnsAsked);
-    turns->addWidget(m_turnsWorth);
-    turns->addStretch(1);
-    values->addWidget(m_turns, 1);
     values->addStretch(0);
     m_values = new QStackedWidget;
     m_values->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
@@ -187,11 +178,11 @@ void ReadingBar::present(const BarView &view)
     m_spec->setText(view.spec);
     m_edit->setEnabled(view.hasPoint || m_edit->hasFocus());
     m_edit->setReadOnly(view.readOnly);
-    const bool scale = view.hasPoint && !view.turns;
-    m_scale->setBand(scale ? view.bands : std::nullopt, view.unit);
-    m_scale->setVisible(scale);
-    m_turnsAsked->setText(view.turns ? bandText(*view.turns) : QString());
-    m_turns->setVisible(view.turns.has_value());
+    if (view.hasPoint && view.turns)
+        m_scale->setTurns(*view.turns);
+    else
+        m_scale->setBand(view.hasPoint ? view.bands : std::nullopt, view.unit);
+    m_scale->setVisible(view.hasPoint);
     showKeys();
     showChips();
     showTyped();
@@ -262,9 +253,9 @@ void ReadingBar::showWorth(const std::optional<Worth> &worth, const QString &typ
     const bool sure = typed.isEmpty() || worth->uncertainty.isEmpty();
     m_edit->setEcho(typed.isEmpty() ? emptyEcho() : sure ? typed : tr("%1 %2", "value, its uncertainty").arg(typed, worth->uncertainty));
     m_scale->setValue(worth ? worth->onScale : std::nullopt);
-    m_turnsWorth->setText(worth ? worth->words : QString());
+    m_scale->setTurned(worth ? worth->turnsOnScale : std::nullopt);
     // What no scale shows is said beside the spec.
-    const bool offScale = !typed.isEmpty() && !worth->onScale && !m_view.turns;
+    const bool offScale = !typed.isEmpty() && !(m_view.turns ? worth->turnsOnScale.has_value() : worth->onScale.has_value());
     m_beside->setText(offScale ? worth->words : m_view.beside);
 }
 

@@ -119,9 +119,6 @@ private:
     Heading *m_beside;
     ReadingEdit *m_edit;
     ScaleView *m_scale;
-    QWidget *m_turns = nullptr; ///< in place of the scale
-    Heading *m_turnsAsked;
-    Heading *m_turnsWorth;
     ReasonLine *m_reason;
     QStackedWidget *m_values = nullptr;
     QHBoxLayout *m_nowRow = nullptr;

@@ -76,6 +76,8 @@ Worth worthOfFact(const ReadingFact &fact, Verdict verdict, const Spec *spec)
         worth.uncertainty = uncertaintyText(*fact.uncertainty, fact.value->unit);
     if (const auto interval = intervalOf(fact))
         worth.onScale = ScaleValue{*interval, fact.value->unit, verdict};
+    if (fact.turned)
+        worth.turnsOnScale = ScaleTurns{fact.turned->value, fact.turned->unit, verdict};
     return worth;
 }
 

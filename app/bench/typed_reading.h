@@ -43,10 +43,11 @@ const SpecBand<Length> *lashBandsOf(const JobFrame &frame, PointId point);
 /// What a reading would be worth if it were logged now.
 struct Worth {
     Verdict verdict = Verdict::NoSpec;
-    QString words = {};                     ///< "above its band by 0.05 mm"
-    QString uncertainty = {};               ///< "± 0.03 mm", where the shop judges with it and the tool's is known
-    QString likelihood = {};                ///< of one that is too close to call: "92 % likely inside"
-    std::optional<ScaleValue> onScale = {}; ///< of a length
+    QString words = {};                          ///< "above its band by 0.05 mm"
+    QString uncertainty = {};                    ///< "± 0.03 mm", where the shop judges with it and the tool's is known
+    QString likelihood = {};                     ///< of one that is too close to call: "92 % likely inside"
+    std::optional<ScaleValue> onScale = {};      ///< of a length
+    std::optional<ScaleTurns> turnsOnScale = {}; ///< of turns from zero lash
 };
 Worth worthOf(const JobBook &book, const ReadingEntry &entry, EngineCondition condition);
 /// What one that was logged is worth.

@@ -89,6 +89,8 @@ void BenchMeasuringTest::turnsAreTyped()
     type(typed);
     QVERIFY2(bench.bar()->edit()->accessibleDescription().contains(QStringLiteral("turn")) || typed.endsWith(QChar(0xB0)),
              qPrintable(bench.bar()->edit()->accessibleDescription()));
+    QVERIFY(bench.bar()->scale()->isVisible());
+    QCOMPARE(bench.bar()->scale()->accessibleDescription(), verdictName(Verdict(verdict)));
     press(Qt::Key_Return);
     const auto &left = bench.point("I1").left;
     QVERIFY(left);
