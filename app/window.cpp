@@ -36,9 +36,7 @@ QString titleOf(const Garage &garage)
 Window::Window(Desk &desk, QWidget *parent)
     : QWidget(parent), m_desk(desk), m_vehicles(new VehiclesModel(desk.garage(), this)), m_jobs(new JobsModel(desk.garage(), this)),
       m_specs(new SpecsModel(desk.garage(), *m_vehicles, this)), m_tools(new ToolsModel(desk.garage(), this)),
-      m_vehiclesPage(new VehiclesPage(desk, *m_vehicles)), m_jobsPage(new JobsPage(*m_jobs, *m_vehicles)), m_benchPage(new BenchPage(desk)),
-      m_specsPage(new SpecsPage(desk, *m_specs, *m_vehicles)), m_toolsPage(new ToolsPage(desk, *m_tools)), m_stack(new QStackedLayout),
-      m_places(new PlacesBar)
+      m_stack(new QStackedLayout), m_places(new PlacesBar)
 {
     setWindowTitle(titleOf(desk.garage()));
     setMinimumSize(leastSize);
@@ -47,21 +45,18 @@ Window::Window(Desk &desk, QWidget *parent)
     wire();
     shortcuts();
     nameLook();
-    goTo(Place::Vehicles);
 }
 
 Window::~Window() = default;
 
 void Window::lay()
 {
-    // In the order of Place.
-    for (QWidget *page : {static_cast<QWidget *>(m_vehiclesPage), static_cast<QWidget *>(m_jobsPage), static_cast<QWidget *>(m_benchPage),
-                          static_cast<QWidget *>(m_specsPage), static_cast<QWidget *>(m_toolsPage)})
-        m_stack->addWidget(page);
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
     column->addLayout(m_stack, 1);
+    for (int place = 0; place < placeCount; ++place)
+        m_stack->addWidget(new QWidget);
     if (m_desk.garage().readOnly())
         column->addWidget(readOnlyStrip());
     column->addWidget(m_places);
@@ -82,15 +77,81 @@ void Window::wire()
     connect(m_places, &PlacesBar::placeWanted, this, &Window::goTo);
     connect(m_places, &PlacesBar::otherLookWanted, this, &Window::changeLook);
     connect(&m_desk, &Desk::lookChanged, this, &Window::nameLook);
-    connect(m_jobsPage, &JobsPage::benchWanted, this, &Window::openOnBench);
+}
+
+void Window::settle(Place place, QWidget *page)
+{
+    const int index = int(place);
+    QWidget *before = m_stack->widget(index);
+    m_stack->removeWidget(before);
+    delete before;
+    m_stack->insertWidget(index, page);
+}
+
+VehiclesPage *Window::vehiclesPage()
+{
+    if (m_vehiclesPage)
+        return m_vehiclesPage;
+    m_vehiclesPage = new VehiclesPage(m_desk, *m_vehicles, this);
+    settle(Place::Vehicles, m_vehiclesPage);
     connect(m_vehiclesPage, &VehiclesPage::specsWanted, this, [this](EngineId engine) {
-        m_specsPage->chooseEngine(engine);
+        specsPage()->chooseEngine(engine);
         goTo(Place::Specs);
     });
     connect(m_vehiclesPage, &VehiclesPage::newJobWanted, this, [this](EngineId engine) {
         goTo(Place::Jobs);
-        m_jobsPage->beginNew(engine);
+        jobsPage()->beginNew(engine);
     });
+    return m_vehiclesPage;
+}
+
+JobsPage *Window::jobsPage()
+{
+    if (m_jobsPage)
+        return m_jobsPage;
+    m_jobsPage = new JobsPage(*m_jobs, *m_vehicles, this);
+    settle(Place::Jobs, m_jobsPage);
+    connect(m_jobsPage, &JobsPage::benchWanted, this, &Window::openOnBench);
+    return m_jobsPage;
+}
+
+BenchPage *Window::benchPage()
+{
+    if (m_benchPage)
+        return m_benchPage;
+    m_benchPage = new BenchPage(m_desk, this);
+    settle(Place::Bench, m_benchPage);
+    return m_benchPage;
+}
+
+SpecsPage *Window::specsPage()
+{
+    if (m_specsPage)
+        return m_specsPage;
+    m_specsPage = new SpecsPage(m_desk, *m_specs, *m_vehicles, this);
+    settle(Place::Specs, m_specsPage);
+    return m_specsPage;
+}
+
+ToolsPage *Window::toolsPage()
+{
+    if (m_toolsPage)
+        return m_toolsPage;
+    m_toolsPage = new ToolsPage(m_desk, *m_tools, this);
+    settle(Place::Tools, m_toolsPage);
+    return m_toolsPage;
+}
+
+QWidget *Window::pageAt(Place place)
+{
+    switch (place) {
+    case Place::Vehicles: return vehiclesPage();
+    case Place::Jobs: return jobsPage();
+    case Place::Bench: return benchPage();
+    case Place::Specs: return specsPage();
+    case Place::Tools: return toolsPage();
+    }
+    return nullptr;
 }
 
 void Window::shortcuts()
@@ -112,12 +173,12 @@ void Window::begin()
 void Window::goTo(Place place)
 {
     m_places->setPlace(place);
-    m_stack->setCurrentIndex(int(place));
+    m_stack->setCurrentWidget(pageAt(place));
 }
 
 void Window::openOnBench(JobId job)
 {
-    m_benchPage->openJob(job);
+    benchPage()->openJob(job);
     goTo(Place::Bench);
 }
 

@@ -37,16 +37,19 @@ public:
     /// Says that the garage may only be read; nullptr in any other.
     [[nodiscard]] Heading *readOnlyLine() const { return m_readOnly; }
     [[nodiscard]] PlacesBar *places() const { return m_places; }
-    [[nodiscard]] VehiclesPage *vehiclesPage() const { return m_vehiclesPage; }
-    [[nodiscard]] JobsPage *jobsPage() const { return m_jobsPage; }
-    [[nodiscard]] BenchPage *benchPage() const { return m_benchPage; }
-    [[nodiscard]] SpecsPage *specsPage() const { return m_specsPage; }
-    [[nodiscard]] ToolsPage *toolsPage() const { return m_toolsPage; }
+    // Each page is made when it is first wanted: the window opens with one of them.
+    [[nodiscard]] VehiclesPage *vehiclesPage();
+    [[nodiscard]] JobsPage *jobsPage();
+    [[nodiscard]] BenchPage *benchPage();
+    [[nodiscard]] SpecsPage *specsPage();
+    [[nodiscard]] ToolsPage *toolsPage();
     [[nodiscard]] const VehiclesModel &vehicles() const { return *m_vehicles; }
     [[nodiscard]] const JobsModel &jobs() const { return *m_jobs; }
 
 private:
     void lay();
+    QWidget *pageAt(Place place);
+    void settle(Place place, QWidget *page);
     QWidget *readOnlyStrip();
     void wire();
     void shortcuts();
@@ -58,11 +61,11 @@ private:
     JobsModel *m_jobs;
     SpecsModel *m_specs;
     ToolsModel *m_tools;
-    VehiclesPage *m_vehiclesPage;
-    JobsPage *m_jobsPage;
-    BenchPage *m_benchPage;
-    SpecsPage *m_specsPage;
-    ToolsPage *m_toolsPage;
+    VehiclesPage *m_vehiclesPage = nullptr;
+    JobsPage *m_jobsPage = nullptr;
+    BenchPage *m_benchPage = nullptr;
+    SpecsPage *m_specsPage = nullptr;
+    ToolsPage *m_toolsPage = nullptr;
     QStackedLayout *m_stack;
     Heading *m_readOnly = nullptr;
     PlacesBar *m_places;

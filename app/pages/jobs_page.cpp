@@ -55,8 +55,6 @@ void JobsPage::lay()
     rows->addLayout(keys);
     m_list->setEmptyWords(tr("No jobs yet. The first one is opened on the right."));
 
-    m_stack->addWidget(m_sheet);
-    m_stack->addWidget(m_newJob);
     auto *columns = new QHBoxLayout;
     columns->setContentsMargins(sheetMargin - 8, 12, sheetMargin, 12);
     columns->setSpacing(18);
@@ -68,6 +66,9 @@ void JobsPage::lay()
     page->setSpacing(0);
     page->addWidget(m_head);
     page->addLayout(columns, 1);
+    // Only now: a stack without a page of its own shows its first sheet as a window.
+    m_stack->addWidget(m_sheet);
+    m_stack->addWidget(m_newJob);
 }
 
 void JobsPage::wire()

@@ -130,11 +130,11 @@ QWidget *NewJobForm::cautions()
     rows->addWidget(m_cautions, 1);
     m_cautions->setWholeNotes(true);
     auto *standing = new MessageLine;
-    standing->quiet(standingSentence());
     auto *below = new QHBoxLayout;
     below->setContentsMargins(8, 0, 0, 0);
     below->addWidget(standing);
     rows->addLayout(below);
+    standing->quiet(standingSentence()); // said in its place: a line without a page would flash up as a window
     return column;
 }
 

@@ -78,11 +78,6 @@ SpecsPage::SpecsPage(Desk &desk, SpecsModel &specs, VehiclesModel &vehicles, QWi
 
 void SpecsPage::lay(Desk &desk)
 {
-    for (const SpecSubject subject : subjects) {
-        m_forms.push_back(new SpecForm(subject, m_specs, desk.mark()));
-        m_stack->addWidget(new ScrollSheet(m_forms.back()));
-    }
-    m_stack->addWidget(new ScrollSheet(m_table));
     auto *columns = new QHBoxLayout;
     columns->setContentsMargins(sheetMargin - 8, 12, sheetMargin, 12);
     columns->setSpacing(18);
@@ -94,6 +89,12 @@ void SpecsPage::lay(Desk &desk)
     page->setSpacing(0);
     page->addWidget(m_head);
     page->addLayout(columns, 1);
+    // Only now: a stack without a page of its own shows its first sheet as a window.
+    for (const SpecSubject subject : subjects) {
+        m_forms.push_back(new SpecForm(subject, m_specs, desk.mark()));
+        m_stack->addWidget(new ScrollSheet(m_forms.back()));
+    }
+    m_stack->addWidget(new ScrollSheet(m_table));
 }
 
 QWidget *SpecsPage::listColumn()

@@ -99,14 +99,14 @@ QWidget *VehiclesPage::sheetColumn()
     keys->addWidget(m_job);
     rows->addWidget(m_message);
     rows->addLayout(keys);
-    m_stack->addWidget(typing);
-    m_stack->addWidget(m_moveSheet);
     m_save->setStrong(true);
     m_save->setToolTip(tr("Ctrl+S"));
     m_asStored->setPlain(true);
     m_asStored->setToolTip(tr("Forgets what is typed here and was not saved."));
     auto *column = new QWidget;
     column->setLayout(m_stack);
+    m_stack->addWidget(typing);
+    m_stack->addWidget(m_moveSheet);
     m_stack->setContentsMargins(0, 0, 0, 0);
     return column;
 }

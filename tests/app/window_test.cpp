@@ -57,6 +57,25 @@ QList<QWidget *> stops()
     return all;
 }
 
+/// Notes every window that is shown while it lives.
+class WindowsShown : public QObject {
+public:
+    WindowsShown() { qApp->installEventFilter(this); }
+    [[nodiscard]] QStringList names() const { return m_names; }
+
+protected:
+    bool eventFilter(QObject *watched, QEvent *event) override
+    {
+        const auto *widget = qobject_cast<QWidget *>(watched);
+        if (event->type() == QEvent::Show && widget && widget->isWindow())
+            m_names.append(QString::fromLatin1(widget->metaObject()->className()));
+        return false;
+    }
+
+private:
+    QStringList m_names;
+};
+
 } // namespace
 
 class WindowTest : public QObject {
@@ -84,6 +103,7 @@ private Q_SLOTS:
     {
         Shop shop;
         Window window(*shop.desk);
+        window.goTo(Place::Vehicles);
         present(window);
         window.vehiclesPage()->form()->focusFirst();
         const QList<std::pair<Qt::Key, Place>> keys{
@@ -102,6 +122,7 @@ private Q_SLOTS:
     {
         Shop shop;
         Window window(*shop.desk);
+        window.goTo(Place::Vehicles);
         present(window);
         click(window.places()->lookKey());
         QCOMPARE(shop.desk->look(), Look::Dark);
@@ -118,6 +139,7 @@ private Q_SLOTS:
         addFour(*shop.garage);
         const NewVehicle second = addFour(*shop.garage, "Second");
         Window window(*shop.desk);
+        window.goTo(Place::Vehicles);
         present(window);
         window.vehiclesPage()->choose(second.vehicle.key());
         click(buttonNamed(window, QStringLiteral("Specs of this engine")));
@@ -128,6 +150,23 @@ private Q_SLOTS:
         QCOMPARE(window.jobsPage()->newJob()->vehicle(), std::optional<qint64>(second.vehicle.key()));
     }
 
+    /// A sheet shown before it has a page flashes up as a window of its own and takes the keyboard away.
+    void noPageOpensAWindowOfItsOwn_data() { places(); }
+    void noPageOpensAWindowOfItsOwn()
+    {
+        QFETCH(int, place);
+        Shop shop;
+        addFour(*shop.garage);
+        WindowsShown shown;
+        Window window(*shop.desk);
+        window.goTo(Place::Tools);
+        present(window);
+        window.goTo(Place(place));
+        QCoreApplication::processEvents();
+        QCOMPARE(shown.names(), QStringList{QString::fromLatin1(window.metaObject()->className())});
+        QVERIFY(window.isActiveWindow());
+    }
+
     void everyControlHasANameAndIsLargeEnoughToTouch_data() { places(); }
     void everyControlHasANameAndIsLargeEnoughToTouch()
     {
@@ -135,6 +174,7 @@ private Q_SLOTS:
         Shop shop;
         addFour(*shop.garage);
         Window window(*shop.desk);
+        window.goTo(Place::Vehicles);
         present(window);
         window.goTo(Place(place));
         QCoreApplication::processEvents();
@@ -155,6 +195,7 @@ private Q_SLOTS:
         Shop shop;
         addFour(*shop.garage);
         Window window(*shop.desk);
+        window.goTo(Place::Vehicles);
         present(window);
         window.goTo(Place(place));
         QCoreApplication::processEvents();
@@ -172,6 +213,7 @@ private Q_SLOTS:
     {
         Shop shop;
         Window window(*shop.desk);
+        window.goTo(Place::Vehicles);
         present(window);
         window.vehiclesPage()->form()->focusFirst();
         // With everything in sight that there is to type.
@@ -197,6 +239,7 @@ private Q_SLOTS:
         Shop shop;
         addFour(*shop.garage);
         Window window(*shop.desk);
+        window.goTo(Place::Vehicles);
         present(window, {1024, 700});
         QCOMPARE(window.size(), QSize(1024, 700));
         for (const Place place : {Place::Vehicles, Place::Jobs, Place::Specs, Place::Tools}) {
@@ -272,6 +315,7 @@ private Q_SLOTS:
         addFour(*shop.garage, "Second");
         QVERIFY(moveEngine(*shop.garage, added.engine, std::nullopt));
         Window window(*shop.desk);
+        window.goTo(Place::Vehicles);
         present(window);
         const VehicleRow &row = *window.vehicles().withEngine(added.engine);
         window.vehiclesPage()->choose(idOf(row));
