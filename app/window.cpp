@@ -35,8 +35,8 @@ QString titleOf(const Garage &garage)
 
 Window::Window(Desk &desk, QWidget *parent)
     : QWidget(parent), m_desk(desk), m_vehicles(new VehiclesModel(desk.garage(), this)), m_jobs(new JobsModel(desk.garage(), this)),
-      m_specs(new SpecsModel(desk.garage(), *m_vehicles, this)), m_tools(new ToolsModel(desk.garage(), this)),
-      m_stack(new QStackedLayout), m_places(new PlacesBar)
+      m_specs(new SpecsModel(desk.garage(), *m_vehicles, this)), m_tools(new ToolsModel(desk.garage(), this)), m_stack(new QStackedLayout),
+      m_places(new PlacesBar)
 {
     setWindowTitle(titleOf(desk.garage()));
     setMinimumSize(leastSize);

@@ -51,8 +51,10 @@ JobBook::JobBook(Garage &garage, JobState state, std::int64_t version) : m_garag
     if (!m_state.acts.empty())
         m_readUpTo = m_state.acts.back().seq;
     connect(&garage, &Garage::changed, this, [this](const Change &change) {
+        if (change.what == Change::What::Acts && m_telling)
+            return;
         if (change.what == Change::What::Acts)
-            catchUp(); // another open job may have moved this engine's crank
+            m_frameStale = !catchUp() || m_frameStale; // another open job may have moved this engine's crank
         else if (touchesFrame(change, *m_state.frame))
             reloadFrame();
     });

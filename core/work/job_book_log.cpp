@@ -6,6 +6,8 @@
 
 #include <store/journal.h>
 
+#include <QPointer>
+
 #include <algorithm>
 
 namespace asleft {
@@ -86,7 +88,15 @@ Result<ActSeq> JobBook::store(std::vector<NewAct> acts, const std::vector<SheetE
         if (act.uid.empty())
             act.uid = m_garage.inside().surroundings.uids->next();
     }
-    const auto stored = inTransaction(m_garage, [&](Transaction &transaction) { return appendAll(transaction, acts); });
+    // Nobody else writes while the transaction lasts: what is new in the file is seen once for all.
+    bool alone = false;
+    const auto stored = inTransaction(m_garage, [&](Transaction &transaction) -> Result<std::vector<Act>> {
+        const auto version = transaction.database().dataVersion();
+        if (!version)
+            return tl::unexpected(version.error());
+        alone = *version == m_version && !m_frameStale;
+        return appendAll(transaction, acts);
+    });
     if (!stored) {
         const bool arrived = m_failed && m_failed->arrived && m_failed->acts == acts;
         m_failed = Failed{std::move(acts), sheet, arrived};
@@ -94,16 +104,26 @@ Result<ActSeq> JobBook::store(std::vector<NewAct> acts, const std::vector<SheetE
     }
     m_failed.reset();
     const auto crankBefore = m_state.crank;
-    // Read back rather than laid on from memory: another seat's acts may stand before ours. If that cannot be read now, ours are
+    // Where another seat has written since, its acts may stand before ours: then all is read on. If that cannot be read now, ours are
     // stored all the same and are shown.
-    if (!readOn()) {
-        for (const Act &act : *stored)
-            foldOne(m_state, act);
-    }
+    if (alone || !readOn())
+        layOn(*stored);
     sittingFollows(acts, !sheet.empty(), m_state.crank != crankBefore);
     Q_EMIT changed();
+    const QPointer<JobBook> open(this); // whoever is told may close the job
+    m_telling = true;
     Q_EMIT m_garage.changed({.what = Change::What::Acts, .job = m_state.frame->job.id});
+    if (open)
+        m_telling = false;
     return stored->back().seq;
+}
+
+void JobBook::layOn(const std::vector<Act> &acts)
+{
+    for (const Act &act : acts) {
+        foldOne(m_state, act);
+        m_readUpTo = std::max(m_readUpTo, act.seq);
+    }
 }
 
 void JobBook::sittingFollows(const std::vector<NewAct> &acts, bool ofSheet, bool crankMoved)

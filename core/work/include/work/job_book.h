@@ -125,6 +125,8 @@ private:
     Result<std::optional<ActSeq>> catchUpToTakeBack();
     /// Reads what is new in the file; whether there was anything.
     Result<bool> readOn();
+    /// Adds acts that were just stored, nothing having been written by others before them.
+    void layOn(const std::vector<Act> &acts);
     void noteArrival(const std::vector<Act> &acts);
     Done reloadFrame();
 
@@ -132,7 +134,8 @@ private:
     JobState m_state;
     std::int64_t m_version;    ///< of the file when it was last read; other seats' commits change it
     ActSeq m_readUpTo{0};      ///< the last act read from the file
-    bool m_frameStale = false; ///< the things the job speaks of have changed and could not be read
+    bool m_frameStale = false; ///< the things the job speaks of, or other seats' acts, have changed and could not be read
+    bool m_telling = false;    ///< tells of acts of its own, which it knows
     Sitting m_sitting;
     std::optional<Failed> m_failed;
 };
