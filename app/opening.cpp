@@ -3,6 +3,7 @@
 #include "pages/start_sheet.h"
 #include "parts/message_line.h"
 #include "pictures.h"
+#include "seat.h"
 #include "window.h"
 
 #include <show/words.h>
@@ -61,8 +62,11 @@ std::string seatOfThisInstallation()
     if (seat.isEmpty()) {
         seat = QString::fromStdString(RandomUids().next());
         settings.setValue(seatKey, seat);
+        // The folder of the settings has to be there for the places in it.
+        settings.sync();
     }
-    return seat.toStdString();
+    static const SeatPlace place(QFileInfo(settings.fileName()).absolutePath());
+    return place.seat(seat);
 }
 
 Opening::Opening(QObject *parent) : QObject(parent) {}

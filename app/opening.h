@@ -41,7 +41,7 @@ private:
     std::optional<Look> m_look; ///< asked for on the command line
 };
 
-/// A name for this installation, made once and kept.
+/// A name for this installation, made once and kept; a second copy of the program open at the same time has one of its own.
 std::string seatOfThisInstallation();
 
 } // namespace asleft

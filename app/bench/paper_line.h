@@ -62,7 +62,7 @@ private:
 };
 
 /// The widths of its columns, for the words above them.
-constexpr int paperNameWidth = 116;
+constexpr int paperNameWidth = 150;
 constexpr int paperGap = 8;
 
 } // namespace asleft

@@ -321,6 +321,7 @@ void ReadingBar::notice(const QString &sentence)
 void ReadingBar::refuse(const QString &sentence)
 {
     m_edit->setRefused(!m_edit->text().isEmpty());
+    m_edit->selectAll(); // what is typed next takes the place of what was refused
     say(false, sentence);
 }
 

@@ -283,6 +283,7 @@ void SpecForm::save()
 {
     if (!m_engine)
         return;
+    m_message->clear();
     const SpecReading now = reading();
     tell(now);
     for (const auto &[which, error] : now.refusals)

@@ -70,6 +70,15 @@ void keepForDrawing(SpecReading &, const SpecBand<Q> &)
 {
 }
 
+/// The text of a band with its unit, where what stands in it would be read in another one once bare numbers count in `countsIn`.
+template <class Q>
+QString withItsUnit(const Band<Q> &band, Unit<Q> countsIn)
+{
+    const QString text = QString::fromStdString(band.text);
+    const auto read = parseBand<Q>(band.text, countsIn);
+    return read && read->unit != band.unit ? text + QLatin1Char(' ') + unitText(band.unit) : text;
+}
+
 template <class Q>
 void readBands(SpecReading &reading, Unit<Q> unit, DecimalMark mark)
 {
@@ -90,6 +99,8 @@ void readBands(SpecReading &reading, Unit<Q> unit, DecimalMark mark)
     reading.echoes[SpecField::OtherBand] = echoOf(*second, mark);
     if (!first)
         return;
+    // Stored, bare numbers count in the unit of the first band.
+    reading.text.otherBand = withItsUnit(*second, first->unit).toStdString();
     if (const auto paired = pairBands<Q>(*first, *second))
         keepForDrawing(reading, *paired);
     else
@@ -145,7 +156,7 @@ void putBands(SpecTyped &typed, const SpecBand<Q> &bands)
 {
     typed.texts[SpecField::Band] = QString::fromStdString(bands.first.text);
     if (bands.second)
-        typed.texts[SpecField::OtherBand] = QString::fromStdString(bands.second->text);
+        typed.texts[SpecField::OtherBand] = withItsUnit(*bands.second, bands.first.unit);
 }
 
 } // namespace

@@ -177,7 +177,7 @@ void VehicleForm::changedHere()
     const VehicleReading now = reading();
     redraw(now);
     mend(now);
-    tellNumber(false);
+    tellNumber(!field(Field::Number)->edit()->hasFocus());
     offerAnotherMeter(now);
     Q_EMIT edited();
 }
@@ -234,7 +234,9 @@ void VehicleForm::mend(const VehicleReading &reading)
 void VehicleForm::redraw(const VehicleReading &now)
 {
     const Layout layout = now.text.engine.layout;
-    field(Field::Numbering)->setPlaceholder(QString::fromStdString(usualNumbering(layout, qBound(0, now.text.engine.cylinders, 24))));
+    // Of no cylinders there is no numbering, only the bars between the banks.
+    const int cylinders = qBound(0, now.text.engine.cylinders, 24);
+    field(Field::Numbering)->setPlaceholder(cylinders == 0 ? QString() : QString::fromStdString(usualNumbering(layout, cylinders)));
     m_view->show(sketchOf(now.text.engine, m_mark));
 }
 

@@ -13,6 +13,7 @@
 #include "read_only.h"
 
 #include <QHBoxLayout>
+#include <QScrollBar>
 #include <QShortcut>
 #include <QStackedLayout>
 #include <QVBoxLayout>
@@ -30,7 +31,7 @@ constexpr qint64 newEngine = 0;
 VehiclesPage::VehiclesPage(Desk &desk, VehiclesModel &vehicles, QWidget *parent)
     : QWidget(parent), m_desk(desk), m_vehicles(vehicles), m_head(new SheetHead(tr("Vehicles"))),
       m_list(new RuledList(tr("List of vehicles"), vehicles.rows())), m_new(new KeyButton(tr("New vehicle"))),
-      m_newEngine(new KeyButton(tr("New engine"))), m_form(new VehicleForm(desk.mark())), m_gap(new EngineGap(vehicles)),
+      m_newEngine(new KeyButton(tr("New engine"))), m_scroll(nullptr), m_form(new VehicleForm(desk.mark())), m_gap(new EngineGap(vehicles)),
       m_moveSheet(new MoveSheet(vehicles)), m_stack(new QStackedLayout), m_message(new MessageLine), m_save(new KeyButton(tr("Save"))),
       m_asStored(new KeyButton(tr("As stored"))), m_specs(new KeyButton(tr("Specs of this engine"))), m_job(new KeyButton(tr("New job")))
 {
@@ -89,7 +90,8 @@ QWidget *VehiclesPage::sheetColumn()
     auto *rows = new QVBoxLayout(typing);
     rows->setContentsMargins(0, 0, 0, 0);
     rows->setSpacing(8);
-    rows->addWidget(new ScrollSheet(sheet), 1);
+    m_scroll = new ScrollSheet(sheet);
+    rows->addWidget(m_scroll, 1);
     auto *keys = new QHBoxLayout;
     keys->setSpacing(10);
     keys->addWidget(m_save);
@@ -154,6 +156,8 @@ void VehiclesPage::choose(qint64 row)
     m_current = row;
     m_message->clear();
     showSheet();
+    // Another one is read from its name on.
+    m_scroll->verticalScrollBar()->setValue(0);
 }
 
 void VehiclesPage::showSheet()
@@ -291,6 +295,8 @@ void VehiclesPage::readMeter()
     rest.texts.erase(VehicleField::Meter);
     rest.meterReplaced = false;
     m_form->setTyped(rest);
+    // The key just pressed goes dead, and the keyboard would fall on the next one, which moves the engine.
+    meter->edit()->setFocus(Qt::OtherFocusReason);
     keepDraft();
     m_message->done(tr("The meter is read."));
 }

@@ -14,6 +14,7 @@ class KeyButton;
 class MessageLine;
 class MoveSheet;
 class RuledList;
+class ScrollSheet;
 class SheetHead;
 class VehicleForm;
 class VehiclesModel;
@@ -83,6 +84,7 @@ private:
     RuledList *m_list;
     KeyButton *m_new;
     KeyButton *m_newEngine;
+    ScrollSheet *m_scroll;
     VehicleForm *m_form;
     EngineGap *m_gap;
     MoveSheet *m_moveSheet;

@@ -80,6 +80,9 @@ void RuledList::fit()
 void RuledList::resizeEvent(QResizeEvent *event)
 {
     QListView::resizeEvent(event);
+    // A list that lost height to its neighbour keeps the chosen line in sight.
+    if (event->size().height() < event->oldSize().height() && currentIndex().isValid())
+        scrollTo(currentIndex());
     if (event->size().width() == event->oldSize().width())
         return;
     // How tall a line is hangs on its width, which the view does not know of: a list that flows down minds its height alone.

@@ -41,8 +41,12 @@ QString ValueField::text() const
 
 void ValueField::setText(const QString &text)
 {
-    if (text != m_edit->text())
-        m_edit->setText(text);
+    if (text == m_edit->text())
+        return;
+    m_edit->setText(text);
+    // What is longer than its field is read from the start; where somebody types, the cursor stays behind the text.
+    if (!m_edit->hasFocus())
+        m_edit->setCursorPosition(0);
 }
 
 void ValueField::setLabel(const QString &label)

@@ -24,11 +24,14 @@ std::optional<NextAct> firstWanted(const JobState &state, Allowed allowed)
     return best;
 }
 
+/// Whether turning to a position of the plan gets anything done. What a generated plan sets where it may not be set, by the rule of nine
+/// or with another cam than the engine has now, is not set there: to turn to it would be to turn for ever.
 bool hasWork(const JobState &state, const PlanPosition &position)
 {
     return std::ranges::any_of(position.points, [&](const PlanPoint &planned) {
         const SettingPoint *point = state.frame->pointAt(planned.adjuster);
-        return point && !state.point(point->id).settled();
+        const bool wanted = point && !state.point(point->id).settled();
+        return wanted && (!state.plan->generated || maySet(state.frame->engine.design, planned.adjuster, position.crank));
     });
 }
 

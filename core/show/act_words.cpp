@@ -145,7 +145,7 @@ QString openNutsLine(const JobState &state)
 {
     const std::vector<PointId> open = openNuts(state);
     if (open.empty())
-        return ActWords::tr("No nut is open");
+        return ActWords::tr("No nut is open in this job");
     QStringList names;
     for (const PointId point : open)
         names.append(pointInText(*state.frame, point));

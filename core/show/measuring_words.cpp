@@ -166,7 +166,8 @@ QString wrongUnitQuestion(const Band<Length> &lash, LengthUnit meant)
     if (!other)
         return {};
     const QString question =
-        *value > *other ? MeasuringWords::tr("%1 is more than any lash; %2?") : MeasuringWords::tr("%1 is less than any lash; %2?");
+        *value > *other ? MeasuringWords::tr("%1 is more than any lash; %2? Nothing is saved yet: mend it, or Enter again keeps it.")
+                        : MeasuringWords::tr("%1 is less than any lash; %2? Nothing is saved yet: mend it, or Enter again keeps it.");
     return question.arg(withUnit(*value, lash.unit), withUnit(*other, meant));
 }
 

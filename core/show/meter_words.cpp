@@ -76,8 +76,8 @@ QString vehicleNumberText(const VehicleNumber &number)
     case NumberCheck::Differs: break;
     }
     if (!number.expected)
-        return MeterWords::tr("The check digit does not agree. Kept as typed; compare it with the plate.");
-    return MeterWords::tr("The check digit, the ninth, would be %1. Kept as typed; compare it with the plate.")
+        return MeterWords::tr("The check digit does not agree. Kept as typed; compare it with the number on the vehicle.");
+    return MeterWords::tr("The check digit, the ninth, would be %1. Kept as typed; compare it with the number on the vehicle.")
         .arg(QChar::fromLatin1(*number.expected));
 }
 

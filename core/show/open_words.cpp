@@ -113,7 +113,7 @@ OpenWords bleedingDown(const OpenItem &item, Moment now)
 OpenWords lashBeforeBridge(const OpenItem &item, const JobState &state)
 {
     return {OpenItemWords::tr("%1 left before its bridge").arg(pointOf(item, state, true)),
-            OpenItemWords::tr("set the bridge screw, then this lash again")};
+            OpenItemWords::tr("bridge screw first, then this lash")};
 }
 
 OpenWords specUnsure(const OpenItem &item, const JobState &state)

@@ -3,6 +3,7 @@
 #include "changes.h"
 #include "connection.h"
 
+#include <cassert>
 #include <limits>
 
 namespace asleft {
@@ -83,11 +84,15 @@ Result<std::vector<JobRow>> jobsLastWorked(Database &database, int most)
 
 Result<std::vector<JobRow>> jobs(Database &database, const JobsAsked &asked)
 {
-    // Two statements rather than one with "? IS NULL OR": that would walk through every job.
+    // Several statements rather than one with "? IS NULL OR": that would walk through every job.
     static const std::string all = jobColumns + "WHERE job.id < ? ORDER BY job.id DESC LIMIT ?";
     static const std::string ofVehicle = jobColumns + "WHERE job.vehicle = ? AND job.id < ? ORDER BY job.id DESC LIMIT ?";
+    static const std::string ofEngine = jobColumns + "WHERE job.vehicle = ? AND job.engine = ? AND job.id < ? ORDER BY job.id DESC LIMIT ?";
     const std::int64_t before = asked.before ? asked.before->key() : std::numeric_limits<std::int64_t>::max();
+    assert(asked.vehicle || !asked.engine);
     Connection &connection = Inside::of(database);
+    if (asked.engine)
+        return allRows(connection, ofEngine, values(*asked.vehicle, *asked.engine, before, asked.most), jobRowOf);
     if (asked.vehicle)
         return allRows(connection, ofVehicle, values(*asked.vehicle, before, asked.most), jobRowOf);
     return allRows(connection, all, values(before, asked.most), jobRowOf);

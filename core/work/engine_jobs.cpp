@@ -25,10 +25,10 @@ Result<std::vector<JobRow>> workedJobs(Database &database, EngineId engine, int 
         places.insert(fit.vehicle);
     std::vector<JobRow> worked;
     for (const VehicleId place : places) {
-        const auto rows = jobs(database, {.vehicle = place, .before = {}, .most = mostAtPlace});
+        const auto rows = jobs(database, {.vehicle = place, .before = {}, .most = mostAtPlace, .engine = engine});
         if (!rows)
             return tl::unexpected(rows.error());
-        std::ranges::copy_if(*rows, std::back_inserter(worked), [&](const JobRow &row) { return row.engine == engine && row.acts > 0; });
+        std::ranges::copy_if(*rows, std::back_inserter(worked), [](const JobRow &row) { return row.acts > 0; });
     }
     return worked;
 }
@@ -78,7 +78,7 @@ Result<bool> isWorkedOn(Database &database, EngineId engine)
     return workedJobs(database, engine, std::numeric_limits<int>::max()).map([](const auto &worked) { return !worked.empty(); });
 }
 
-Result<OpenElsewhere> nutsOpenElsewhere(Database &database, const JobState &state)
+Result<OpenElsewhere> openElsewhere(Database &database, const JobState &state)
 {
     const auto others = workedJobs(database, state.frame->engine.id, jobsLookedAt);
     if (!others)
@@ -100,15 +100,15 @@ Result<OpenElsewhere> nutsOpenElsewhere(Database &database, const JobState &stat
     if (titles.empty())
         return OpenElsewhere{};
     const JobState whole = engine.folded();
-    OpenElsewhere open;
+    OpenElsewhere open{.nuts = {}, .job = {}, .bleedsDown = bleedDownUntil(whole)};
     for (const PointId point : openNuts(whole)) {
         const Act *opened = openedBy(whole, point);
         const auto title = opened ? titles.find(opened->seq) : titles.end();
         if (title == titles.end())
             continue; // opened here: known already
-        if (open.points.empty())
+        if (open.nuts.empty())
             open.job = title->second;
-        open.points.push_back(point);
+        open.nuts.push_back(point);
     }
     return open;
 }

@@ -22,25 +22,27 @@ bool bringsBackATurn(const JobState &state, ActSeq withdrawal)
     return crank && crank->how == CrankHow::Turned;
 }
 
-/// Here, and in other jobs of the engine: all of them have one crank.
-Done noNutOpen(Database &database, const JobState &state)
+/// What other jobs of the engine have left open: all of them have one crank.
+Result<OpenElsewhere> leftElsewhere(Database &database, const JobState &state)
 {
-    if (const auto open = openNuts(state); !open.empty())
-        return fail(ErrorKind::NutStillOpen, namesOf(*state.frame, open));
     const auto moment = Snapshot::begin(database);
     if (!moment)
         return tl::unexpected(moment.error());
-    const auto elsewhere = nutsOpenElsewhere(database, state);
-    if (!elsewhere)
-        return tl::unexpected(elsewhere.error());
-    if (!elsewhere->points.empty())
-        return fail(ErrorKind::NutStillOpen, namesOf(*state.frame, elsewhere->points), elsewhere->job);
+    return openElsewhere(database, state);
+}
+
+Done noNutOpen(const JobState &state, const OpenElsewhere &elsewhere)
+{
+    if (const auto open = openNuts(state); !open.empty())
+        return fail(ErrorKind::NutStillOpen, namesOf(*state.frame, open));
+    if (!elsewhere.nuts.empty())
+        return fail(ErrorKind::NutStillOpen, namesOf(*state.frame, elsewhere.nuts), elsewhere.job);
     return {};
 }
 
-Done bledDown(const JobState &state, Moment now)
+Done bledDown(const JobState &state, const OpenElsewhere &elsewhere, Moment now)
 {
-    const auto until = bleedDownUntil(state);
+    const auto until = std::max(bleedDownUntil(state), elsewhere.bleedsDown);
     return until && *until > now ? Done(fail(ErrorKind::StillBleedingDown, std::to_string(until->utcMilliseconds))) : Done{};
 }
 
@@ -58,13 +60,16 @@ Result<ActSeq> JobBook::turnCrank(Angle to, bool despiteBleedDown)
         return tl::unexpected(may.error());
     if (const Done fresh = catchUp(); !fresh)
         return tl::unexpected(fresh.error());
-    if (const Done shut = noNutOpen(*m_garage.inside().database, m_state); !shut)
+    const auto elsewhere = leftElsewhere(*m_garage.inside().database, m_state);
+    if (!elsewhere)
+        return tl::unexpected(elsewhere.error());
+    if (const Done shut = noNutOpen(m_state, *elsewhere); !shut)
         return tl::unexpected(shut.error());
     if (!m_sitting.crankConfirmed || !m_state.crank || !m_state.crank->crank)
         return fail(ErrorKind::CrankNotConfirmed);
     if (!m_sitting.turningCautionsRead)
         return fail(ErrorKind::CautionsNotRead);
-    if (const Done bled = bledDown(m_state, m_garage.now()); !bled && !despiteBleedDown)
+    if (const Done bled = bledDown(m_state, *elsewhere, m_garage.now()); !bled && !despiteBleedDown)
         return tl::unexpected(bled.error());
     return log(CrankFact{m_state.frame->engine.id, inCycle(m_state.frame->engine.design, to), CrankHow::Turned});
 }
@@ -81,8 +86,6 @@ std::vector<Caution> JobBook::turningCautions()
 
 Result<ActSeq> JobBook::undo()
 {
-    if (const Done may = mayAct(); !may)
-        return tl::unexpected(may.error());
     const auto arrived = catchUpToTakeBack();
     if (!arrived)
         return tl::unexpected(arrived.error());
@@ -98,8 +101,6 @@ Result<ActSeq> JobBook::undo()
 
 Result<ActSeq> JobBook::redo()
 {
-    if (const Done may = mayAct(); !may)
-        return tl::unexpected(may.error());
     const auto arrived = catchUpToTakeBack();
     if (!arrived)
         return tl::unexpected(arrived.error());
@@ -110,7 +111,10 @@ Result<ActSeq> JobBook::redo()
         return fail(ErrorKind::NothingToUndo);
     // Taking a turn of the crank up again is turning it.
     if (bringsBackATurn(m_state, *withdrawal)) {
-        const Done free = noNutOpen(*m_garage.inside().database, m_state).and_then([&] { return bledDown(m_state, m_garage.now()); });
+        const auto elsewhere = leftElsewhere(*m_garage.inside().database, m_state);
+        if (!elsewhere)
+            return tl::unexpected(elsewhere.error());
+        const Done free = noNutOpen(m_state, *elsewhere).and_then([&] { return bledDown(m_state, *elsewhere, m_garage.now()); });
         if (!free)
             return tl::unexpected(free.error());
     }

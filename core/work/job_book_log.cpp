@@ -59,7 +59,7 @@ Result<ActSeq> JobBook::log(Fact fact, std::optional<ActSeq> withdraws)
 {
     if (const Done may = mayAct(); !may)
         return tl::unexpected(may.error());
-    return store({newAct(std::move(fact), withdraws)});
+    return store({newAct(std::move(fact), withdraws)}, {});
 }
 
 Result<ActSeq> JobBook::logOnce(Fact fact, bool standsAlready)
@@ -75,14 +75,14 @@ Result<ActSeq> JobBook::logOnce(Fact fact, bool standsAlready)
 
 bool JobBook::failedBefore(const std::vector<NewAct> &acts) const
 {
-    return m_failed && m_failed->sheet.empty() && acts.size() == 1 && m_failed->acts.size() == 1 &&
+    return m_failed && m_failed->sheet.lines.empty() && acts.size() == 1 && m_failed->acts.size() == 1 &&
            saysTheSame(m_failed->acts.front(), acts.front(), m_failed->arrived);
 }
 
-Result<ActSeq> JobBook::store(std::vector<NewAct> acts, const std::vector<SheetEntry> &sheet)
+Result<ActSeq> JobBook::store(std::vector<NewAct> acts, const SheetAsked &sheet)
 {
     Q_ASSERT(!acts.empty());
-    if (sheet.empty() && failedBefore(acts))
+    if (sheet.lines.empty() && failedBefore(acts))
         acts = m_failed->acts;
     for (NewAct &act : acts) {
         if (act.uid.empty())
@@ -108,7 +108,7 @@ Result<ActSeq> JobBook::store(std::vector<NewAct> acts, const std::vector<SheetE
     // stored all the same and are shown.
     if (alone || !readOn())
         layOn(*stored);
-    sittingFollows(acts, !sheet.empty(), m_state.crank != crankBefore);
+    sittingFollows(acts, !sheet.lines.empty(), m_state.crank != crankBefore);
     Q_EMIT changed();
     const QPointer<JobBook> open(this); // whoever is told may close the job
     m_telling = true;
@@ -152,6 +152,8 @@ Done JobBook::catchUp()
 
 Result<std::optional<ActSeq>> JobBook::catchUpToTakeBack()
 {
+    if (const Done may = mayAct(); !may)
+        return tl::unexpected(may.error());
     // A taking back that was on disk is done: doing it again would take one more act back.
     const bool takesBack = m_failed && !m_failed->arrived && std::holds_alternative<WithdrawFact>(m_failed->acts.front().fact);
     if (const Done fresh = catchUp(); !fresh)

@@ -114,7 +114,8 @@ private:
     std::vector<NewAct> m_acts;
 };
 
-/// Without the lines nobody wrote on; refuses a point of another job, and one that stands in two lines.
+/// Without the lines nobody wrote on, along the engine: each bridge screw before the lash of its pair. Refuses a point of another job, and
+/// one that stands in two lines.
 Result<std::vector<SheetEntry>> filledIn(const std::vector<SheetEntry> &lines, const JobFrame &frame)
 {
     std::vector<SheetEntry> filled;
@@ -130,6 +131,7 @@ Result<std::vector<SheetEntry>> filledIn(const std::vector<SheetEntry> &lines, c
     }
     if (filled.empty())
         return fail(ErrorKind::NothingToLog);
+    std::ranges::sort(filled, {}, [&](const SheetEntry &line) { return frame.point(line.point); }); // they stand in that order
     return filled;
 }
 
@@ -147,23 +149,17 @@ Result<ActSeq> JobBook::logSheet(const std::vector<SheetEntry> &lines, std::opti
     NewAct blank = newAct(WithdrawFact{});
     if (at)
         blank.at = *at;
-    if (sheetFailedBefore(*filled, blank.who, at))
-        return store(m_failed->acts, *filled);
+    const SheetAsked asked{
+        *filled, at, m_sitting.who, m_sitting.tool, m_sitting.condition, m_sitting.temperature, m_sitting.minutesSinceRun};
+    if (m_failed && m_failed->sheet == asked)
+        return store(m_failed->acts, asked);
 
     SheetWriting sheet(m_state, m_sitting, std::move(blank));
     if (!m_state.plan)
         sheet.say(PlanFact{m_state.frame->engine.id, proposedPlan()});
     if (const Done written = sheet.write(*filled); !written)
         return tl::unexpected(written.error());
-    return store(std::move(sheet).acts(), *filled);
-}
-
-bool JobBook::sheetFailedBefore(const std::vector<SheetEntry> &lines, PersonId who, std::optional<Moment> at) const
-{
-    if (!m_failed || m_failed->sheet != lines)
-        return false;
-    const NewAct &first = m_failed->acts.front();
-    return first.who == who && (!at || first.at == *at);
+    return store(std::move(sheet).acts(), asked);
 }
 
 } // namespace asleft

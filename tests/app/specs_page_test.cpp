@@ -118,6 +118,23 @@ private Q_SLOTS:
         QVERIFY(!form.field(Field::Band)->isRefused());
     }
 
+    void aBareNumberOfTheOtherSystemIsReadBackAsItWasStored()
+    {
+        Open open;
+        SpecForm &form = open.form(Section::ExhaustLash);
+        form.focusFirst();
+        type(QStringLiteral("0.016 in"));
+        press(Qt::Key_Return);
+        // Bare numbers count in millimetres here; once stored, the form counts in the inches of the first band.
+        type(QStringLiteral("0.41"));
+        press(Qt::Key_S, Qt::ControlModifier);
+        QVERIFY(open.specs.now(SpecSubject::ExhaustLash));
+        QCOMPARE(form.field(Field::OtherBand)->text(), QStringLiteral("0.41 mm"));
+        press(Qt::Key_S, Qt::ControlModifier);
+        QVERIFY(!form.field(Field::OtherBand)->isRefused());
+        QCOMPARE(open.specs.now(SpecSubject::ExhaustLash)->revision, 1);
+    }
+
     void onlyWhatAnEngineHasIsAskedFor()
     {
         {

@@ -265,6 +265,7 @@ private Q_SLOTS:
         QVERIFY2(meter->isRefused() && which->isVisible(), "and back again");
         press(Qt::Key_Right);
         click(page.form()->readMeterKey());
+        QVERIFY2(meter->edit()->hasFocus(), "not on the key that moves the engine");
         QVERIFY(model.vehicles().front().meter);
         QCOMPARE(model.vehicles().front().meter->thousandths, 12'000);
         QVERIFY(model.vehicles().front().meter->replaced);

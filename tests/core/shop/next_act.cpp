@@ -122,6 +122,27 @@ TEST(NextValveAct, APointNoPositionSetsComesLast)
     EXPECT_EQ(valveAct(story), ofPoint(Kind::FeelPoint, story, "E4"));
 }
 
+/// The rule of nine keeps points it cannot set, and an engine's cam may be mended after its plan was made.
+TEST(NextValveAct, NoTurnLeadsToAPositionForAPointThatMayNotBeSetThere)
+{
+    Story story;
+    EngineText text;
+    text.firingOrder = "1-3-4-2";
+    text.valveOrder = "E I E I E I E I";
+    fit(story.frame, designEngine(text).value());
+    const CrankPlan plan = generatePlan(story.frame.engine.design, PlanWay::RuleOfNine);
+    story.log(PlanFact{ourEngine, plan});
+    for (const PlanPosition &position : plan.positions) {
+        story.log(CrankFact{ourEngine, position.crank, CrankHow::Turned});
+        for (const PlanPoint &point : position.points)
+            if (!point.doubtful())
+                story.leaveInside({shortName(story.frame.engine.design, point.adjuster)});
+    }
+    const NextAct next = valveAct(story);
+    ASSERT_NE(next.kind, Kind::NothingOpen) << "the rule does not hold for this head";
+    EXPECT_NE(next.kind, Kind::TurnCrank) << "wherever it is turned, nothing could be set there by this plan";
+}
+
 TEST(NextValveAct, WithoutAPlanTheMarginDecides)
 {
     Story story;

@@ -100,9 +100,9 @@ TEST(Units, TheWrongOneIsAskedFor)
               "0.020 mm to 0.022 mm is far from what the manual asks; 0.020 to 0.022 in would be near it. Nothing is logged yet: say which "
               "it is.");
     EXPECT_EQ(text(wrongUnitQuestion(*parseBand<Length>("0.30 in", LengthUnit::Millimetre), LengthUnit::Millimetre)),
-              "0.300 in is more than any lash; 0.30 mm?");
+              "0.300 in is more than any lash; 0.30 mm? Nothing is saved yet: mend it, or Enter again keeps it.");
     EXPECT_EQ(text(wrongUnitQuestion(*parseBand<Length>("0.012 mm", LengthUnit::Millimetre), LengthUnit::Inch)),
-              "0.012 mm is less than any lash; 0.012 in?");
+              "0.012 mm is less than any lash; 0.012 in? Nothing is saved yet: mend it, or Enter again keeps it.");
 }
 
 MeterReading meter(std::int64_t whole, bool replaced, MeterUnit unit = MeterUnit::Mile)
@@ -124,7 +124,7 @@ TEST(VehicleNumbers, AreNeverRefused)
     EXPECT_EQ(text(vehicleNumberText({NumberCheck::None, std::nullopt})), "");
     EXPECT_EQ(text(vehicleNumberText({NumberCheck::NoCheckDigit, std::nullopt})), "No check digit to compare. Kept as typed.");
     EXPECT_EQ(text(vehicleNumberText({NumberCheck::Differs, 'X'})),
-              "The check digit, the ninth, would be X. Kept as typed; compare it with the plate.");
+              "The check digit, the ninth, would be X. Kept as typed; compare it with the number on the vehicle.");
     EXPECT_EQ(text(vehicleNumberText({NumberCheck::Agrees, '4'})), "The check digit agrees.");
 }
 

@@ -327,6 +327,8 @@ TEST_F(Things, ListsTheNewestJobsFirst)
     const JobRow second{other, tractor, "Tractor", sample.engine, "Four", "Other", Moment{20}, {}, 0};
     EXPECT_EQ(jobs(*garage).value(), (std::vector{second, first}));
     EXPECT_EQ(jobs(*garage, {sample.vehicle, {}, 10}).value(), (std::vector{first}));
+    EXPECT_EQ(jobs(*garage, {sample.vehicle, {}, 10, first.engine}).value(), (std::vector{first}));
+    EXPECT_TRUE(jobs(*garage, {sample.vehicle, {}, 10, EngineId(999)}).value().empty());
     EXPECT_EQ(jobs(*garage, {{}, other, 10}).value(), (std::vector{first}));
     EXPECT_EQ(jobs(*garage, {{}, {}, 1}).value(), (std::vector{second}));
     EXPECT_TRUE(jobs(*garage, {tractor, other, 10}).value().empty());

@@ -132,6 +132,33 @@ TEST_F(BenchSheet, OfPointsNoPositionSetsMovesNoCrank)
     EXPECT_TRUE(book->sitting().crankConfirmed) << "nobody moved it";
 }
 
+/// Each bridge with a screw of its own.
+class BridgedSheet : public BookTest {
+protected:
+    BridgedSheet() : BookTest(bridgedText()) {}
+
+private:
+    static VehicleText bridgedText()
+    {
+        VehicleText text = tractorText();
+        text.engine.valves = "2+2";
+        text.engine.bridged = true;
+        text.engine.bridgeScrews = true;
+        return text;
+    }
+};
+
+/// A sheet does not say in which order its lines were worked, and nobody sets a lash before its bridge.
+TEST_F(BridgedSheet, ScrewsComeBeforeTheirLashInWhateverOrderTheyAreTyped)
+{
+    need(reviseTable(*garage, tractor.engine, {{"1", CrankEvent::Compression, "IN 1"}}, {"Manual", "1"}));
+    need(book->choosePlan(book->proposedPlan()));
+    need(book->logSheet({{.point = at("E3"), .left = reading("E3", Phase::AsLeft, "0.40 mm")},
+                         {.point = at("BE3"), .left = ReadingEntry{.point = at("BE3"), .form = ReadingForm::ByFeel}}}));
+    EXPECT_EQ(point("BE3").stage, PointStage::Left);
+    EXPECT_EQ(point("E3").stage, PointStage::Left) << "not disturbed by a bridge set before it";
+}
+
 TEST_F(BenchSheet, OnePlaceInTwoLinesOfATableIsOnePlace)
 {
     need(reviseTable(*garage, tractor.engine, {{"1", CrankEvent::Compression, "IN 1"}, {"1", CrankEvent::Compression, "EX 1"}},

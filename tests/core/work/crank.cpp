@@ -165,6 +165,21 @@ TEST_F(TwoJobs, AnotherEnginesNutsDoNotMatter)
     need(book->turnCrank(degrees(360)));
 }
 
+/// The stand holds many engines, and their jobs.
+TEST_F(TwoJobs, JobsOfOtherEnginesDoNotHideAnOpenNut)
+{
+    need(other->openNut(at("E2")));
+    need(moveEngine(*garage, tractor.engine, std::nullopt));
+    const VehicleId stand = need(vehicles(*garage)).back().vehicle.id;
+    const auto onStand = need(JobBook::open(*garage, need(openJob(*garage, stand, tractor.engine, builtInSheets().front(), "Rebuilt"))));
+    onStand->setWho(tom);
+    need(onStand->openNut(at("I3")));
+    const EngineId spare = need(addEngine(*garage, std::nullopt, tractorText()));
+    for (int count = 0; count < 25; ++count)
+        need(openJob(*garage, stand, spare, builtInSheets().front(), "Valves"));
+    EXPECT_EQ(book->turnCrank(degrees(360)).error(), (Error{ErrorKind::NutStillOpen, {"E2, I3", "Head off"}}));
+}
+
 TEST_F(TwoJobs, TheEngineHasMovedBetweenThem)
 {
     need(other->openNut(at("E2")));
@@ -198,6 +213,19 @@ TEST_F(BleedingDown, KeepsTheCrankWhereItIsUntilTheTimeIsOver)
     later(1);
     need(book->turnCrank(degrees(360)));
     EXPECT_EQ(book->state().crank->crank, degrees(360));
+}
+
+/// All jobs of an engine have one crank, and its tappets.
+TEST_F(BleedingDown, InOneJobKeepsTheCrankOfAnother)
+{
+    const auto other =
+        need(JobBook::open(*garage, need(openJob(*garage, tractor.vehicle, tractor.engine, builtInSheets().front(), "Head off"))));
+    other->setWho(tom);
+    need(other->confirmCrank(degrees(0)));
+    need(other->readTurningCautions());
+    EXPECT_EQ(refusal(other->turnCrank(degrees(360))), ErrorKind::StillBleedingDown);
+    later(15);
+    need(other->turnCrank(degrees(360)));
 }
 
 TEST_F(BleedingDown, MayBePassedOver)

@@ -179,6 +179,31 @@ TEST_F(FailedCommit, AnotherSheetHasItsOwnUids)
     EXPECT_EQ(actsInFile(), 3U);
 }
 
+/// What the sitting knows goes into every reading of a sheet.
+TEST_F(FailedCommit, ASheetOfAnotherConditionIsAnotherSheet)
+{
+    need(book->choosePlan(book->proposedPlan()));
+    const std::vector<SheetEntry> sheet{{.point = at("I1"), .left = reading("I1", Phase::AsLeft, "0.30 mm")}};
+    renameAway();
+    EXPECT_FALSE(book->logSheet(sheet).has_value());
+    renameBack();
+    book->setCondition(EngineCondition::Hot);
+    need(book->logSheet(sheet));
+    EXPECT_EQ(point("I1").left->reading.condition, EngineCondition::Hot);
+    EXPECT_EQ(point("I1").left->verdict, Verdict::NotComparable);
+}
+
+TEST_F(FailedCommit, ASheetWithoutItsTimeIsAnotherSheet)
+{
+    need(book->choosePlan(book->proposedPlan()));
+    const std::vector<SheetEntry> sheet{{.point = at("I1"), .left = reading("I1", Phase::AsLeft, "0.30 mm")}};
+    renameAway();
+    EXPECT_FALSE(book->logSheet(sheet, Moment{5}).has_value());
+    renameBack();
+    need(book->logSheet(sheet));
+    EXPECT_EQ(point("I1").left->at, clock->now());
+}
+
 TEST_F(FailedCommit, OfAThingStoresAndTellsNothing)
 {
     int told = 0;

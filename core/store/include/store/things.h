@@ -125,6 +125,7 @@ struct JobsAsked {
     std::optional<VehicleId> vehicle; ///< of this one only
     std::optional<JobId> before;      ///< only those entered before this one: the next page
     int most = 500;
+    std::optional<EngineId> engine = {}; ///< of this one only, among those of `vehicle`
 };
 
 Result<JobId> insertJob(Transaction &transaction, const NewJob &job);

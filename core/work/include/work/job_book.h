@@ -101,11 +101,22 @@ Q_SIGNALS:
     void changed();
 
 private:
+    /// All that the acts of a sheet are made from; without lines: none.
+    struct SheetAsked {
+        std::vector<SheetEntry> lines = {}; ///< the filled-in ones
+        std::optional<Moment> at = {};
+        std::optional<PersonId> who = {};
+        std::optional<ToolId> tool = {};
+        EngineCondition condition = EngineCondition::Cold;
+        std::optional<TypedTemperature> temperature = {};
+        std::optional<std::int64_t> minutesSinceRun = {};
+        bool operator==(const SheetAsked &) const = default;
+    };
     /// Acts whose commit failed: they may be on disk all the same, so their uids are used again.
     struct Failed {
         std::vector<NewAct> acts;
-        std::vector<SheetEntry> sheet; ///< what they were made from; empty: an act at the Bench
-        bool arrived = false;          ///< they were on disk, and have been read since
+        SheetAsked sheet;     ///< what they were made from; without lines: an act at the Bench
+        bool arrived = false; ///< they were on disk, and have been read since
     };
 
     JobBook(Garage &garage, JobState state, std::int64_t version);
@@ -117,11 +128,10 @@ private:
     /// By whom, where and when is filled in; the uid is not.
     [[nodiscard]] NewAct newAct(Fact fact, std::optional<ActSeq> withdraws = {}) const;
     [[nodiscard]] bool failedBefore(const std::vector<NewAct> &acts) const;
-    [[nodiscard]] bool sheetFailedBefore(const std::vector<SheetEntry> &lines, PersonId who, std::optional<Moment> at) const;
     /// Stores these acts, all or none, and takes them up; gives the last one.
-    Result<ActSeq> store(std::vector<NewAct> acts, const std::vector<SheetEntry> &sheet = {});
+    Result<ActSeq> store(std::vector<NewAct> acts, const SheetAsked &sheet);
     void sittingFollows(const std::vector<NewAct> &acts, bool ofSheet, bool crankMoved);
-    /// Reads on before something is taken back; gives the taking back that failed before, if it was on disk.
+    /// mayAct(), and reads on before something is taken back; gives the taking back that failed before, if it was on disk.
     Result<std::optional<ActSeq>> catchUpToTakeBack();
     /// Reads what is new in the file; whether there was anything.
     Result<bool> readOn();
