@@ -27,6 +27,12 @@ ScrollSheet::ScrollSheet(QWidget *form, QWidget *parent) : QScrollArea(parent)
     connect(qApp, &QApplication::focusChanged, this, &ScrollSheet::followFocus);
 }
 
+/// The field that has the keyboard loses it as it goes, when this is no longer a sheet that could follow.
+ScrollSheet::~ScrollSheet()
+{
+    disconnect(qApp, nullptr, this, nullptr);
+}
+
 /// A sentence that came with the change of focus may still be making room for itself: the sheet moves once that is done.
 void ScrollSheet::followFocus()
 {

@@ -11,6 +11,7 @@ class ScrollSheet : public QScrollArea {
 
 public:
     explicit ScrollSheet(QWidget *form, QWidget *parent = nullptr);
+    ~ScrollSheet() override;
 
     [[nodiscard]] QSize minimumSizeHint() const override;
 
