@@ -19,7 +19,6 @@ namespace asleft {
 
 namespace {
 
-constexpr LengthUnit benchUnits[] = {LengthUnit::Millimetre, LengthUnit::Inch, LengthUnit::Thou};
 constexpr int widthForLongWords = 590;
 
 /// The letter that presses a key, in the order of ReadingBar::Key.
@@ -143,7 +142,7 @@ void ReadingBar::buildUnits(QHBoxLayout *row)
     auto *units = new QHBoxLayout;
     units->setSpacing(0);
     row->addLayout(units);
-    for (const LengthUnit unit : benchUnits) {
+    for (const LengthUnit unit : lengthUnits) {
         auto *button = new ChoiceKey(unitText(unit));
         button->setAccessibleName(tr("Unit: %1").arg(unitText(unit)));
         m_units->addButton(button, int(unit));
@@ -202,7 +201,7 @@ void ReadingBar::showKeys()
     key(Key::OtherPhase)->setText(m_view.phase == Phase::AsFound ? tr("as found") : tr("as left"));
     for (const Key other : {Key::Loose, Key::Tight, Key::NutOpen, Key::ByFeel, Key::OtherPhase})
         key(other)->setEnabled(works);
-    for (const LengthUnit unit : benchUnits)
+    for (const LengthUnit unit : lengthUnits)
         unitKey(unit)->setVisible(!m_view.turns);
     unitKey(m_view.unit)->setChecked(true);
 }
@@ -217,7 +216,7 @@ void ReadingBar::resizeEvent(QResizeEvent *)
 void ReadingBar::showChips()
 {
     int taken = key(Key::OtherPhase)->sizeHint().width();
-    for (const LengthUnit unit : benchUnits)
+    for (const LengthUnit unit : lengthUnits)
         taken += m_view.turns ? 0 : unitKey(unit)->sizeHint().width();
     m_chips->setRoom(width() - taken - 3 * chipGap);
     m_chips->setChips(m_view.hasPoint ? m_view.chips : QList<BarChip>(), !m_view.readOnly);

@@ -13,27 +13,11 @@
 
 #include <QVBoxLayout>
 
-#include <array>
-
 namespace asleft {
-
-namespace {
-
-constexpr std::array units{LengthUnit::Millimetre, LengthUnit::Inch, LengthUnit::Thou};
-
-QStringList unitWords()
-{
-    QStringList words;
-    for (const LengthUnit unit : units)
-        words.append(unitText(unit));
-    return words;
-}
-
-} // namespace
 
 FeelerForm::FeelerForm(ToolsModel &tools, DecimalMark mark, QWidget *parent)
     : QWidget(parent), m_tools(tools), m_mark(mark), m_name(new ValueField(tr("Name of the set"))), m_leaves(new ValueField(tr("Leaves"))),
-      m_unit(new ChoiceKeys(tr("Bare numbers count in"), unitWords())), m_fan(new LeafFan),
+      m_unit(new ChoiceKeys(tr("Bare numbers count in"), lengthUnitTexts())), m_fan(new LeafFan),
       m_save(new KeyButton(tr("Save the feeler set"))), m_message(new MessageLine)
 {
     auto *column = new QVBoxLayout(this);
@@ -62,7 +46,7 @@ FeelerForm::FeelerForm(ToolsModel &tools, DecimalMark mark, QWidget *parent)
 
 LengthUnit FeelerForm::unit() const
 {
-    return units.at(std::size_t(m_unit->choice()));
+    return lengthUnits.at(std::size_t(m_unit->choice()));
 }
 
 Result<std::vector<Typed<Length>>> FeelerForm::read() const

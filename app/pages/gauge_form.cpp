@@ -18,16 +18,7 @@ namespace asleft {
 
 namespace {
 
-constexpr std::array units{LengthUnit::Millimetre, LengthUnit::Inch, LengthUnit::Thou};
 constexpr std::array kinds{ToolKind::DialGauge, ToolKind::Micrometer};
-
-QStringList unitWords()
-{
-    QStringList words;
-    for (const LengthUnit unit : units)
-        words.append(unitText(unit));
-    return words;
-}
 
 } // namespace
 
@@ -35,7 +26,7 @@ GaugeForm::GaugeForm(ToolsModel &tools, DecimalMark mark, QWidget *parent)
     : QWidget(parent), m_tools(tools), m_mark(mark),
       m_kind(new ChoiceKeys(tr("What it is"), {toolKindName(kinds.front()), toolKindName(kinds.back())})),
       m_name(new ValueField(tr("Name of the gauge"))), m_error(new ValueField(tr("May be off by"))),
-      m_resolution(new ValueField(tr("Is read to"))), m_unit(new ChoiceKeys(tr("Bare numbers of the gauge count in"), unitWords())),
+      m_resolution(new ValueField(tr("Is read to"))), m_unit(new ChoiceKeys(tr("Bare numbers of the gauge count in"), lengthUnitTexts())),
       m_worth(new MessageLine), m_save(new KeyButton(tr("Save the gauge"))), m_message(new MessageLine)
 {
     lay();
@@ -82,7 +73,7 @@ void GaugeForm::wire()
 
 LengthUnit GaugeForm::unit() const
 {
-    return units.at(std::size_t(m_unit->choice()));
+    return lengthUnits.at(std::size_t(m_unit->choice()));
 }
 
 ToolKind GaugeForm::toolKind() const

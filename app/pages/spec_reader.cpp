@@ -11,7 +11,6 @@ namespace asleft {
 
 namespace {
 
-constexpr std::array lengthUnits{LengthUnit::Millimetre, LengthUnit::Inch, LengthUnit::Thou};
 constexpr std::array torqueUnits{TorqueUnit::NewtonMetre, TorqueUnit::PoundFoot, TorqueUnit::PoundInch, TorqueUnit::KilogramForceMetre,
                                  TorqueUnit::KilogramForceCentimetre};
 constexpr std::size_t longestName = 200;
@@ -174,8 +173,7 @@ QStringList unitChoices(SpecSubject subject)
         for (const TorqueUnit unit : torqueUnits)
             choices.append(unitText(unit));
     else
-        for (const LengthUnit unit : lengthUnits)
-            choices.append(unitText(unit));
+        choices = lengthUnitTexts();
     if (turnsChoice(subject))
         choices.append(unitText(AngleUnit::Turn));
     return choices;

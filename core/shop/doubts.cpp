@@ -2,25 +2,10 @@
 #include <shop/entry.h>
 
 #include <algorithm>
-#include <array>
 
 namespace asleft {
 
 namespace {
-
-constexpr std::array lengthUnits{LengthUnit::Millimetre, LengthUnit::Inch, LengthUnit::Thou};
-
-/// The length the same digits are in another unit; nothing where it is past all measure.
-std::optional<Length> sameDigits(Length value, LengthUnit typed, LengthUnit other)
-{
-    const Rational here = factor(typed);
-    const auto number = Rational(value.smallest()).times(Rational(here.denominator(), here.numerator()));
-    const auto exact = number ? number->times(factor(other)) : std::nullopt;
-    const auto smallest = exact ? exact->rounded() : std::nullopt;
-    // farOff() doubles what it is given.
-    constexpr std::int64_t most = 1'000'000'000'000'000;
-    return smallest && *smallest <= most ? std::optional(Length::ofSmallest(*smallest)) : std::nullopt;
-}
 
 std::optional<Typed<Length>> sameDigits(const Typed<Length> &typed, LengthUnit other)
 {
@@ -67,6 +52,17 @@ std::optional<Length> largestOf(const Band<Length> &band)
 }
 
 } // namespace
+
+std::optional<Length> sameDigits(Length value, LengthUnit typed, LengthUnit other)
+{
+    const Rational here = factor(typed);
+    const auto number = Rational(value.smallest()).times(Rational(here.denominator(), here.numerator()));
+    const auto exact = number ? number->times(factor(other)) : std::nullopt;
+    const auto smallest = exact ? exact->rounded() : std::nullopt;
+    // farOff() doubles what it is given.
+    constexpr std::int64_t most = 1'000'000'000'000'000;
+    return smallest && *smallest <= most ? std::optional(Length::ofSmallest(*smallest)) : std::nullopt;
+}
 
 bool doubtedCondition(EngineCondition condition, const std::optional<Temperature> &temperature, std::optional<std::int64_t> minutesSinceRun)
 {

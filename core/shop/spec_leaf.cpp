@@ -41,18 +41,14 @@ Length steppedMiddle(const Band<Length> &band)
     return holds(band, stepped) ? stepped : middleOf(band);
 }
 
-/// "1 1/4 turn": an angle that is a simple fraction of a turn is said as one.
-std::optional<std::string> fractionOfATurn(Angle angle)
+/// As parse() reads it back: a third of a turn has no end in decimals, and is 120°.
+Typed<Angle> typedAngle(Angle angle, AngleUnit unit)
 {
-    constexpr Int128 largestDenominator = 16;
-    const Rational turns(angle.smallest(), degrees(360).smallest());
-    const auto denominator = static_cast<std::int64_t>(turns.denominator());
-    if (denominator == 1 || denominator > largestDenominator)
-        return std::nullopt;
-    const auto whole = static_cast<std::int64_t>(turns.numerator()) / denominator;
-    const auto rest = static_cast<std::int64_t>(turns.numerator()) % denominator;
-    const std::string part = std::to_string(rest) + "/" + std::to_string(denominator) + " turn";
-    return whole == 0 ? part : std::to_string(whole) + " " + part;
+    const std::string text = formatExact(angle, unit);
+    const auto back = parse<Angle>(text, unit);
+    if (back && back->value == angle)
+        return {angle, unit, text};
+    return {angle, AngleUnit::Degree, formatExact(angle, AngleUnit::Degree)};
 }
 
 std::optional<LengthUnit> unitReadIn(const Tool &tool)
@@ -89,9 +85,9 @@ std::optional<Typed<Angle>> specTurns(const SpecBand<Angle> &bands)
     const Band<Angle> &band = bands.first;
     if (!band.nominal && !band.low && !band.high)
         return std::nullopt;
-    const Angle turns = band.nominal ? *band.nominal : middleOf(band);
-    const auto fraction = band.unit == AngleUnit::Turn ? fractionOfATurn(turns) : std::nullopt;
-    return Typed<Angle>{turns, band.unit, fraction ? *fraction : formatExact(turns, band.unit)};
+    if (band.nominal && band.form == BandForm::NominalOnly)
+        return Typed<Angle>{*band.nominal, band.unit, band.text};
+    return typedAngle(band.nominal ? *band.nominal : middleOf(band), band.unit);
 }
 
 } // namespace asleft

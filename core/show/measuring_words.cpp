@@ -36,16 +36,6 @@ QString roundedUp(Length length, LengthUnit unit)
     return exactNumber(length, unit);
 }
 
-/// The same digits in another unit; nothing where that is out of reach.
-std::optional<Length> sameDigits(Length value, LengthUnit typed, LengthUnit meant)
-{
-    const Rational was = factor(typed);
-    const auto digits = Rational(value.smallest()).times(Rational(was.denominator(), was.numerator()));
-    const auto length = digits ? digits->times(factor(meant)) : std::nullopt;
-    const auto whole = length ? length->rounded() : std::nullopt;
-    return whole ? std::optional(Length::ofSmallest(*whole)) : std::nullopt;
-}
-
 std::optional<Interval<Length>> meantInterval(const ReadingText &reading, LengthUnit meant)
 {
     const auto value = sameDigits(reading.value.value, reading.value.unit, meant);

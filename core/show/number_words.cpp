@@ -85,6 +85,14 @@ QString unitText(LengthUnit unit)
     return symbolText<Length>(unit);
 }
 
+QStringList lengthUnitTexts()
+{
+    QStringList texts;
+    for (const LengthUnit unit : lengthUnits)
+        texts.append(unitText(unit));
+    return texts;
+}
+
 QString unitText(TorqueUnit unit)
 {
     return symbolText<Torque>(unit);

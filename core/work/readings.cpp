@@ -1,8 +1,6 @@
 // How what a person says at the Bench, or has written on paper, becomes a reading: the part that knows leaves, turns and specs.
 #include "readings.h"
 
-#include <measure/format.h>
-
 namespace asleft {
 
 namespace {
@@ -55,7 +53,7 @@ Result<ReadingEntry> asTheSpecAsks(ReadingEntry entry, const JobState &state, co
     if (meansSpecTurns(entry, turns)) {
         entry.form = ReadingForm::Turned;
         if (!entry.turned)
-            entry.turned = specTurns(turns->first);
+            entry.turned = specTurns(*turns);
     }
     entry = tidied(std::move(entry));
     const bool leafTried = entry.form == ReadingForm::Loose || entry.form == ReadingForm::Tight;
@@ -121,30 +119,7 @@ ReadingFact factFrom(const ReadingEntry &entry, const JobState &state, const Sit
     return reading;
 }
 
-/// As parse() reads it back: a third of a turn has no end in decimals, and is 120°.
-Typed<Angle> typedAngle(Angle angle, AngleUnit unit)
-{
-    const std::string text = formatExact(angle, unit);
-    const auto back = parse<Angle>(text, unit);
-    if (back && back->value == angle)
-        return {angle, unit, text};
-    return {angle, AngleUnit::Degree, formatExact(angle, AngleUnit::Degree)};
-}
-
 } // namespace
-
-std::optional<Typed<Angle>> specTurns(const Band<Angle> &band)
-{
-    if (band.nominal && band.form == BandForm::NominalOnly)
-        return Typed<Angle>{*band.nominal, band.unit, band.text};
-    if (band.nominal)
-        return typedAngle(*band.nominal, band.unit);
-    if (band.low && band.high)
-        return typedAngle(Angle::ofSmallest((band.low->smallest() + band.high->smallest()) / 2), band.unit);
-    if (band.low || band.high)
-        return typedAngle(band.low ? *band.low : *band.high, band.unit);
-    return std::nullopt;
-}
 
 Result<ReadingFact> readingFrom(const ReadingEntry &entry, const JobState &state, const Sitting &sitting)
 {

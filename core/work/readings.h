@@ -9,7 +9,4 @@ namespace asleft {
 /// their values as JobBook::logReading() says.
 Result<ReadingFact> readingFrom(const ReadingEntry &entry, const JobState &state, const Sitting &sitting);
 
-/// The turns a spec asks for: its nominal, else the middle of its band, else its one limit; nothing of a band that names nothing.
-std::optional<Typed<Angle>> specTurns(const Band<Angle> &band);
-
 } // namespace asleft

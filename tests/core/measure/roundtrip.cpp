@@ -9,7 +9,6 @@
 namespace asleft {
 namespace {
 
-constexpr LengthUnit lengthUnits[] = {LengthUnit::Millimetre, LengthUnit::Inch, LengthUnit::Thou};
 constexpr TorqueUnit torqueUnits[] = {TorqueUnit::NewtonMetre, TorqueUnit::PoundFoot, TorqueUnit::PoundInch, TorqueUnit::KilogramForceMetre,
                                       TorqueUnit::KilogramForceCentimetre};
 constexpr DecimalMark marks[] = {DecimalMark::Point, DecimalMark::Comma};

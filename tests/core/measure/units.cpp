@@ -7,7 +7,6 @@
 namespace asleft {
 namespace {
 
-constexpr LengthUnit lengthUnits[] = {LengthUnit::Millimetre, LengthUnit::Inch, LengthUnit::Thou};
 constexpr TorqueUnit torqueUnits[] = {TorqueUnit::NewtonMetre, TorqueUnit::PoundFoot, TorqueUnit::PoundInch, TorqueUnit::KilogramForceMetre,
                                       TorqueUnit::KilogramForceCentimetre};
 constexpr AngleUnit angleUnits[] = {AngleUnit::Degree, AngleUnit::Turn};
@@ -70,11 +69,11 @@ const char *udunitsName(AngleUnit unit)
     return unit == AngleUnit::Turn ? "turn" : "arc_degree";
 }
 
-template <class U, std::size_t Count>
-void expectSameFactors(const Udunits &theirUnits, const U (&units)[Count])
+template <class Units>
+void expectSameFactors(const Udunits &theirUnits, const Units &units)
 {
-    for (const U from : units) {
-        for (const U to : units) {
+    for (const auto from : units) {
+        for (const auto to : units) {
             const double ours = factor(from).toDouble() / factor(to).toDouble();
             const double theirs = theirUnits.convert(1.0, udunitsName(from), udunitsName(to));
             EXPECT_NEAR(ours / theirs, 1.0, 1e-14) << udunitsName(from) << " to " << udunitsName(to);

@@ -1,6 +1,7 @@
 // The leaf to set a point with.
 #include "story.h"
 
+#include <measure/format.h>
 #include <shop/entry.h>
 
 namespace asleft {
@@ -80,15 +81,15 @@ TEST_P(SpecTurns, OfABand)
 {
     const auto chosen = specTurns(turns(GetParam().band));
     ASSERT_TRUE(chosen);
-    EXPECT_EQ(chosen->text, GetParam().turns);
-    EXPECT_EQ(parse<Angle>(chosen->text, AngleUnit::Degree)->value, chosen->value);
+    EXPECT_EQ(formatTyped(*chosen), GetParam().turns);
+    EXPECT_EQ(parse<Angle>(formatTyped(*chosen), AngleUnit::Degree)->value, chosen->value);
 }
 
 INSTANTIATE_TEST_SUITE_P(All, SpecTurns,
-                         testing::Values(TurnsCase{"3/4 ± 1/8 turn", "3/4 turn"}, TurnsCase{"1 1/4 ± 1/8 turn", "1 1/4 turn"},
-                                         TurnsCase{"0.75 turn", "3/4 turn"}, TurnsCase{"1 turn", "1.00 turn"},
-                                         TurnsCase{"1/2-1 turn", "3/4 turn"}, TurnsCase{"1/3 ± 1/12 turn", "1/3 turn"},
-                                         TurnsCase{"at most 1/2 turn", "1/2 turn"}, TurnsCase{"at least 1/16 turn", "1/16 turn"},
+                         testing::Values(TurnsCase{"3/4 ± 1/8 turn", "0.75 turn"}, TurnsCase{"1 1/4 ± 1/8 turn", "1.25 turn"},
+                                         TurnsCase{"0.75 turn", "0.75 turn"}, TurnsCase{"1 turn", "1 turn"},
+                                         TurnsCase{"1/2-1 turn", "0.75 turn"}, TurnsCase{"1/3 ± 1/12 turn", "120°"},
+                                         TurnsCase{"at most 1/2 turn", "0.50 turn"}, TurnsCase{"at least 1/16 turn", "0.0625 turn"},
                                          TurnsCase{"0.06 turn", "0.06 turn"}, TurnsCase{"270° ± 20°", "270°"}));
 
 TEST(SpecTurnsOf, ABandThatSaysNothing)

@@ -3,6 +3,7 @@
 #include <measure/quantity.h>
 #include <measure/rational.h>
 
+#include <array>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -10,6 +11,8 @@
 namespace asleft {
 
 enum class LengthUnit { Millimetre, Inch, Thou };
+/// All of them, in the order they are offered.
+inline constexpr std::array lengthUnits{LengthUnit::Millimetre, LengthUnit::Inch, LengthUnit::Thou};
 enum class TorqueUnit { NewtonMetre, PoundFoot, PoundInch, KilogramForceMetre, KilogramForceCentimetre };
 enum class AngleUnit { Degree, Turn };
 

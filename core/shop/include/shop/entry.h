@@ -43,6 +43,9 @@ Result<ReadingText> parseReading(std::string_view text, LengthUnit fieldUnit, De
 /// finger: it is asked for once more, never refused.
 bool farOff(const ReadingText &reading, const Band<Length> &band);
 
+/// The length the same digits are in another unit; nothing where that is past all measure (a million metres).
+std::optional<Length> sameDigits(Length value, LengthUnit typed, LengthUnit other);
+
 /// The unit in which the same digits would not be far off, where they are in the unit typed: 0.016 read as mm against .016 ± .002 in.
 /// Each unit is tried by the band printed in its system, those a band is printed in first. Nothing where the reading is not far off, or is
 /// so in every unit.

@@ -110,8 +110,8 @@ std::optional<Typed<Length>> specLeaf(const Band<Length> &band, const Tool *set)
 /// The same of the band printed in the system of the set's leaves, of a gauge in that of its resolution, else of the first.
 std::optional<Typed<Length>> specLeaf(const SpecBand<Length> &bands, const Tool *set);
 
-/// The turns from zero lash the spec asks for: its nominal, else the middle, for a one-sided band its limit; written as a fraction where
-/// that is simple: "3/4 turn".
+/// The turns from zero lash the spec asks for: its nominal, else the middle, for a one-sided band its limit; in degrees where turns have no
+/// end in decimals. Nothing of a band that names nothing.
 std::optional<Typed<Angle>> specTurns(const SpecBand<Angle> &bands);
 
 /// Points whose lock nut is open.

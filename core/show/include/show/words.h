@@ -24,6 +24,7 @@ QString sentence(const Error &error);
 DecimalMark decimalMark(const QLocale &locale = QLocale());
 
 QString unitText(LengthUnit unit);
+QStringList lengthUnitTexts(); ///< of all of them, for choosing
 QString unitText(TorqueUnit unit);
 QString unitText(AngleUnit unit);
 /// A typed value in its own words, with its unit: "18 thou".
