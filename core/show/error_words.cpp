@@ -107,6 +107,71 @@ const char *patternOf(ErrorKind kind)
     case ErrorKind::NothingToLog: return SAY("The sheet is empty. Nothing was logged; type what was written on it first.");
     case ErrorKind::PersonMissing:
         return SAY("Nobody has been chosen as who does the work. Nothing was logged; choose your initials first.");
+    case ErrorKind::ThreadUnread: return SAY("“%1” is no thread. Nothing was stored; type it as M8, M8x1, 3/8-24 or 1/4-20 UNC.");
+    case ErrorKind::ThreadUnknown:
+        return SAY("There is no thread “%1”. Nothing was stored; measure it again. Of this diameter there are: %2.");
+    case ErrorKind::ClassUnknown: return SAY("“%1” is no strength class. Nothing was stored; type it as 8.8, grade 5 or A2-70.");
+    case ErrorKind::PatternUnread:
+        return SAY("“%1” is no pattern. Nothing was changed; type it as 12 around a circle, 2 rows of 7, or 4 by 6 rectangle.");
+    case ErrorKind::PatternCount: return SAY("A pattern of %1 cannot be made. Nothing was changed; it takes %2 to %3 here.");
+    case ErrorKind::PatternNumber: return SAY("Number %1 cannot stand there. Nothing was changed; give each fastener a number of its own.");
+    case ErrorKind::PlacesTooClose:
+        return SAY("Fasteners %1 and %2 sit in one place. Nothing was changed; drag one of them to where it belongs.");
+    case ErrorKind::OrderUnread: return SAY("“%1” is no fastener number. The order is as it was; type it as 7-3-1-5.");
+    case ErrorKind::OrderUnknown: return SAY("No fastener has number %1. The order is as it was; compare it with the drawing.");
+    case ErrorKind::OrderTwice: return SAY("Fastener %1 stands twice in the order. The order is as it was; name each one once.");
+    case ErrorKind::OrderMissing: return SAY("Fastener %1 is missing from the order. The order is as it was; name each one once.");
+    case ErrorKind::PassUnread:
+        return SAY("“%1” is no pass. The passes are as they were; type them as finger, 50 %, target, +90°, settle 3.");
+    case ErrorKind::PassOverTarget:
+        return SAY("The pass “%1” goes past the target. The passes are as they were; type at most 100 %, or correct the target.");
+    case ErrorKind::PassesTooMany: return SAY("There are %1 passes. The passes are as they were; %2 is the most.");
+    case ErrorKind::PassesEmpty: return SAY("There are no passes. Nothing was stored; type at least one, such as target.");
+    case ErrorKind::PassesFall:
+        return SAY("The pass “%1” asks for less than the one before. The passes are as they were; type them as they rise.");
+    case ErrorKind::FingerNotFirst: return SAY("Finger-tight comes first. The passes are as they were; put it in front of the others.");
+    case ErrorKind::TargetMissing: return SAY("The pass “%1” needs a target. Nothing was stored; type the torque the manual asks for.");
+    case ErrorKind::AngleWithoutSnug:
+        return SAY("The pass “%1” has no torque before it to turn on from. The passes are as they were; put a snug torque first.");
+    case ErrorKind::AngleTooLarge:
+        return SAY("The angles add up to %1°, more than two turns. The passes are as they were; compare them with the manual.");
+    case ErrorKind::SettleNotAllowed:
+        return SAY("Settling is only for joints with limiters, or where the manual says so. The passes are as they were; say which, or "
+                   "take it out.");
+    case ErrorKind::SettleAfterAngle:
+        return SAY("A joint turned by an angle is never settled by torque again. The passes are as they were; take one of them out.");
+    case ErrorKind::SettleMisplaced: return SAY("Settling comes once, after the target. The passes are as they were; put it last.");
+    case ErrorKind::TorqueAfterAngle:
+        return SAY("The pass “%1” stands after an angle. The passes are as they were; put all torques before the angles.");
+    case ErrorKind::AdapterOutOfRange:
+        return SAY(
+            "This lever or adapter cannot be. Nothing was changed; measure from the middle of the drive to the grip mark, and to the "
+            "fastener.");
+    case ErrorKind::AdapterReversed:
+        return SAY("The adapter reaches back to the hand, so the wrench shows nothing. Nothing was changed; turn the adapter or take a "
+                   "longer wrench.");
+    case ErrorKind::TorqueRange: return SAY("A wrench cannot reach from %1 to %2. Nothing was stored; type the range marked on it.");
+    case ErrorKind::DeviationOutOfRange: return SAY("A deviation of “%1” is none. Nothing was stored; type percent of the reading, as 4.");
+    case ErrorKind::LeverOutOfRange:
+        return SAY("This lever cannot be. Nothing was stored; measure from the middle of the drive to the grip mark.");
+    case ErrorKind::LeverMissing:
+        return SAY("The lever of %1 is not known, so its setting with an adapter cannot be told. Nothing was changed; measure from the "
+                   "drive to the grip mark and type it under Tools.");
+    case ErrorKind::DateUnread: return SAY("“%1” is no date. Nothing was stored; type it as 2027-03-31.");
+    case ErrorKind::LoosenedUnread:
+        return SAY("“%1” is no loosening torque. Nothing was logged; type it as 28 N·m, or choose what was found.");
+    case ErrorKind::JointInUse:
+        return SAY(
+            "Jobs have worked on the fasteners of %1, so their places and numbers stay. Nothing was stored; describe another joint.");
+    case ErrorKind::JointTaken:
+        return SAY("This engine has a joint named %1 already. Nothing was stored; open that one, or choose another name.");
+    case ErrorKind::FastenerUnknown: return SAY("The joint has no fastener %1. Nothing was logged; look at the drawing.");
+    case ErrorKind::TickOutOfTurn:
+        return SAY("Fastener %1 is not to be ticked in this pass. Nothing was logged; take the one the bench names.");
+    case ErrorKind::NotTicked: return SAY("Fastener %1 has no tick to take back. Everything is as it was.");
+    case ErrorKind::ReasonMissing: return SAY("A reason is missing. Nothing was logged; type why in a few words.");
+    case ErrorKind::NothingToAccept: return SAY("There is nothing here to accept. Everything is as it was.");
+    case ErrorKind::ToolNotForTorque: return SAY("%1 measures no torque. Nothing was changed; choose a torque wrench.");
     case ErrorKind::FileMissing: return SAY("There is no file “%1”. Nothing was opened; choose another, or begin a new garage.");
     case ErrorKind::FileExists: return SAY("“%1” is there already and was left as it is. Choose another name.");
     case ErrorKind::NotAGarage: return SAY("“%1” is not a garage of Asleft. It was left as it is; choose another file.");

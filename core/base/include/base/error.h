@@ -75,6 +75,48 @@ enum class ErrorKind {
     StillBleedingDown, ///< until when, milliseconds since 1970 UTC
     NothingToLog,      ///< -
     PersonMissing,     ///< -
+    // joints
+    ThreadUnread,        ///< the text
+    ThreadUnknown,       ///< the text, what there is of that diameter (may be empty)
+    ClassUnknown,        ///< the text
+    PatternUnread,       ///< the text
+    PatternCount,        ///< the count, fewest, most
+    PatternNumber,       ///< the number that stands twice or cannot be one
+    PlacesTooClose,      ///< two fastener numbers
+    OrderUnread,         ///< the part
+    OrderUnknown,        ///< the number no fastener has
+    OrderTwice,          ///< the number
+    OrderMissing,        ///< the number
+    PassUnread,          ///< the part
+    PassOverTarget,      ///< the pass
+    PassesTooMany,       ///< the count, the most
+    PassesEmpty,         ///< -
+    PassesFall,          ///< the pass
+    FingerNotFirst,      ///< -
+    TargetMissing,       ///< the pass
+    AngleWithoutSnug,    ///< the pass
+    AngleTooLarge,       ///< the sum in degrees
+    SettleNotAllowed,    ///< -
+    SettleAfterAngle,    ///< -
+    SettleMisplaced,     ///< -
+    TorqueAfterAngle,    ///< the pass
+    AdapterOutOfRange,   ///< -
+    AdapterReversed,     ///< -
+    TorqueRange,         ///< least, most
+    DeviationOutOfRange, ///< the text
+    LeverOutOfRange,     ///< -
+    LeverMissing,        ///< the tool
+    DateUnread,          ///< the text
+    LoosenedUnread,      ///< the text
+    // joints on the bench
+    JointInUse,       ///< the joint, whose fasteners jobs have worked on
+    JointTaken,       ///< the name another joint of the engine has
+    FastenerUnknown,  ///< the number
+    TickOutOfTurn,    ///< the fastener number: not of the pass in hand, or ticked in it already
+    NotTicked,        ///< the fastener number
+    ReasonMissing,    ///< -
+    NothingToAccept,  ///< -
+    ToolNotForTorque, ///< the tool
     // the garage file
     FileMissing,    ///< path
     FileExists,     ///< path

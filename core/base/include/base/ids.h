@@ -25,6 +25,7 @@ using PointId = RowId<struct PointTag>;
 using SpecId = RowId<struct SpecTag>; ///< one revision of a spec
 using PersonId = RowId<struct PersonTag>;
 using ToolId = RowId<struct ToolTag>;
+using JointId = RowId<struct JointTag>;
 using JobId = RowId<struct JobTag>;
 using StepId = RowId<struct StepTag>;
 using MeterReadingId = RowId<struct MeterReadingTag>;

@@ -2,6 +2,7 @@
 
 #include <base/uid.h>
 #include <measure/judge.h>
+#include <shop/joint_facts.h>
 #include <shop/things.h>
 
 #include <optional>
@@ -120,7 +121,7 @@ struct WithdrawFact {
 };
 
 using Fact = std::variant<ReadingFact, AllLeftFact, NutOpenFact, CrankFact, PlanFact, StepDoneFact, KeepFact, CautionsFact, CheckAgainFact,
-                          WithdrawFact>;
+                          WithdrawFact, LoosenedFact, TicksFact, UntickedFact, JointBegunFact, FittedFact, AcceptedFact, FindingFact>;
 
 /// One line of the journal, not yet stored.
 struct NewAct {
@@ -144,8 +145,14 @@ struct Act {
 /// The points an act speaks of.
 std::vector<PointId> pointsOf(const Fact &fact);
 
+/// The joint an act speaks of; of a finding nothing, since nothing rests on it.
+std::optional<JointId> jointOf(const Fact &fact);
+/// The fasteners of that joint it speaks of; of a JointBegunFact none, since it is about all of them.
+std::vector<int> fastenersOf(const Fact &fact);
+
 /// Whether `later` would lose its ground if `earlier` were withdrawn: it speaks of the same point, corrects or keeps it, moves the
-/// crank on from it, is a generated plan listed from it, or was done at the place it tells of.
+/// crank on from it, works on the same fastener of a joint or begins that joint anew, is a generated plan listed from it, or was done at
+/// the place it tells of.
 bool restsOn(const Act &later, const Act &earlier);
 
 /// What a reading taught about the clearance, with the uncertainty it was judged with where it is exact; nothing for a reading by feel, a

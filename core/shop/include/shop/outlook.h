@@ -22,6 +22,19 @@ struct OpenItem {
         BleedingDown,     ///< until: hydraulic tappets just set; not to be turned before
         SetByTwo,         ///< point: left by two seats, each not knowing of the other
         LashBeforeBridge, ///< point: its lash is left, its bridge screw is not
+        // of joints
+        FastenersLoose,     ///< joint, count: fasteners not tightened to the end
+        FastenerFound,      ///< joint, fastener: found missing, broken or of the wrong length, and not tightened since
+        FastenerByFeel,     ///< joint, fastener: tightened by feel, and not accepted
+        TorqueOutside,      ///< joint, fastener: low or high at the target, and not accepted
+        TorqueUnproved,     ///< joint, fastener: the tool was out of its range, or what it showed is too close to call; not accepted
+        Unsettled,          ///< joint: some still moved in the last round there may be; not accepted
+        FittedUnsaid,       ///< joint, count: single-use fasteners nobody said to be new
+        Reused,             ///< joint, count: single-use fasteners fitted again, and not accepted
+        JointRevised,       ///< joint: worked by an older revision than the newest
+        JointUnsure,        ///< joint: its values are from memory, assumed or told
+        JointAssumed,       ///< joint: its target stands without limits of its own
+        CalibrationOverdue, ///< joint, tool: tightened with a tool whose calibration was overdue
     };
     Kind kind;
     std::optional<PointId> point = {};
@@ -31,6 +44,9 @@ struct OpenItem {
     std::optional<Moment> since = {};
     std::optional<Moment> until = {};
     bool kept = false;
+    std::optional<JointId> joint = {};
+    std::optional<int> fastener = {};
+    std::optional<ToolId> tool = {};
     bool operator==(const OpenItem &) const = default;
 };
 
@@ -73,12 +89,17 @@ struct NextAct {
         SetOrKeep,    ///< point: left outside its band, or by two, and not kept
         TurnCrank,    ///< position: an index into the plan
         DoStep,       ///< step
+        LoosenJoint,  ///< step, joint
+        TightenNext,  ///< step, joint, tick: this fastener in this pass
+        SettleJoint,  ///< step, joint: ticked to the end, but something of it wants a word first (see jointWants())
         NothingOpen,
     };
     Kind kind = Kind::NothingOpen;
     std::optional<PointId> point = {};
     std::optional<std::size_t> position = {};
     std::optional<StepId> step = {};
+    std::optional<JointId> joint = {};
+    std::optional<TickPlace> tick = {};
     bool operator==(const NextAct &) const = default;
 };
 
@@ -98,7 +119,8 @@ NextAct nextAct(const JobState &state);
 /// NothingOpen when every point is settled.
 NextAct nextValveAct(const JobState &state);
 
-/// A line is done by its act; the valve set is done when every point is settled.
+/// A line is done by its act; the valve set is done when every point is settled, a tightening when its joint is (JointState::settled()), a
+/// loosening by its act, or when every fastener was found one way or another.
 bool stepDone(const JobState &state, const Step &step);
 
 /// The phase a new reading of this point belongs to, unless the person says otherwise: as found until it was felt, then as left.

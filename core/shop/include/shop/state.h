@@ -1,6 +1,7 @@
 #pragma once
 
 #include <shop/acts.h>
+#include <shop/joint_state.h>
 
 #include <map>
 #include <memory>
@@ -20,6 +21,7 @@ struct JobFrame {
     std::vector<Person> people;
     std::vector<Tool> tools;
     DecisionRule rule = DecisionRule::Simple; ///< the shop's, for readings to come
+    std::vector<Joint> joints = {};           ///< every revision of the engine's joints, oldest first
 
     [[nodiscard]] const SettingPoint *point(PointId id) const;
     [[nodiscard]] const SettingPoint *pointAt(AdjusterRef valve) const;
@@ -29,6 +31,9 @@ struct JobFrame {
     /// The newest revision of a subject.
     [[nodiscard]] const Spec *specNow(SpecSubject subject) const;
     [[nodiscard]] const Tool *tool(ToolId id) const;
+    /// The newest revision of a joint.
+    [[nodiscard]] const Joint *jointNow(JointId id) const;
+    [[nodiscard]] const Joint *joint(JointId id, int revision) const;
     /// The newest spec of what a point is set to.
     [[nodiscard]] const Spec *specNow(AdjusterRef adjuster) const;
     /// Its bands where it is a length, or nothing.
@@ -85,7 +90,9 @@ struct JobState {
     std::map<PointId, PointState> points;
     std::optional<CrankState> crank; ///< empty: never said
     std::optional<CrankPlan> plan;
-    std::set<StepId> stepsDone; ///< by an act; see stepDone() for the valve set
+    std::set<StepId> stepsDone;           ///< by an act; see stepDone() for the valve set
+    std::map<JointId, JointState> joints; ///< every joint of the engine
+    std::vector<Finding> findings;        ///< what was noted about joints, oldest first
 
     [[nodiscard]] const PointState &point(PointId id) const { return points.at(id); }
     [[nodiscard]] bool inForce(const Act &act) const { return !withdrawn.contains(act.seq); }

@@ -4,6 +4,7 @@
 #include <base/ids.h>
 #include <engine/adjuster.h>
 #include <engine/plan.h>
+#include <joints/choice.h>
 #include <measure/band.h>
 #include <measure/judge.h>
 #include <measure/temperature.h>
@@ -24,9 +25,18 @@ struct Person {
     bool operator==(const Person &) const = default;
 };
 
-enum class ToolKind { FeelerSet, DialGauge, Micrometer };
+enum class ToolKind {
+    FeelerSet,
+    DialGauge,
+    Micrometer,
+    TorqueSet,  ///< a torque wrench that is set, and gives way
+    TorqueRead, ///< a torque wrench with a dial or figures, that is read
+    AngleGauge,
+    Adapter, ///< a crow-foot or an offset wrench, with its length
+    Socket,  ///< a socket, a key or a spanner, with its size
+};
 
-/// What a length is measured with.
+/// What is measured and worked with.
 struct Tool {
     ToolId id;
     std::string name;
@@ -35,6 +45,11 @@ struct Tool {
     ToolKind kind = ToolKind::FeelerSet;
     std::optional<Typed<Length>> permissibleError = {}; ///< of a gauge: the most it may be off
     std::optional<Typed<Length>> resolution = {};       ///< of a gauge: what it is read to
+    std::optional<TorqueTool> torque = {};              ///< of a torque wrench; its lever is that of `lever`
+    std::string deviationText = {};                     ///< of a torque wrench: percent, as typed; empty: by ISO 6789
+    std::optional<Typed<Length>> lever = {};            ///< of a torque wrench: from its drive to the grip mark
+    std::optional<Typed<Length>> length = {};           ///< of an adapter: from the middle of the drive to that of the fastener
+    std::string size = {};                              ///< of an adapter or a socket: what it fits, as typed
     bool operator==(const Tool &) const = default;
 };
 
@@ -161,7 +176,12 @@ enum class Caution {
 /// The three moments everything open is counted against.
 enum class Gate { TurningTheCrank, FirstStart, HandOver };
 
-enum class StepKind { Note, ValveSet };
+enum class StepKind {
+    Note,
+    ValveSet,
+    Loosen,  ///< a joint comes loose; what is found is noted
+    Tighten, ///< a joint is tightened
+};
 
 /// One line of a job.
 struct Step {
@@ -171,6 +191,7 @@ struct Step {
     std::string detail;             ///< one or two sentences; may be empty
     Gate before = Gate::FirstStart; ///< what must not happen while this line is undone
     std::vector<Caution> cautions;
+    std::optional<JointId> joint = {}; ///< of Loosen and Tighten
     bool operator==(const Step &) const = default;
 };
 
@@ -190,6 +211,7 @@ struct SheetLine {
     std::string detail;
     Gate before = Gate::FirstStart;
     std::vector<Caution> cautions;
+    std::optional<JointId> joint = {};
 };
 struct JobSheet {
     std::string title;

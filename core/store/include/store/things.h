@@ -1,5 +1,6 @@
 #pragma once
 
+#include <shop/joint.h>
 #include <shop/things.h>
 #include <store/database.h>
 
@@ -96,6 +97,17 @@ Result<int> insertTable(Transaction &transaction, EngineId engine, const SpecSou
 /// The latest revision.
 Result<std::optional<TurningTable>> table(Database &database, EngineId engine);
 
+// joints
+
+/// Stores the first revision of a joint; Joint::id and Joint::revision are not looked at.
+Result<JointId> insertJoint(Transaction &transaction, const Joint &joint);
+/// The next revision of Joint::id; returns which. Joint::revision and Joint::engine are not looked at.
+Result<int> insertJointRevision(Transaction &transaction, const Joint &joint);
+/// Every revision of the engine's joints, in the order they were stored.
+Result<std::vector<Joint>> joints(Database &database, EngineId engine);
+/// Whether any act speaks of the joint.
+Result<bool> jointWorkedOn(Database &database, JointId joint);
+
 // jobs
 
 struct NewJob {
@@ -129,6 +141,8 @@ struct JobsAsked {
 };
 
 Result<JobId> insertJob(Transaction &transaction, const NewJob &job);
+/// Puts a further line at the end of a job.
+Result<StepId> appendStep(Transaction &transaction, JobId job, const SheetLine &line);
 /// The newest first.
 Result<std::vector<JobRow>> jobs(Database &database, const JobsAsked &asked = {});
 /// The one worked on last first; a job nobody has worked on counts from when it was opened.

@@ -15,10 +15,10 @@ namespace asleft {
 
 /// What has changed in a garage, told after it is safely stored.
 struct Change {
-    enum class What { Vehicles, Specs, People, Tools, Rules, Jobs, Acts };
+    enum class What { Vehicles, Specs, Joints, People, Tools, Rules, Jobs, Acts };
     What what;
-    std::optional<EngineId> engine = {}; ///< of Vehicles and Specs, where one engine is meant
-    std::optional<JobId> job = {};       ///< of Acts
+    std::optional<EngineId> engine = {}; ///< of Vehicles, Specs and Joints, where one engine is meant
+    std::optional<JobId> job = {};       ///< of Acts, and of Jobs where one got a further line
 };
 
 /// One garage file, open. The functions of vehicles.h, specs.h and jobs.h and the JobBook work on it; each owns its transaction

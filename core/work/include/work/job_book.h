@@ -25,6 +25,30 @@ struct SheetEntry {
     bool operator==(const SheetEntry &) const = default;
 };
 
+/// Fasteners about to be ticked.
+struct TickEntry {
+    JointId joint;
+    std::vector<TickPlace> places; ///< all of the pass and round in hand
+    bool moved = false;            ///< of a settle pass
+    TickHow how = TickHow::SetTool;
+    std::optional<ToolId> tool = {};           ///< the wrench or angle gauge
+    std::optional<FitUsed> fit = {};           ///< an adapter on the wrench
+    std::optional<Typed<Torque>> reading = {}; ///< of ReadTool: on the wrench
+    std::string reason = {};                   ///< of ByFeel
+    bool operator==(const TickEntry &) const = default;
+};
+
+/// Fasteners about to be noted as loosened.
+struct LoosenEntry {
+    JointId joint;
+    std::vector<int> fasteners;
+    FoundHow how = FoundHow::NotNoted;
+    std::optional<Typed<Torque>> torque = {};
+    std::optional<ToolId> tool = {};
+    std::string note = {};
+    bool operator==(const LoosenEntry &) const = default;
+};
+
 /// What is asked once a sitting and then known: a sitting begins when a job is opened in a program that has just started.
 struct Sitting {
     std::optional<PersonId> who;
@@ -81,6 +105,25 @@ public:
     Result<ActSeq> readTurningCautions();
     Result<ActSeq> choosePlan(const CrankPlan &plan);
     Result<ActSeq> markStepDone(StepId step);
+
+    // Joints. Each refuses a joint that is not of this engine (WrongJob) and a fastener it does not have (FastenerUnknown).
+    /// Notes how fasteners were found; Measured needs its torque (EmptyText). Those that were tightened are loose again.
+    Result<ActSeq> loosen(const LoosenEntry &entry);
+    /// Ticks fasteners in the pass in hand. Refuses no places (NothingToLog), a place that is not of that pass and round or is ticked
+    /// already (TickOutOfTurn), a wrench that measures no torque (ToolNotForTorque), an adapter on a wrench whose lever is unknown
+    /// (LeverMissing), by feel without a reason (ReasonMissing) and a read wrench without its reading (EmptyText). The setting, the
+    /// lever, whether it lies out of range and whether calibration is overdue are filled in here.
+    Result<ActSeq> tick(const TickEntry &entry);
+    /// Takes the last tick of a fastener back, whoever made it; NotTicked where it has none.
+    Result<ActSeq> untick(JointId joint, int fastener);
+    /// Single-use fasteners that go in are new, or are not.
+    Result<ActSeq> sayFitted(JointId joint, const std::vector<int> &fasteners, Fitted fitted);
+    /// Leaves something as it is, with a reason (ReasonMissing); NothingToAccept where there is nothing of the kind.
+    Result<ActSeq> acceptJoint(JointId joint, AcceptedWhat what, const std::vector<int> &fasteners, std::string_view reason);
+    /// Tightens from the beginning, by the newest revision.
+    Result<ActSeq> beginJoint(JointId joint);
+    Result<ActSeq> noteFinding(JointId joint, const std::vector<int> &fasteners, std::string_view text);
+
     /// Takes back this seat's last act of this job; refuses with RestedOn while another act rests on it: its points, those of the place it
     /// moves the crank to, or the source of its plan.
     Result<ActSeq> undo();

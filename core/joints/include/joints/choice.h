@@ -1,0 +1,75 @@
+#pragma once
+
+#include <base/result.h>
+#include <joints/adapter.h>
+#include <measure/parse.h>
+#include <measure/rational.h>
+
+#include <chrono>
+#include <optional>
+#include <span>
+#include <vector>
+
+namespace asleft {
+
+/// A torque wrench as far as choosing it goes.
+struct TorqueTool {
+    bool read = false;   ///< a dial or digital one shows what was reached; else it is set and gives way
+    Typed<Torque> least; ///< the range it is marked for
+    Typed<Torque> most;
+    std::optional<Rational> deviationPercent = {}; ///< permissible, of the reading; empty: by ISO 6789
+    std::optional<std::chrono::sys_days> calibrationDue = {};
+    std::optional<Length> lever = {}; ///< L, from the drive to the grip mark
+    bool operator==(const TorqueTool &) const = default;
+};
+
+/// Refuses a range upside down, below nothing or from nothing to nothing (TorqueRange, least, most), a deviation of 0 or above 50 %
+/// (DeviationOutOfRange), a lever of 0 or above longestLever (LeverOutOfRange).
+Done checkTorqueTool(const TorqueTool &tool);
+
+/// The tool's permissible deviation in percent: its own, else ISO 6789's for its largest torque (clickWrenchDeviation()).
+Rational deviationOf(const TorqueTool &tool);
+
+/// How one tool stands to one torque. A miss says why: its setting lies outside the tool's range; or the fit cannot be reckoned, the lever
+/// being unknown or hardly longer than an adapter turned back, and the setting is the bare torque.
+struct ToolReach {
+    std::size_t tool = 0;               ///< its index among those asked about
+    std::optional<std::size_t> adapter; ///< an index among the adapters, where it takes one to reach
+    Torque setting;                     ///< what it is set to or has to show
+    bool reaches = false;               ///< the setting lies in its range, ends included
+    bool wellInside = false;            ///< and at or above a fifth of its largest torque, from where ISO 6789 tests it
+    double shareOfRange = 0;            ///< setting over largest torque
+    Rational deviation;                 ///< permissible, in percent
+    bool calibrationOverdue = false;    ///< due before today
+    bool calibrationUnknown = false;
+};
+
+/// What helps where no tool reaches.
+struct WayOut {
+    enum class Kind {
+        Borrow,      ///< a tool that reaches from a fifth of `most`
+        WithAdapter, ///< `reach`: a tool and an adapter on the rack, straight out or back along the handle
+        ByFeel,
+    };
+    Kind kind;
+    std::optional<ToolReach> reach = {};
+    std::optional<Angle> angle = {}; ///< of WithAdapter: 0 or 180°
+    std::optional<Torque> most = {}; ///< of Borrow: the largest torque a fitting tool may have
+};
+
+struct ToolAdvice {
+    std::vector<ToolReach> reaching; ///< best first: calibrated, well inside, the least deviation, the smallest tool
+    std::vector<ToolReach> misses;   ///< as they lie on the rack
+    std::vector<WayOut> waysOut;     ///< empty where one reaches
+};
+
+/// Looks along the rack for a torque at the fastener; `fit` is an adapter that is used anyway (a tool whose lever is unknown then misses,
+/// unless the fit changes nothing). `adapters` are lengths there are, for the ways out: at most one with an adapter, the best, in place of
+/// `fit`; then to borrow; and by feel, always. \pre the torque is one a field takes, and checkTorqueTool() lets every tool pass
+ToolAdvice chooseTool(Torque wanted, std::span<const TorqueTool> tools, std::span<const Length> adapters, std::chrono::sys_days today,
+                      const std::optional<AdapterFit> &fit = {});
+
+/// Permissible deviation as a torque, rounded up: what a tool may be off at `value`. \pre 0 ≤ value
+Torque deviationAt(const TorqueTool &tool, Torque value);
+
+} // namespace asleft

@@ -1,0 +1,215 @@
+#include <joints/order.h>
+
+#include <algorithm>
+#include <charconv>
+#include <cmath>
+
+namespace asleft {
+
+namespace {
+
+/// Twice what 200 numbers of three digits take with an arrow between each two.
+constexpr std::size_t longestOrderText = 4000;
+
+/// What parts two numbers; spaces and dashes as they come with text that is pasted. The arrow of two characters stands before the dash
+/// it begins with.
+constexpr std::string_view separators[] = {
+    " ", "\t",     "\r",     "\n",     "\u00a0", "\u2009", "\u202f", ",",      "->",
+    "-", "\u2010", "\u2011", "\u2012", "\u2013", "\u2014", "\u2212", "\u2192",
+};
+
+std::size_t separatorAt(std::string_view text)
+{
+    for (const std::string_view separator : separators)
+        if (text.starts_with(separator))
+            return separator.size();
+    return 0;
+}
+
+std::vector<std::string_view> wordsOf(std::string_view text)
+{
+    std::vector<std::string_view> words;
+    std::size_t begin = 0;
+    std::size_t at = 0;
+    while (at < text.size()) {
+        const std::size_t length = separatorAt(text.substr(at));
+        if (length == 0) {
+            ++at;
+            continue;
+        }
+        words.push_back(text.substr(begin, at - begin));
+        begin = at += length;
+    }
+    words.push_back(text.substr(begin));
+    std::erase(words, std::string_view());
+    return words;
+}
+
+Result<int> readNumber(std::string_view word, const Pattern &pattern)
+{
+    int number = 0;
+    const auto [end, error] = std::from_chars(word.data(), word.data() + word.size(), number);
+    if (error == std::errc::invalid_argument || end != word.data() + word.size())
+        return fail(ErrorKind::OrderUnread, word);
+    if (error != std::errc{} || !pattern.place(number))
+        return fail(ErrorKind::OrderUnknown, word);
+    return number;
+}
+
+bool contains(const TighteningOrder &order, int number)
+{
+    return std::find(order.begin(), order.end(), number) != order.end();
+}
+
+/// Refuses an order that leaves a fastener out; of several, with the lowest number.
+Done checkComplete(const TighteningOrder &order, const Pattern &pattern)
+{
+    const FastenerPlace *missing = nullptr;
+    for (const FastenerPlace &place : pattern.places)
+        if (!contains(order, place.number) && (!missing || place.number < missing->number))
+            missing = &place;
+    if (missing)
+        return fail(ErrorKind::OrderMissing, std::to_string(missing->number));
+    return {};
+}
+
+/// One of each pair, so that each next one lies about a quarter round from the last: 1 4 2 5 3 6, counted from 0.
+std::vector<std::size_t> firstHalves(std::size_t pairs)
+{
+    const std::size_t quarter = (pairs + 1) / 2;
+    std::vector<std::size_t> halves;
+    for (std::size_t i = 0; i < quarter; ++i) {
+        halves.push_back(i);
+        if (quarter + i < pairs)
+            halves.push_back(quarter + i);
+    }
+    return halves;
+}
+
+/// The star over an even number of places round a circle, counted from 0.
+std::vector<std::size_t> evenStar(std::size_t count)
+{
+    std::vector<std::size_t> star;
+    for (const std::size_t half : firstHalves(count / 2)) {
+        star.push_back(half);
+        star.push_back(half + count / 2);
+    }
+    return star;
+}
+
+/// Nothing lies opposite: always on to the next but a little less than half round, which comes by every place once.
+std::vector<std::size_t> oddStar(std::size_t count)
+{
+    std::vector<std::size_t> star;
+    for (std::size_t i = 0; i < count; ++i)
+        star.push_back(i * ((count - 1) / 2) % count);
+    return star;
+}
+
+TighteningOrder starOrder(const Pattern &pattern)
+{
+    const std::size_t count = pattern.places.size();
+    TighteningOrder order;
+    for (const std::size_t at : count % 2 == 0 ? evenStar(count) : oddStar(count))
+        order.push_back(pattern.places[at].number);
+    return order;
+}
+
+struct Seat {
+    int number;
+    double x; ///< from the centre
+    double y;
+    [[nodiscard]] double fromCentre() const { return std::hypot(x, y); }
+    [[nodiscard]] double from(const Seat &other) const { return std::hypot(x - other.x, y - other.y); }
+};
+
+/// The places seen from their centre of gravity, nearest first. Reckoned from the first place, since a small pattern far from the
+/// origin would lose digits.
+std::vector<Seat> seatsOf(const Pattern &pattern)
+{
+    std::vector<Seat> seats;
+    double x = 0;
+    double y = 0;
+    for (const FastenerPlace &place : pattern.places) {
+        const Seat &seat = seats.emplace_back(Seat{place.number, place.x - pattern.places[0].x, place.y - pattern.places[0].y});
+        x += seat.x;
+        y += seat.y;
+    }
+    for (Seat &seat : seats) {
+        seat.x -= x / static_cast<double>(seats.size());
+        seat.y -= y / static_cast<double>(seats.size());
+    }
+    std::sort(seats.begin(), seats.end(), [](const Seat &a, const Seat &b) { return a.fromCentre() < b.fromCentre(); });
+    return seats;
+}
+
+/// Moves the seats of one distance into the order: the lowest number, then always the farthest from the last.
+void placeEquallyFar(std::vector<Seat> seats, double tolerance, TighteningOrder &order)
+{
+    std::sort(seats.begin(), seats.end(), [](const Seat &a, const Seat &b) { return a.number < b.number; });
+    for (auto next = seats.begin(); next != seats.end();) {
+        const Seat last = *next;
+        order.push_back(last.number);
+        seats.erase(next);
+        next = seats.begin();
+        for (auto seat = seats.begin(); seat != seats.end(); ++seat)
+            if (seat->from(last) > next->from(last) + tolerance)
+                next = seat;
+    }
+}
+
+TighteningOrder outwardOrder(const Pattern &pattern)
+{
+    const std::vector<Seat> seats = seatsOf(pattern);
+    // Equal distances differ by the noise of computing them, about 1e-16 of the coordinates; a hand places no finer than this.
+    const double tolerance = seats.empty() ? 0 : seats.back().fromCentre() * 1e-6;
+    TighteningOrder order;
+    for (auto begin = seats.begin(); begin != seats.end();) {
+        const double far = begin->fromCentre() + tolerance;
+        const auto end = std::find_if(begin, seats.end(), [far](const Seat &seat) { return seat.fromCentre() > far; });
+        placeEquallyFar({begin, end}, tolerance, order);
+        begin = end;
+    }
+    return order;
+}
+
+} // namespace
+
+Result<TighteningOrder> parseOrder(std::string_view text, const Pattern &pattern)
+{
+    if (text.size() > longestOrderText)
+        return fail(ErrorKind::TextTooLong, std::to_string(text.size()), std::to_string(longestOrderText));
+    TighteningOrder order;
+    for (const std::string_view word : wordsOf(text)) {
+        const Result<int> number = readNumber(word, pattern);
+        if (!number)
+            return tl::unexpected(number.error());
+        if (contains(order, *number))
+            return fail(ErrorKind::OrderTwice, std::to_string(*number));
+        order.push_back(*number);
+    }
+    if (Done complete = checkComplete(order, pattern); !complete)
+        return tl::unexpected(complete.error());
+    return order;
+}
+
+std::string writeOrder(const TighteningOrder &order)
+{
+    std::string text;
+    for (const int number : order)
+        text += (text.empty() ? "" : "-") + std::to_string(number);
+    return text;
+}
+
+TighteningOrder generateOrder(const Pattern &pattern)
+{
+    return pattern.kind == PatternKind::Circle ? starOrder(pattern) : outwardOrder(pattern);
+}
+
+TighteningOrder looseningOrder(TighteningOrder order)
+{
+    std::reverse(order.begin(), order.end());
+    return order;
+}
+
+} // namespace asleft

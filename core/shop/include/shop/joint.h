@@ -1,0 +1,114 @@
+#pragma once
+
+#include <joints/order.h>
+#include <joints/passes.h>
+#include <joints/preload.h>
+#include <shop/things.h>
+
+namespace asleft {
+
+/// What takes hold of a fastener.
+enum class DriveKind { Unsaid, Socket, Spanner, HexKey, SixLobe, Screwdriver };
+
+/// What may be used once only.
+enum class SingleUse { No, TorqueToYield, CrushWasher };
+
+/// Why a joint may be gone over until none moves.
+enum class SettleGround { No, Limiters, ManualSaysSo };
+
+/// A joint as a person types it.
+struct JointText {
+    std::string name;
+    std::string thread;   ///< of its fasteners, where the pattern names no other; may be empty
+    std::string strength; ///< class or grade; may be empty
+    Pattern pattern;
+    std::string order;                         ///< the manual's; empty: generated
+    std::string target;                        ///< a band of torque, as parseBand() reads it; may be empty where no pass asks for it
+    std::string otherTarget;                   ///< the same as printed in the other unit system; may be empty
+    TorqueUnit unit = TorqueUnit::NewtonMetre; ///< what bare numbers count in
+    std::string passes;                        ///< as parsePasses() reads them; empty: the target
+    SettleGround settle = SettleGround::No;
+    std::optional<ThreadCondition> condition = {}; ///< as the manual states it; empty: it does not
+    Finish finish = Finish::Zinc;
+    DriveKind drive = DriveKind::Unsaid;
+    std::string driveSize = {};                ///< as typed: "10 mm"
+    std::optional<FemaleMaterial> female = {}; ///< what its thread is cut into; empty: unknown
+    std::string engagement = {};               ///< how far it goes in, as typed; may be empty
+    bool blindHole = false;                    ///< oil in it is a caution
+    SingleUse singleUse = SingleUse::No;
+    SpecSource source = {};
+    std::string answered = {}; ///< why a questioned torque is right all the same; empty: not asked, or not answered
+    bool operator==(const JointText &) const = default;
+};
+
+/// One revision of a joint: fasteners that are tightened together. Never edited: a change is a new revision.
+struct Joint {
+    JointId id;
+    int revision = 1; ///< counts up from 1 within a joint
+    EngineId engine;
+    JointText text;
+    // what the text says
+    std::optional<Thread> thread = {};
+    std::optional<StrengthClass> strength = {};
+    TighteningOrder order = {};
+    bool orderGenerated = false;
+    std::optional<SpecBand<Torque>> target = {};
+    std::vector<Pass> passes = {};
+
+    [[nodiscard]] Tightening tightening() const { return {order, passes}; }
+};
+
+/// Reads a joint. Refuses what its parts refuse: name (NameMissing), thread (also those of single fasteners), class, pattern, order,
+/// target, passes and whether they fit together. The ids of the result are not meant.
+Result<Joint> readJoint(const JointText &text, DecimalMark mark = DecimalMark::Point);
+
+/// What the passes go by: the target's nominal, else the middle of its first band; nothing without one.
+std::optional<Typed<Torque>> targetOf(const Joint &joint);
+
+/// The thread of one fastener.
+std::optional<Thread> threadOf(const Joint &joint, int fastener);
+
+/// How much of what its thread bears a joint's target takes: the preload check.
+struct PreloadCheck {
+    double newtons = 0;
+    std::optional<double> shareOfProof = {}; ///< where the class is known
+    double nutFactor = 0;
+    std::optional<TorqueDoubt> doubt = {};
+};
+/// Of the target and the joint's own thread; where no class is typed, 8.8 or grade 5 is taken for the doubt alone (common practice, no
+/// source). Nothing without thread or target. Where the manual states no condition, that of the finish, dry.
+std::optional<PreloadCheck> preloadCheck(const Joint &joint);
+
+/// What is done with an adapter: the tool, if it is on the rack, and how it sits.
+struct FitUsed {
+    std::optional<ToolId> adapter = {};
+    AdapterFit fit = {};
+    bool operator==(const FitUsed &) const = default;
+};
+
+/// Torque wrenches and adapters among the tools of a shop, for chooseTool().
+struct Rack {
+    std::vector<const Tool *> wrenches;
+    std::vector<TorqueTool> torqueTools; ///< of the wrenches
+    std::vector<const Tool *> adapters;
+    std::vector<Length> adapterLengths;
+};
+Rack rackOf(const std::vector<Tool> &tools);
+
+/// What to set a wrench to, or to read on it, in the wrench's own unit and in figures that can be set: to a tenth of a newton-metre or
+/// pound-foot, a whole pound-inch and kilogram-force centimetre, a hundredth of a kilogram-force metre, and finer until a step is at most
+/// one percent. Refuses a tool without torque (ToolNotForTorque), and, with an adapter that changes anything, one without a lever
+/// (LeverMissing) and what wrenchSetting() refuses.
+Result<Typed<Torque>> settingOn(const Tool &tool, Torque wanted, const std::optional<AdapterFit> &fit);
+
+/// What one joint asks of the rack, once for each torque its passes ask for.
+struct ToolWanted {
+    JointId joint;
+    Torque torque;
+    ToolAdvice advice; ///< indexes into the rack
+    bool target = false;
+};
+/// At planning time. Each torque of a joint once, in the order of its passes. `today` decides what is overdue.
+std::vector<ToolWanted> toolsWanted(const Joint &joint, const Rack &rack, std::chrono::sys_days today);
+
+} // namespace asleft
