@@ -2,6 +2,7 @@
 
 #include "bench/check_again_sheet.h"
 #include "bench/crank_sheet.h"
+#include "bench/loosen_sheet.h"
 #include "bench/open_column.h"
 #include "bench/paper_box.h"
 #include "bench/paper_sheet.h"
@@ -10,6 +11,7 @@
 #include "bench/sitting_sheet.h"
 #include "bench/step_sheet.h"
 #include "bench/steps_column.h"
+#include "bench/tighten_sheet.h"
 #include "bench/turn_sheet.h"
 #include "bench/valve_sheet.h"
 #include "parts/heading.h"
@@ -96,6 +98,7 @@ void BenchPage::wire()
     connect(m_steps, &StepsColumn::turnedOver, this, &BenchPage::takeFocus);
     connect(m_open, &OpenColumn::stepWanted, this, &BenchPage::viewStep);
     connect(m_open, &OpenColumn::pointWanted, this, &BenchPage::openPoint);
+    connect(m_open, &OpenColumn::jointWanted, this, &BenchPage::openJoint);
     connect(m_saving, &SheetSaving::written, m_message, &MessageLine::done);
     connect(m_saving, &SheetSaving::refused, m_message, &MessageLine::refuse);
     auto *look = new QTimer(this);
@@ -185,7 +188,9 @@ void BenchPage::buildSheets()
     m_plan = new PlanSheet(m_desk, *m_book);
     m_again = new CheckAgainSheet(m_desk, *m_book);
     m_paper = new PaperSheet(m_desk, *m_book);
-    m_sheets = {m_valves, m_crank, m_turn, m_step, m_plan, m_again, m_paper};
+    m_tighten = new TightenSheet(m_desk, *m_book);
+    m_loosen = new LoosenSheet(m_desk, *m_book);
+    m_sheets = {m_valves, m_crank, m_turn, m_step, m_plan, m_again, m_paper, m_tighten, m_loosen};
     for (MiddleSheet *sheet : m_sheets)
         m_middle->addWidget(sheet);
     m_steps->setKeypadTarget(m_valves->bar()->edit());
@@ -197,6 +202,8 @@ void BenchPage::wireSheets()
     const auto askForCrank = [this] { showSheet(m_crank); };
     connect(m_step, &StepSheet::done, this, &BenchPage::goOn);
     connect(m_valves, &ValveSheet::finished, this, &BenchPage::goOn);
+    for (JointSheet *sheet : std::initializer_list<JointSheet *>{m_tighten, m_loosen})
+        connect(sheet, &JointSheet::finished, this, &BenchPage::goOn);
     connect(m_valves, &ValveSheet::turnWanted, this, &BenchPage::turnCrank);
     connect(m_valves, &ValveSheet::crankWanted, this, askForCrank);
     connect(m_valves, &ValveSheet::sheetWanted, this, &BenchPage::typeSheet);

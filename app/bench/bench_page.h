@@ -15,7 +15,9 @@ namespace asleft {
 class CheckAgainSheet;
 class CrankSheet;
 class Heading;
+class JointSheet;
 class KeyButton;
+class LoosenSheet;
 class MessageLine;
 class MiddleSheet;
 class OpenColumn;
@@ -27,6 +29,7 @@ class SheetSaving;
 class SittingSheet;
 class StepsColumn;
 class StepSheet;
+class TightenSheet;
 class TurnSheet;
 class ValveSheet;
 
@@ -60,6 +63,8 @@ public:
     [[nodiscard]] PlanSheet *planSheet() const { return m_plan; }
     [[nodiscard]] CheckAgainSheet *checkAgainSheet() const { return m_again; }
     [[nodiscard]] PaperSheet *paperSheet() const { return m_paper; }
+    [[nodiscard]] TightenSheet *tightenSheet() const { return m_tighten; }
+    [[nodiscard]] LoosenSheet *loosenSheet() const { return m_loosen; }
     [[nodiscard]] OpenColumn *openColumn() const { return m_open; }
     [[nodiscard]] StepsColumn *stepsColumn() const { return m_steps; }
     [[nodiscard]] RuledList *steps() const;
@@ -90,6 +95,11 @@ private:
     void buildSitting();
     void openSitting();
     void openPoint(PointId point);
+    /// The line that tightens a joint, else the one that loosens it, with this fastener in hand.
+    void openJoint(JointId joint, std::optional<int> fastener);
+    void showJoint(const Step &step);
+    /// The sheet of the joint the act that would be taken back is about; nullptr where it is about none.
+    [[nodiscard]] JointSheet *sheetToTakeBack(bool again);
     void checkAgain(std::optional<PointId> point);
     void printSheet();
     void keepPlan();
@@ -120,6 +130,8 @@ private:
     PlanSheet *m_plan = nullptr;
     CheckAgainSheet *m_again = nullptr;
     PaperSheet *m_paper = nullptr;
+    TightenSheet *m_tighten = nullptr;
+    LoosenSheet *m_loosen = nullptr;
 };
 
 } // namespace asleft

@@ -3,12 +3,14 @@
 
 #include "bench/check_again_sheet.h"
 #include "bench/crank_sheet.h"
+#include "bench/loosen_sheet.h"
 #include "bench/paper_sheet.h"
 #include "bench/plan_sheet.h"
 #include "bench/reading_edit.h"
 #include "bench/sitting_sheet.h"
 #include "bench/step_sheet.h"
 #include "bench/steps_column.h"
+#include "bench/tighten_sheet.h"
 #include "bench/turn_sheet.h"
 #include "bench/valve_sheet.h"
 #include "parts/message_line.h"
@@ -64,7 +66,36 @@ void BenchPage::viewStep(StepId id)
         showSheet(m_step);
         return;
     }
-    showHead();
+    if (step->kind == StepKind::Tighten || step->kind == StepKind::Loosen)
+        showJoint(*step);
+    else
+        showHead();
+}
+
+void BenchPage::showJoint(const Step &step)
+{
+    JointSheet *sheet = step.kind == StepKind::Tighten ? static_cast<JointSheet *>(m_tighten) : m_loosen;
+    sheet->showStep(step.id);
+    showSheet(sheet);
+}
+
+void BenchPage::openJoint(JointId joint, std::optional<int> fastener)
+{
+    if (!hasBegun())
+        return;
+    const auto &steps = m_book->state().frame->job.steps;
+    const auto lineOf = [&](StepKind kind) {
+        return std::ranges::find_if(steps, [&](const Step &step) { return step.kind == kind && step.joint == joint; });
+    };
+    auto line = lineOf(StepKind::Tighten);
+    if (line == steps.end())
+        line = lineOf(StepKind::Loosen);
+    if (line == steps.end())
+        return;
+    viewStep(line->id);
+    auto *shown = qobject_cast<JointSheet *>(middleSheet());
+    if (shown && fastener)
+        shown->takeInHand(*fastener);
 }
 
 void BenchPage::showHead()
@@ -131,8 +162,9 @@ bool BenchPage::showSheet(MiddleSheet *sheet)
     if (middleSheet() == m_paper && sheet != m_paper && !m_paper->mayLeave())
         return false;
     m_message->clear();
+    const auto *joint = qobject_cast<JointSheet *>(sheet);
     if (sheet != m_paper)
-        m_steps->setKeypadTarget(m_valves->bar()->edit());
+        m_steps->setKeypadTarget(joint ? joint->bar()->edit() : m_valves->bar()->edit());
     if (sheet == m_valves)
         showValves();
     else
@@ -166,10 +198,41 @@ void BenchPage::takeFocus()
         sheet->takeFocus();
 }
 
+JointSheet *BenchPage::sheetToTakeBack(bool again)
+{
+    const JobState &state = m_book->state();
+    auto seq = again ? redoable(state, m_desk.garage().seat()) : undoable(state, m_desk.garage().seat());
+    const auto actAt = [&](std::optional<ActSeq> at) {
+        return std::ranges::find(state.acts, at, [](const Act &act) { return std::optional(act.seq); });
+    };
+    auto act = actAt(seq);
+    if (act != state.acts.end() && act->what.withdraws)
+        act = actAt(act->what.withdraws);
+    const auto joint = act == state.acts.end() ? std::nullopt : jointOf(act->what.fact);
+    if (!joint)
+        return nullptr;
+    const bool loosened = std::holds_alternative<LoosenedFact>(act->what.fact);
+    const auto &steps = state.frame->job.steps;
+    const StepKind kind = loosened ? StepKind::Loosen : StepKind::Tighten;
+    const auto line = std::ranges::find_if(steps, [&](const Step &step) { return step.kind == kind && step.joint == joint; });
+    if (line == steps.end())
+        return nullptr;
+    viewStep(line->id);
+    return qobject_cast<JointSheet *>(middleSheet());
+}
+
 void BenchPage::takeBack(bool again)
 {
     if (!m_book || !m_book->sitting().who || readOnly())
         return;
+    // What is in sight takes it back; from elsewhere the sheet is shown where it was done.
+    auto *joint = qobject_cast<JointSheet *>(middleSheet());
+    if (!joint && sheet() != m_valves)
+        joint = sheetToTakeBack(again);
+    if (joint) {
+        joint->takeBack(again);
+        return;
+    }
     if (sheet() != m_valves && !showSheet(m_valves))
         return;
     again ? m_valves->redo() : m_valves->undo();

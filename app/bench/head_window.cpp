@@ -14,10 +14,17 @@ void HeadWindow::setSize(QSizeF size, QSizeF least)
     stayInside();
 }
 
+void HeadWindow::setLimit(double limit)
+{
+    m_limit = limit;
+    if (m_factor > limit)
+        zoomTo(limit, {m_size.width() / 2, m_size.height() / 2});
+}
+
 void HeadWindow::zoomTo(double factor, QPointF keep)
 {
     const double before = m_factor;
-    m_factor = std::clamp(factor, 1.0, most);
+    m_factor = std::clamp(factor, 1.0, m_limit);
     m_corner = (m_corner + keep) * (m_factor / before) - keep;
     stayInside();
 }

@@ -18,6 +18,11 @@ namespace {
 /// The same item keeps its id from one state to the next, so that its row stays where it is.
 qint64 idOf(const OpenItem &item)
 {
+    // A joint may have an item for each of its fasteners, or for a tool; none has a number above 999.
+    constexpr qint64 mostOfAJoint = 1000;
+    const qint64 ofJoint = item.fastener ? *item.fastener : item.tool ? item.tool->key() % mostOfAJoint : 0;
+    if (item.joint)
+        return (item.joint->key() * mostOfAJoint + ofJoint) * 100 + qint64(item.kind);
     const qint64 subject = item.point ? item.point->key() : item.step ? item.step->key() : item.spec ? item.spec->key() : 0;
     return subject * 100 + qint64(item.kind);
 }
@@ -121,7 +126,7 @@ void OpenColumn::presentPart(Part &part, const std::vector<OpenItem> &items, con
     for (const OpenItem &item : items) {
         const OpenWords words = openWords(item, state, m_desk.garage().now());
         rows.append({.id = idOf(item), .title = words.title, .note = words.note, .right = {}});
-        m_items.insert(idOf(item), {pointBehind(item, state), item.step});
+        m_items.insert(idOf(item), {pointBehind(item, state), item.step, item.joint, item.fastener});
     }
     part.rows->setRows(rows);
     part.list->setCurrentId(std::nullopt);
@@ -137,6 +142,8 @@ void OpenColumn::choose(const Part &part, qint64 id)
         return;
     if (item->point)
         Q_EMIT pointWanted(*item->point);
+    else if (item->joint)
+        Q_EMIT jointWanted(*item->joint, item->fastener);
     else if (item->step)
         Q_EMIT stepWanted(*item->step);
 }

@@ -28,6 +28,7 @@ public:
 Q_SIGNALS:
     void pointWanted(asleft::PointId point);
     void stepWanted(asleft::StepId step);
+    void jointWanted(asleft::JointId joint, std::optional<int> fastener);
 
 protected:
     bool eventFilter(QObject *watched, QEvent *event) override;
@@ -37,6 +38,8 @@ private:
     struct Target {
         std::optional<PointId> point = {};
         std::optional<StepId> step = {};
+        std::optional<JointId> joint = {};
+        std::optional<int> fastener = {};
     };
 
     struct Part {

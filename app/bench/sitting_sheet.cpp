@@ -31,6 +31,12 @@ TemperatureUnit temperatureHere()
     return QLocale().measurementSystem() == QLocale::ImperialUSSystem ? TemperatureUnit::Fahrenheit : TemperatureUnit::Celsius;
 }
 
+/// Wrenches and what goes on them are chosen where a joint is tightened.
+bool measuresLash(ToolKind kind)
+{
+    return kind == ToolKind::FeelerSet || kind == ToolKind::DialGauge || kind == ToolKind::Micrometer;
+}
+
 } // namespace
 
 SittingSheet::SittingSheet(Desk &desk, JobBook &book, QWidget *parent) : MiddleSheet(parent), m_desk(desk), m_book(book)
@@ -97,7 +103,8 @@ void SittingSheet::askWho(QVBoxLayout *column)
 
 void SittingSheet::askTools(QVBoxLayout *column)
 {
-    const auto &tools = m_book.state().frame->tools;
+    std::vector<Tool> tools;
+    std::ranges::copy_if(m_book.state().frame->tools, std::back_inserter(tools), [](const Tool &tool) { return measuresLash(tool.kind); });
     if (tools.empty())
         return;
     column->addWidget(new Heading(tr("Measured with"), TextSize::Small, Heading::Tone::Quiet));

@@ -5,14 +5,10 @@
 
 #include <QCoreApplication>
 
-#include <array>
-
 namespace asleft {
 
 namespace {
 
-constexpr std::array torqueUnits{TorqueUnit::NewtonMetre, TorqueUnit::PoundFoot, TorqueUnit::PoundInch, TorqueUnit::KilogramForceMetre,
-                                 TorqueUnit::KilogramForceCentimetre};
 constexpr std::size_t longestName = 200;
 
 QString words(const char *text)
@@ -166,11 +162,16 @@ QString SpecTyped::text(SpecField field) const
     return found == texts.end() ? QString() : found->second;
 }
 
+QString torqueEcho(const Band<Torque> &band, DecimalMark mark)
+{
+    return echoOf(band, mark);
+}
+
 QStringList unitChoices(SpecSubject subject)
 {
     QStringList choices;
     if (subject == SpecSubject::LockNut)
-        for (const TorqueUnit unit : torqueUnits)
+        for (const TorqueUnit unit : torqueChoices)
             choices.append(unitText(unit));
     else
         choices = lengthUnitTexts();
@@ -198,7 +199,7 @@ SpecReading readSpec(SpecSubject subject, const SpecTyped &typed, DecimalMark ma
     reading.text.condition = typed.condition;
     readSource(reading, typed);
     if (subject == SpecSubject::LockNut) {
-        reading.text.torqueUnit = torqueUnits.at(std::size_t(typed.unit));
+        reading.text.torqueUnit = torqueChoices.at(std::size_t(typed.unit));
         readBands<Torque>(reading, reading.text.torqueUnit, mark);
     } else if (typed.unit == turnsChoice(subject)) {
         readTurns(reading, mark);
@@ -222,7 +223,7 @@ SpecTyped typedOf(const Spec &spec)
         typed.unit = placeOf(lengthUnits, lash->first.unit);
         putBands(typed, *lash);
     } else if (const auto *torque = std::get_if<SpecBand<Torque>>(&spec.asked)) {
-        typed.unit = placeOf(torqueUnits, torque->first.unit);
+        typed.unit = placeOf(torqueChoices, torque->first.unit);
         putBands(typed, *torque);
     } else if (const auto *turns = std::get_if<SpecBand<Angle>>(&spec.asked)) {
         typed.unit = turnsChoice(spec.subject).value_or(0);

@@ -4,6 +4,7 @@
 
 #include <QString>
 
+#include <array>
 #include <map>
 
 namespace asleft {
@@ -30,6 +31,13 @@ struct SpecReading {
     std::map<SpecField, QString> questions; ///< of a band that makes sense in another unit only; it can be taken all the same
     std::optional<SpecBand<Length>> lash;   ///< for drawing it
 };
+
+/// The units of torque in the order they are offered.
+inline constexpr std::array torqueChoices{TorqueUnit::NewtonMetre, TorqueUnit::PoundFoot, TorqueUnit::PoundInch,
+                                          TorqueUnit::KilogramForceMetre, TorqueUnit::KilogramForceCentimetre};
+
+/// What was understood of a band of torque, in both systems, and whether its limits are assumed.
+QString torqueEcho(const Band<Torque> &band, DecimalMark mark);
 
 /// The units a subject's bare numbers can count in, as their keys show them. Of a point the last is turns from zero lash.
 QStringList unitChoices(SpecSubject subject);

@@ -6,10 +6,10 @@
 #include <measure/parse.h>
 
 #include <algorithm>
-#include <cmath>
 #include <numbers>
 #include <numeric>
 #include <optional>
+#include <utility>
 #include <vector>
 
 namespace asleft {

@@ -1,5 +1,6 @@
 #include "sheet_content.h"
 
+#include "sheet_joints.h"
 #include "sheet_table.h"
 
 #include <show/head.h>
@@ -356,6 +357,7 @@ SheetPages layOutSheet(const JobState &state, const CrankPlan &plan, SheetPaper 
     addHeadDrawing(pages, frame.engine.design);
     addLockNut(pages, frame);
     addPositions(pages, frame, plan);
+    addJoints(pages, frame);
     addRemarks(pages);
     return pages;
 }

@@ -59,6 +59,38 @@ Verdict judgedByTurns(const ReadingFact &reading, const Spec &spec)
     return judge(Interval<Angle>::point(turned.value), std::get<SpecBand<Angle>>(spec.asked).printedFor(turned.unit));
 }
 
+template <class Ticked>
+std::vector<int> numbersOf(const std::vector<Ticked> &ticked, int (*number)(const Ticked &))
+{
+    std::vector<int> numbers;
+    numbers.reserve(ticked.size());
+    for (const Ticked &each : ticked)
+        numbers.push_back(number(each));
+    return numbers;
+}
+
+/// Whether both name a fastener.
+bool shareNumber(const Act &a, const Act &b)
+{
+    auto ofB = fastenersOf(b.what.fact);
+    std::ranges::sort(ofB);
+    return std::ranges::any_of(fastenersOf(a.what.fact), [&](int number) { return std::ranges::binary_search(ofB, number); });
+}
+
+/// Work of one job on one joint. Which fasteners a joint has stands in no act: what begins all of it anew has to do with each of them.
+bool shareFastener(const Act &later, const Act &earlier)
+{
+    const auto joint = jointOf(later.what.fact);
+    if (!joint || later.what.job != earlier.what.job || jointOf(earlier.what.fact) != joint)
+        return false;
+    if (factIn<JointBegunFact>(later) || factIn<JointBegunFact>(earlier))
+        return true;
+    const auto *accepted = factIn<AcceptedFact>(later);
+    if (accepted && accepted->what == AcceptedWhat::Unsettled)
+        return factIn<TicksFact>(earlier);
+    return shareNumber(later, earlier);
+}
+
 } // namespace
 
 std::vector<PointId> pointsOf(const Fact &fact)
@@ -79,11 +111,42 @@ std::vector<PointId> pointsOf(const Fact &fact)
                       fact);
 }
 
+std::optional<JointId> jointOf(const Fact &fact)
+{
+    using Id = std::optional<JointId>;
+    return std::visit(Overloaded{
+                          [](const LoosenedFact &loosened) { return Id(loosened.joint); },
+                          [](const TicksFact &ticks) { return Id(ticks.joint); },
+                          [](const UntickedFact &unticked) { return Id(unticked.joint); },
+                          [](const JointBegunFact &begun) { return Id(begun.joint); },
+                          [](const FittedFact &fitted) { return Id(fitted.joint); },
+                          [](const AcceptedFact &accepted) { return Id(accepted.joint); },
+                          [](const auto &) { return Id(); },
+                      },
+                      fact);
+}
+
+std::vector<int> fastenersOf(const Fact &fact)
+{
+    return std::visit(
+        Overloaded{
+            [](const LoosenedFact &loosened) { return loosened.fasteners; },
+            [](const TicksFact &ticks) { return numbersOf<Tick>(ticks.ticks, [](const Tick &tick) { return tick.place.fastener; }); },
+            [](const UntickedFact &unticked) {
+                return numbersOf<TickPlace>(unticked.places, [](const TickPlace &place) { return place.fastener; });
+            },
+            [](const FittedFact &fitted) { return fitted.fasteners; },
+            [](const AcceptedFact &accepted) { return accepted.fasteners; },
+            [](const auto &) { return std::vector<int>{}; },
+        },
+        fact);
+}
+
 bool restsOn(const Act &later, const Act &earlier)
 {
     if (later.seq <= earlier.seq)
         return false;
-    if (sharePoint(later, earlier))
+    if (sharePoint(later, earlier) || shareFastener(later, earlier))
         return true;
     if (const auto *crank = factIn<CrankFact>(earlier)) {
         const auto *moved = factIn<CrankFact>(later);

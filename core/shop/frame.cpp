@@ -43,6 +43,22 @@ const Person *JobFrame::person(PersonId id) const
     return rowWithId(people, id);
 }
 
+const Joint *JobFrame::jointNow(JointId id) const
+{
+    const Joint *newest = nullptr;
+    for (const Joint &joint : joints) {
+        if (joint.id == id && (!newest || joint.revision > newest->revision))
+            newest = &joint;
+    }
+    return newest;
+}
+
+const Joint *JobFrame::joint(JointId id, int revision) const
+{
+    const auto found = std::ranges::find_if(joints, [&](const Joint &joint) { return joint.id == id && joint.revision == revision; });
+    return found == joints.end() ? nullptr : &*found;
+}
+
 const Tool *JobFrame::tool(ToolId id) const
 {
     return rowWithId(tools, id);

@@ -1,5 +1,7 @@
 #include <shop/outlook.h>
 
+#include "joint_open.h"
+
 #include <algorithm>
 
 namespace asleft {
@@ -79,6 +81,25 @@ NextAct bridgeFirst(const JobState &state, const NextAct &act)
     return bridge ? pointAct(state, bridge->id) : act;
 }
 
+/// \pre the step is not done
+NextAct jointStepAct(const JobState &state, const Step &step, const JointState &joint)
+{
+    NextAct act{.kind = NextAct::Kind::LoosenJoint, .step = step.id, .joint = step.joint};
+    if (step.kind == StepKind::Loosen)
+        return act;
+    const auto wants = jointWants(jointInHand(state, *step.joint), joint).kind;
+    const bool wantsAWord = joint.progress.finished() || wants == JointWants::Kind::SayFitted;
+    act.kind = wantsAWord ? NextAct::Kind::SettleJoint : NextAct::Kind::TightenNext;
+    if (!wantsAWord)
+        act.tick = joint.progress.next;
+    return act;
+}
+
+bool foundInFull(const JointState &joint)
+{
+    return std::ranges::all_of(joint.fasteners, [](const auto &fastener) { return fastener.second.found.has_value(); });
+}
+
 } // namespace
 
 std::optional<std::size_t> planPositionHere(const JobState &state)
@@ -150,9 +171,12 @@ NextAct nextValveAct(const JobState &state)
 
 bool stepDone(const JobState &state, const Step &step)
 {
-    if (step.kind == StepKind::Note)
-        return state.stepsDone.contains(step.id);
-    return std::ranges::all_of(state.points, [](const auto &point) { return point.second.settled(); });
+    if (step.kind == StepKind::ValveSet)
+        return std::ranges::all_of(state.points, [](const auto &point) { return point.second.settled(); });
+    const JointState *joint = jointOfStep(state, step);
+    if (joint && step.kind == StepKind::Tighten)
+        return joint->settled(jointInHand(state, *step.joint));
+    return state.stepsDone.contains(step.id) || (joint && foundInFull(*joint));
 }
 
 NextAct nextAct(const JobState &state)
@@ -163,11 +187,14 @@ NextAct nextAct(const JobState &state)
     for (const Step &step : state.frame->job.steps) {
         if (stepDone(state, step))
             continue;
-        if (step.kind == StepKind::Note)
-            return {.kind = NextAct::Kind::DoStep, .step = step.id};
-        NextAct act = valves;
-        act.step = step.id;
-        return act;
+        if (step.kind == StepKind::ValveSet) {
+            NextAct act = valves;
+            act.step = step.id;
+            return act;
+        }
+        if (const JointState *joint = jointOfStep(state, step))
+            return jointStepAct(state, step, *joint);
+        return {.kind = NextAct::Kind::DoStep, .step = step.id};
     }
     return {};
 }

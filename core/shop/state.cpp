@@ -2,6 +2,7 @@
 
 #include "bridges.h"
 #include "history.h"
+#include "joint_fold.h"
 
 #include <algorithm>
 
@@ -66,8 +67,13 @@ public:
         }
     }
 
-    void operator()(const CautionsFact &) {}
-    void operator()(const WithdrawFact &) {}
+    void operator()(const FindingFact &found) { m_state.findings.push_back({m_act.seq, m_act.what.at, m_act.what.who, found}); }
+
+    /// Says nothing, or speaks of a joint, which is folded as a whole.
+    template <class Other>
+    void operator()(const Other &)
+    {
+    }
 
 private:
     PointState *ofThisJob(PointId id)
@@ -179,6 +185,7 @@ void startAfresh(JobState &state)
     state.crank.reset();
     state.plan.reset();
     state.stepsDone.clear();
+    state.findings.clear();
 }
 
 void lay(JobState &state, const Act &act)
@@ -197,6 +204,7 @@ void layAll(JobState &state)
         if (state.inForce(act))
             lay(state, act);
     }
+    foldJoints(state);
 }
 
 } // namespace
@@ -233,10 +241,13 @@ void foldOne(JobState &state, const Act &act)
     // Another seat's act may arrive behind one of ours with a higher seq.
     const bool inOrder = state.acts.empty() || state.acts.back().seq < act.seq;
     state.acts.insert(std::ranges::upper_bound(state.acts, act.seq, {}, &Act::seq), act);
-    if (inOrder && !act.what.withdraws)
-        lay(state, state.acts.back());
-    else
+    if (!inOrder || act.what.withdraws) {
         layAll(state);
+        return;
+    }
+    lay(state, act);
+    if (const auto joint = jointOf(act.what.fact); joint && act.what.job == state.frame->job.id)
+        foldJoint(state, *joint);
 }
 
 } // namespace asleft

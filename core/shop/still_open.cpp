@@ -1,6 +1,7 @@
 #include <shop/outlook.h>
 
 #include "history.h"
+#include "joint_open.h"
 
 #include <algorithm>
 
@@ -49,10 +50,22 @@ bool bleedsDown(const SettingPoint &point, const Judged &left)
     return point.adjuster.kind == PointKind::Lash || left.reading.form == ReadingForm::Turned;
 }
 
+/// The points and fasteners that are open say more of a valve set or a tightening than its line would.
+bool isListed(const JobState &state, const Step &step)
+{
+    switch (step.kind) {
+    case StepKind::Note:
+    case StepKind::Loosen: return true;
+    case StepKind::ValveSet: return false;
+    case StepKind::Tighten: return !jointOfStep(state, step);
+    }
+    return true;
+}
+
 void addSteps(const JobState &state, Gate gate, std::vector<OpenItem> &items)
 {
     for (const Step &step : state.frame->job.steps) {
-        if (step.kind == StepKind::Note && step.before == gate && !stepDone(state, step))
+        if (isListed(state, step) && step.before == gate && !stepDone(state, step))
             items.push_back({.kind = Kind::StepUndone, .step = step.id});
     }
 }
@@ -163,6 +176,7 @@ StillOpen stillOpen(const JobState &state, Moment now)
     StillOpen open;
     addNuts(state, open.turning);
     addBleedDown(state, now, open.turning);
+    addLooseFasteners(state, Gate::TurningTheCrank, open.turning);
     addSteps(state, Gate::TurningTheCrank, open.turning);
 
     addOutside(state, open.firstStart);
@@ -174,6 +188,8 @@ StillOpen stillOpen(const JobState &state, Moment now)
     addCount(
         state, Kind::SpecRevised,
         [&](const PointState &point) { return olderRevision(*state.frame, point.left ? point.left : point.found); }, open.firstStart);
+    addLooseFasteners(state, Gate::FirstStart, open.firstStart);
+    addJointsBeforeStart(state, open.firstStart);
     addSteps(state, Gate::FirstStart, open.firstStart);
 
     addCount(state, Kind::NoSpecYet, leftWith(Verdict::NoSpec), open.handOver);
@@ -182,6 +198,8 @@ StillOpen stillOpen(const JobState &state, Moment now)
     addCount(
         state, Kind::OutOfPlace, [](const PointState &point) { return isLeft(point) && point.left->reading.outOfPlace; }, open.handOver);
     addUnsureSpecs(state, open.handOver);
+    addLooseFasteners(state, Gate::HandOver, open.handOver);
+    addJointsAtHandOver(state, open.handOver);
     addSteps(state, Gate::HandOver, open.handOver);
     return open;
 }

@@ -1,4 +1,4 @@
-#include <show/words.h>
+#include "joint_text.h"
 
 #include <QCoreApplication>
 
@@ -122,6 +122,14 @@ public:
         return first == acts.end() ? ActWords::tr("brought an act back") : ActWords::tr("brought back: %1").arg(actText(*first, m_state));
     }
 
+    QString operator()(const LoosenedFact &fact) const { return jointActText(fact, m_frame); }
+    QString operator()(const TicksFact &fact) const { return jointActText(fact, m_frame); }
+    QString operator()(const UntickedFact &fact) const { return jointActText(fact, m_frame); }
+    QString operator()(const JointBegunFact &fact) const { return jointActText(fact, m_frame); }
+    QString operator()(const FittedFact &fact) const { return jointActText(fact, m_frame); }
+    QString operator()(const AcceptedFact &fact) const { return jointActText(fact, m_frame); }
+    QString operator()(const FindingFact &fact) const { return jointActText(fact, m_frame); }
+
 private:
     const Act &m_act;
     const JobState &m_state;
@@ -196,8 +204,10 @@ QString actText(const Act &act, const JobState &state)
 
 QStringList resumeLines(const JobState &state, Moment now, const Tool *leaves)
 {
-    return {lastActLine(state, now), openNutsLine(state), crankLine(state, now),
-            ActWords::tr("Next: %1").arg(nextActSentence(nextAct(state), state, leaves))};
+    QStringList lines{lastActLine(state, now), openNutsLine(state)};
+    lines << jointResumeLines(state) << crankLine(state, now)
+          << ActWords::tr("Next: %1").arg(nextActSentence(nextAct(state), state, leaves));
+    return lines;
 }
 
 } // namespace asleft

@@ -108,7 +108,7 @@ const char *patternOf(ErrorKind kind)
     case ErrorKind::PersonMissing:
         return SAY("Nobody has been chosen as who does the work. Nothing was logged; choose your initials first.");
     case ErrorKind::ThreadUnread: return SAY("“%1” is no thread. Nothing was stored; type it as M8, M8x1, 3/8-24 or 1/4-20 UNC.");
-    case ErrorKind::ThreadUnknown:
+    case ErrorKind::ThreadUnknown: // with nothing to offer, see threadUnknown()
         return SAY("There is no thread “%1”. Nothing was stored; measure it again. Of this diameter there are: %2.");
     case ErrorKind::ClassUnknown: return SAY("“%1” is no strength class. Nothing was stored; type it as 8.8, grade 5 or A2-70.");
     case ErrorKind::PatternUnread:
@@ -197,6 +197,12 @@ const char *patternOf(ErrorKind kind)
     return "";
 }
 
+/// Where the tables have nothing of that diameter there is nothing to offer.
+const char *threadUnknown()
+{
+    return QT_TRANSLATE_NOOP("ErrorWords", "There is no thread “%1”. Nothing was stored; measure it again.");
+}
+
 QString argumentOf(const Error &error, std::size_t index)
 {
     return index < error.arguments.size() ? QString::fromStdString(error.arguments[index]) : QStringLiteral("…");
@@ -238,7 +244,8 @@ QString timeOf(const QString &milliseconds)
 
 QString sentence(const Error &error)
 {
-    const QString pattern = QCoreApplication::translate("ErrorWords", patternOf(error.kind));
+    const bool alone = error.kind == ErrorKind::ThreadUnknown && (error.arguments.size() < 2 || error.arguments[1].empty());
+    const QString pattern = QCoreApplication::translate("ErrorWords", alone ? threadUnknown() : patternOf(error.kind));
     const QString first = error.kind == ErrorKind::StillBleedingDown ? timeOf(argumentOf(error, 0)) : argumentOf(error, 0);
     if (error.kind == ErrorKind::AmbiguousNumber) {
         const TwoWays ways = bothReadings(first);

@@ -1,5 +1,7 @@
 #include <show/head.h>
 
+#include "placed_text.h"
+
 #include <QFontMetricsF>
 #include <QPainter>
 
@@ -29,19 +31,6 @@ void paintBridge(QPainter &painter, const QLineF &bridge, double point, const In
     painter.setBrush(ink.paper);
     painter.drawEllipse(bridge.p1(), stem, stem);
     painter.drawEllipse(bridge.p2(), stem, stem);
-}
-
-/// The strong form of a size that names of points are set in.
-TextSize strongOf(TextSize size)
-{
-    return size == TextSize::Fine ? TextSize::FineStrong : TextSize::SmallStrong;
-}
-
-void paintText(QPainter &painter, const PlacedText &text, const QColor &colour, bool strong)
-{
-    painter.setFont(textFont(strong ? strongOf(text.size) : text.size));
-    painter.setPen(colour);
-    painter.drawText(text.box, static_cast<int>(text.alignment) | Qt::TextDontClip | Qt::TextSingleLine, text.text);
 }
 
 void paintPointLabels(QPainter &painter, const HeadPlan &plan, const Ink &ink, const QList<PointLook> &looks)

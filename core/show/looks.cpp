@@ -28,6 +28,29 @@ bool anyLeft(const JobState &state)
     return std::any_of(state.points.begin(), state.points.end(), [](const auto &entry) { return entry.second.left.has_value(); });
 }
 
+/// A loosening is begun by the first fastener that was found one way or another, a tightening by the first tick.
+bool jointBegun(const JobState &state, const Step &step)
+{
+    const auto joint = step.joint ? state.joints.find(*step.joint) : state.joints.end();
+    if (joint == state.joints.end())
+        return false;
+    const auto &fasteners = joint->second.fasteners;
+    return std::any_of(fasteners.begin(), fasteners.end(), [&step](const auto &entry) {
+        return step.kind == StepKind::Loosen ? entry.second.found.has_value() : !entry.second.ticks.empty();
+    });
+}
+
+bool stepBegun(const JobState &state, const Step &step)
+{
+    switch (step.kind) {
+    case StepKind::Note: return false;
+    case StepKind::ValveSet: return anyLeft(state);
+    case StepKind::Loosen:
+    case StepKind::Tighten: return jointBegun(state, step);
+    }
+    return false;
+}
+
 QString leftWords(const PointLook &look)
 {
     const QString verdict = verdictName(look.verdict.value_or(Verdict::NoSpec));
@@ -97,7 +120,7 @@ StepLook stepLookOf(const JobState &state, const Step &step)
 {
     if (stepDone(state, step))
         return StepLook::Done;
-    if (step.kind == StepKind::ValveSet && anyLeft(state))
+    if (stepBegun(state, step))
         return StepLook::Begun;
     const auto &steps = state.frame->job.steps;
     const auto first = std::find_if(steps.begin(), steps.end(), [&state](const Step &other) { return !stepDone(state, other); });

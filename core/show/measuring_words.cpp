@@ -114,6 +114,11 @@ QString toolKindName(ToolKind kind)
     case ToolKind::FeelerSet: return MeasuringWords::tr("feeler set");
     case ToolKind::DialGauge: return MeasuringWords::tr("dial gauge");
     case ToolKind::Micrometer: return MeasuringWords::tr("micrometer");
+    case ToolKind::TorqueSet: return MeasuringWords::tr("torque wrench that is set");
+    case ToolKind::TorqueRead: return MeasuringWords::tr("torque wrench that is read");
+    case ToolKind::AngleGauge: return MeasuringWords::tr("angle gauge");
+    case ToolKind::Adapter: return MeasuringWords::tr("adapter");
+    case ToolKind::Socket: return MeasuringWords::tr("socket or key");
     }
     return {};
 }

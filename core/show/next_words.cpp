@@ -1,4 +1,4 @@
-#include <show/words.h>
+#include "joint_text.h"
 
 #include <QCoreApplication>
 
@@ -220,6 +220,9 @@ QString nextActSentence(const NextAct &next, const JobState &state, const Tool *
     case NextAct::Kind::FeelPoint: return feelPoint(next, state);
     case NextAct::Kind::TurnCrank: return turnCrank(next, state);
     case NextAct::Kind::DoStep: return doStep(next, state);
+    case NextAct::Kind::LoosenJoint:
+    case NextAct::Kind::TightenNext:
+    case NextAct::Kind::SettleJoint: return jointNextSentence(next, state);
     case NextAct::Kind::NothingOpen: return NextWords::tr("Nothing is left to do here");
     }
     return {};

@@ -1,4 +1,4 @@
-#include <show/words.h>
+#include "joint_text.h"
 
 #include <QCoreApplication>
 
@@ -172,6 +172,18 @@ OpenWords openWords(const OpenItem &item, const JobState &state, Moment now)
     case OpenItem::Kind::BleedingDown: return bleedingDown(item, now);
     case OpenItem::Kind::SetByTwo: return setByTwo(item, state);
     case OpenItem::Kind::LashBeforeBridge: return lashBeforeBridge(item, state);
+    case OpenItem::Kind::FastenersLoose:
+    case OpenItem::Kind::FastenerFound:
+    case OpenItem::Kind::FastenerByFeel:
+    case OpenItem::Kind::TorqueOutside:
+    case OpenItem::Kind::TorqueUnproved:
+    case OpenItem::Kind::Unsettled:
+    case OpenItem::Kind::FittedUnsaid:
+    case OpenItem::Kind::Reused:
+    case OpenItem::Kind::JointRevised:
+    case OpenItem::Kind::JointUnsure:
+    case OpenItem::Kind::JointAssumed:
+    case OpenItem::Kind::CalibrationOverdue: return jointOpenWords(item, state);
     }
     return {};
 }

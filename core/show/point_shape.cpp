@@ -1,5 +1,7 @@
 #include <show/point_shape.h>
 
+#include "shape_parts.h"
+
 #include <QPainter>
 #include <QPainterPath>
 #include <QtMath>
@@ -12,54 +14,10 @@ namespace asleft {
 
 namespace {
 
-// Shares of the side of a point's square.
-constexpr double bodyShare = 0.315;
-constexpr double ringShare = 0.475;
-constexpr double padShare = 0.46;
+using namespace parts;
+
+/// A share of the side of a point's square.
 constexpr double aroundShare = 0.386; // dotted and half rings
-constexpr double strokeEndShare = 0.485;
-constexpr double strokeAngle = 40;
-
-/// One square being painted into: sizes that follow from its side.
-struct Square {
-    QPainter &painter;
-    QPointF middle;
-    double side;
-    const Ink &ink;
-
-    [[nodiscard]] double body() const { return side * bodyShare; }
-    [[nodiscard]] double outline() const { return std::max(1.6, side * 0.046); }
-    [[nodiscard]] QRectF circle(double radius) const { return {middle.x() - radius, middle.y() - radius, 2 * radius, 2 * radius}; }
-};
-
-QPen flatPen(const QColor &colour, double width)
-{
-    QPen pen(colour, width);
-    pen.setCapStyle(Qt::FlatCap);
-    return pen;
-}
-
-void ring(const Square &square, double outerRadius, double width, const QColor &colour)
-{
-    square.painter.setBrush(Qt::NoBrush);
-    square.painter.setPen(QPen(colour, width));
-    square.painter.drawEllipse(square.circle(outerRadius - width / 2));
-}
-
-/// An arc in degrees, anticlockwise from the right.
-void arc(const Square &square, double outerRadius, double width, const QColor &colour, double from, double span)
-{
-    square.painter.setBrush(Qt::NoBrush);
-    square.painter.setPen(flatPen(colour, width));
-    square.painter.drawArc(square.circle(outerRadius - width / 2), qRound(from * 16), qRound(span * 16));
-}
-
-void disc(const Square &square, double radius, const QColor &colour)
-{
-    square.painter.setPen(Qt::NoPen);
-    square.painter.setBrush(colour);
-    square.painter.drawEllipse(square.circle(radius));
-}
 
 void outline(const Square &square, const QColor &colour)
 {
@@ -86,44 +44,11 @@ void lowerHalfRuledOff(const Square &square)
     square.painter.drawLine(square.middle - QPointF(reach, 0), square.middle + QPointF(reach, 0));
 }
 
-/// One piece of the stroke of paint, between two distances from the middle.
-void strokePiece(const Square &square, double from, double to)
-{
-    const double half = square.side * 0.047;
-    square.painter.save();
-    square.painter.translate(square.middle);
-    square.painter.rotate(-strokeAngle);
-    square.painter.setPen(QPen(square.ink.paintEdge, std::max(1.0, square.side * 0.024), Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
-    square.painter.setBrush(square.ink.paint);
-    square.painter.drawRect(QRectF(from, -half, to - from, 2 * half));
-    square.painter.restore();
-}
-
-void stroke(const Square &square)
-{
-    strokePiece(square, square.side * 0.02, square.side * strokeEndShare);
-}
-
 void brokenStroke(const Square &square)
 {
     constexpr std::array<std::pair<double, double>, 3> pieces{{{0.02, 0.11}, {0.205, 0.295}, {0.395, strokeEndShare}}};
     for (const auto &[from, to] : pieces)
         strokePiece(square, square.side * from, square.side * to);
-}
-
-/// A triangle off the rim, above the circle for high and below it for low.
-void wedge(const Square &square, bool above, double scale)
-{
-    const double sign = above ? -1 : 1;
-    const double base = square.side * 0.335;
-    const double height = square.side * 0.13 * scale;
-    const double halfWidth = square.side * 0.125 * scale;
-    QPolygonF triangle;
-    triangle << square.middle + QPointF(-halfWidth, sign * base) << square.middle + QPointF(halfWidth, sign * base)
-             << square.middle + QPointF(0, sign * (base + height));
-    square.painter.setPen(Qt::NoPen);
-    square.painter.setBrush(square.ink.wedge);
-    square.painter.drawPolygon(triangle);
 }
 
 void dottedRing(const Square &square)
@@ -144,18 +69,6 @@ void halfRings(const Square &square)
     const double radius = square.side * aroundShare + width / 2;
     arc(square, radius, width, square.ink.shape, -62, 124);
     arc(square, radius, width, square.ink.shape, 118, 124);
-}
-
-void keptBar(const Square &square)
-{
-    const double reach = square.body() * 0.44;
-    square.painter.setPen(flatPen(square.ink.shape, square.outline() * 1.5));
-    square.painter.drawLine(square.middle - QPointF(reach, 0), square.middle + QPointF(reach, 0));
-}
-
-bool isOutside(std::optional<Verdict> verdict)
-{
-    return verdict == Verdict::Low || verdict == Verdict::High;
 }
 
 /// What stands around a circle because nothing could be judged.
@@ -228,27 +141,12 @@ void paintState(const Square &square, const PointLook &look)
 
 void paintHere(const Square &square, Here here)
 {
-    const double width = std::max(1.0, square.side * 0.018);
-    if (here == Here::InPlan) {
-        disc(square, square.side * padShare, square.ink.pad);
-        ring(square, square.side * padShare, width, square.ink.edge);
-    }
+    if (here == Here::InPlan)
+        pad(square);
     if (here == Here::Possible) {
         for (const double from : {22.0, 112.0, 202.0, 292.0})
-            arc(square, square.side * padShare, width * 1.3, square.ink.edge, from, 46);
+            arc(square, square.side * padShare, std::max(1.0, square.side * 0.018) * 1.3, square.ink.edge, from, 46);
     }
-}
-
-Ink faded(Ink ink)
-{
-    ink.shape = ink.fill = ink.accent = ink.wedge = ink.strongLine = ink.faint;
-    return ink;
-}
-
-QRectF largestSquare(const QRectF &area)
-{
-    const double side = std::min(area.width(), area.height());
-    return {area.center().x() - side / 2, area.center().y() - side / 2, side, side};
 }
 
 } // namespace
@@ -267,7 +165,7 @@ void paintPoint(QPainter &painter, const QRectF &area, const PointLook &look, co
     painter.setRenderHint(QPainter::Antialiasing);
     paintHere(square, look.here);
     if (look.inHand)
-        ring(square, ringRadius(square.side), std::max(2.0, square.side * 0.042), used.strongLine);
+        handRing(square);
     paintState(square, look);
     painter.restore();
 }

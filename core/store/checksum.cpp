@@ -47,6 +47,10 @@ public:
 
     void say(const TypedTemperature &typed) { sayAll(typed.value, typed.unit, typed.text); }
 
+    void say(const TickPlace &place) { sayAll(place.fastener, place.pass, place.round); }
+    void say(const Tick &tick) { sayAll(tick.place, tick.moved); }
+    void say(const FitUsed &used) { sayAll(used.adapter, used.fit.length, used.fit.angle); }
+
     template <class T>
     void say(const std::optional<T> &value)
     {
@@ -106,6 +110,20 @@ public:
         sayIfAny("cause", fact.cause != Disturbance::Other ? std::optional(fact.cause) : std::nullopt);
     }
     void operator()(const WithdrawFact &) {}
+    void operator()(const LoosenedFact &fact)
+    {
+        sayAll(fact.joint, fact.revision, fact.fasteners, fact.how, fact.torque, fact.tool, fact.note);
+    }
+    void operator()(const TicksFact &fact)
+    {
+        sayAll(fact.joint, fact.revision, fact.ticks, fact.how, fact.tool, fact.setting, fact.reading, fact.fit, fact.lever,
+               fact.uncertainty, fact.outOfRange, fact.calibrationOverdue, fact.reason);
+    }
+    void operator()(const UntickedFact &fact) { sayAll(fact.joint, fact.places); }
+    void operator()(const JointBegunFact &fact) { sayAll(fact.joint, fact.revision); }
+    void operator()(const FittedFact &fact) { sayAll(fact.joint, fact.fasteners, fact.fitted); }
+    void operator()(const AcceptedFact &fact) { sayAll(fact.joint, fact.what, fact.fasteners, fact.reason); }
+    void operator()(const FindingFact &fact) { sayAll(fact.joint, fact.fasteners, fact.text); }
 
     [[nodiscard]] const QByteArray &text() const { return m_text; }
 

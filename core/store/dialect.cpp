@@ -21,6 +21,8 @@ std::optional<std::string> meaningOf(std::string_view word)
         return "INTEGER PRIMARY KEY";
     if (word == "int")
         return "INTEGER";
+    if (word == "real")
+        return "REAL";
     if (word == "strict")
         return "STRICT";
     if (word.starts_with(appendOnly)) {

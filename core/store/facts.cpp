@@ -1,5 +1,6 @@
 #include "facts.h"
 
+#include "joint_facts.h"
 #include "plan_fact.h"
 #include "reading_fact.h"
 
@@ -23,6 +24,13 @@ public:
     Done operator()(const CheckAgainFact &fact) const;
     /// Which act is withdrawn stands in the act's own row.
     Done operator()(const WithdrawFact &) const { return {}; }
+    Done operator()(const LoosenedFact &fact) const { return writeLoosened(m_connection, m_act, fact); }
+    Done operator()(const TicksFact &fact) const { return writeTicks(m_connection, m_act, fact); }
+    Done operator()(const UntickedFact &fact) const { return writeUnticked(m_connection, m_act, fact); }
+    Done operator()(const JointBegunFact &fact) const { return writeJointBegun(m_connection, m_act, fact); }
+    Done operator()(const FittedFact &fact) const { return writeFitted(m_connection, m_act, fact); }
+    Done operator()(const AcceptedFact &fact) const { return writeAccepted(m_connection, m_act, fact); }
+    Done operator()(const FindingFact &fact) const { return writeFinding(m_connection, m_act, fact); }
 
 private:
     Connection &m_connection;
@@ -73,18 +81,6 @@ Done Writing::operator()(const CheckAgainFact &fact) const
             !done)
             return done;
     return {};
-}
-
-/// The one row of a fact that stands in one row.
-template <class Make>
-Result<Fact> onlyRow(Connection &connection, ActSeq act, std::string_view sql, Make make)
-{
-    auto row = oneRow(connection, sql, values(act), make);
-    if (!row)
-        return tl::unexpected(row.error());
-    if (!*row)
-        return tl::unexpected(damagedAct(connection, act));
-    return Fact(**std::move(row));
 }
 
 Result<Fact> readNutOpen(Connection &connection, ActSeq act)
@@ -147,6 +143,13 @@ constexpr auto readers = std::to_array<Reader>({
     {"cautions", readCautions},
     {"check_again", readCheckAgain},
     {"withdraw", [](Connection &, ActSeq) -> Result<Fact> { return Fact(WithdrawFact{}); }},
+    {"loosened", readLoosened},
+    {"ticks", readTicks},
+    {"unticked", readUnticked},
+    {"joint_begun", readJointBegun},
+    {"fitted", readFitted},
+    {"accepted", readAccepted},
+    {"finding", readFinding},
 });
 static_assert(readers.size() == std::variant_size_v<Fact>);
 

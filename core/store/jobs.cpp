@@ -12,26 +12,26 @@ using namespace store;
 
 namespace {
 
-Done insertStep(Connection &connection, JobId job, std::size_t place, const SheetLine &line)
+Result<StepId> insertStep(Connection &connection, JobId job, std::size_t place, const SheetLine &line)
 {
-    const auto id = insertRow<StepId>(
-        connection, "INSERT INTO job_step (job, place, kind, title, detail, before_gate) VALUES (?, ?, ?, ?, ?, ?) RETURNING id",
-        values(job, place, line.kind, line.title, line.detail, line.before));
-    if (!id)
-        return tl::unexpected(id.error());
-    for (std::size_t caution = 0; caution < line.cautions.size(); ++caution)
+    auto id = insertRow<StepId>(
+        connection, "INSERT INTO job_step (job, place, kind, title, detail, before_gate, joint) VALUES (?, ?, ?, ?, ?, ?, ?) RETURNING id",
+        values(job, place, line.kind, line.title, line.detail, line.before, line.joint));
+    for (std::size_t caution = 0; id && caution < line.cautions.size(); ++caution)
         if (auto done = connection.run("INSERT INTO job_step_caution (job_step, place, caution) VALUES (?, ?, ?)",
                                        values(*id, caution, line.cautions[caution]));
             !done)
-            return done;
-    return {};
+            return tl::unexpected(done.error());
+    return id;
 }
 
 Result<std::vector<Step>> stepsOf(Connection &connection, JobId job)
 {
-    auto steps =
-        allRows(connection, "SELECT id, kind, title, detail, before_gate FROM job_step WHERE job = ? ORDER BY place", values(job),
-                [](Row &row) { return Step{row.id<StepId>(), row.word<StepKind>(), row.text(), row.text(), row.word<Gate>(), {}}; });
+    auto steps = allRows(connection, "SELECT id, kind, title, detail, before_gate, joint FROM job_step WHERE job = ? ORDER BY place",
+                         values(job), [](Row &row) {
+                             return Step{row.id<StepId>(),      row.word<StepKind>(), row.text(), row.text(), row.word<Gate>(), {},
+                                         row.idIfAny<JointId>()};
+                         });
     if (!steps)
         return steps;
     for (Step &step : *steps) {
@@ -67,9 +67,19 @@ Result<JobId> insertJob(Transaction &transaction, const NewJob &job)
     auto id = insertRow<JobId>(connection, "INSERT INTO job (vehicle, engine, title, opened_ms) VALUES (?, ?, ?, ?) RETURNING id",
                                values(job.vehicle, job.engine, job.title, job.opened));
     for (std::size_t place = 0; id && place < job.lines.size(); ++place)
-        if (auto done = insertStep(connection, *id, place, job.lines[place]); !done)
-            return tl::unexpected(done.error());
+        if (auto step = insertStep(connection, *id, place, job.lines[place]); !step)
+            return tl::unexpected(step.error());
     return id;
+}
+
+Result<StepId> appendStep(Transaction &transaction, JobId job, const SheetLine &line)
+{
+    Connection &connection = Inside::of(transaction);
+    const auto place = oneRow(connection, "SELECT coalesce(max(place) + 1, 0) FROM job_step WHERE job = ?", values(job),
+                              [](Row &row) { return static_cast<std::size_t>(row.number()); });
+    if (!place)
+        return tl::unexpected(place.error());
+    return insertStep(connection, job, place->value_or(0), line);
 }
 
 Result<std::vector<JobRow>> jobsLastWorked(Database &database, int most)

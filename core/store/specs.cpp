@@ -1,5 +1,6 @@
 #include <store/things.h>
 
+#include "bands.h"
 #include "changes.h"
 #include "connection.h"
 
@@ -14,9 +15,8 @@ namespace {
 template <class Q>
 Done writeBand(Connection &connection, SpecId spec, int place, const Band<Q> &band)
 {
-    return connection.run("INSERT INTO spec_band (spec, place, form, low, high, nominal, unit, text, tolerance_assumed) "
-                          "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)",
-                          values(spec, place, band.form, band.low, band.high, band.nominal, band.unit, band.text, band.toleranceAssumed));
+    static const std::string insert = "INSERT INTO spec_band (spec, place, " + bandColumns + ") VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)";
+    return connection.run(insert, values(spec, place) + bandValues(band));
 }
 
 template <class Q>
@@ -29,25 +29,14 @@ Done writeBands(Connection &connection, SpecId spec, const SpecBand<Q> &bands)
 template <class Q>
 Result<SpecBand<Q>> readBands(Connection &connection, SpecId spec)
 {
-    auto bands =
-        allRows(connection, "SELECT form, low, high, nominal, unit, text, tolerance_assumed FROM spec_band WHERE spec = ? ORDER BY place",
-                values(spec), [](Row &row) {
-                    return Band<Q>{row.word<BandForm>(),
-                                   row.quantityIfAny<Q>(),
-                                   row.quantityIfAny<Q>(),
-                                   row.quantityIfAny<Q>(),
-                                   row.word<Unit<Q>>(),
-                                   row.text(),
-                                   row.flag()};
-                });
+    static const std::string select = "SELECT " + bandColumns + " FROM spec_band WHERE spec = ? ORDER BY place";
+    auto bands = allRows(connection, select, values(spec), bandOf<Q>);
     if (!bands)
         return tl::unexpected(bands.error());
-    if (bands->empty())
+    auto paired = pairOf(*std::move(bands));
+    if (!paired)
         return fail(ErrorKind::Damaged, connection.path(), "spec " + std::to_string(spec.key()));
-    SpecBand<Q> paired{std::move(bands->front()), std::nullopt};
-    if (bands->size() > 1)
-        paired.second = std::move(bands->back());
-    return paired;
+    return *std::move(paired);
 }
 
 template <class Q>
@@ -66,11 +55,6 @@ Done readAsked(Connection &connection, Spec &spec)
     if (!unit)
         return tl::unexpected(unit.error());
     return valueOf<AngleUnit>(unit->value_or("")) ? readBandsInto<Angle>(connection, spec) : readBandsInto<Length>(connection, spec);
-}
-
-SpecSource sourceOf(Row &row)
-{
-    return {row.text(), row.text(), row.word<Certainty>()};
 }
 
 Result<int> nextRevision(Connection &connection, std::string_view sql, const QVariantList &values)

@@ -1,5 +1,7 @@
 #include "values.h"
 
+#include <QDate>
+
 namespace asleft::store {
 namespace {
 
@@ -16,6 +18,15 @@ QString storedText(std::string_view text)
     return stored;
 }
 
+QVariant bound(std::chrono::sys_days day)
+{
+    const std::chrono::year_month_day date(day);
+    const QString text =
+        QDate(int{date.year()}, static_cast<int>(unsigned{date.month()}), static_cast<int>(unsigned{date.day()})).toString(Qt::ISODate);
+    // Nothing stands for a year of more than four digits; it must not be taken for no day at all.
+    return text.isNull() ? QString(QLatin1String("")) : text;
+}
+
 std::int64_t Row::number()
 {
     const auto value = numberIfAny();
@@ -28,6 +39,25 @@ std::string Row::text()
     auto value = textIfAny();
     m_unread |= !value;
     return value ? *std::move(value) : std::string();
+}
+
+double Row::real()
+{
+    const QVariant value = column(m_column++);
+    m_unread |= value.isNull() || value.typeId() != QMetaType::Double;
+    return value.toDouble();
+}
+
+std::optional<std::chrono::sys_days> Row::dayIfAny()
+{
+    const auto stored = textIfAny();
+    if (!stored)
+        return std::nullopt;
+    const QDate date = QDate::fromString(QString::fromStdString(*stored), Qt::ISODate);
+    m_unread |= !date.isValid();
+    if (!date.isValid())
+        return std::nullopt;
+    return std::chrono::sys_days(std::chrono::year(date.year()) / date.month() / date.day());
 }
 
 AdjusterRef Row::adjuster()

@@ -8,13 +8,14 @@
 
 #include <QVariant>
 
+#include <chrono>
 #include <concepts>
 #include <optional>
 #include <string>
 #include <string_view>
 #include <type_traits>
 
-/// How values of the house are bound to a statement and taken from a row again. Only 64-bit numbers, text and NULL go down.
+/// How values of the house are bound to a statement and taken from a row again. Only 64-bit numbers, doubles, text and NULL go down.
 namespace asleft::store {
 
 /// A text as the database keeps it. Bytes that are not UTF-8 become U+FFFD; byte-order marks at the front are dropped, because both
@@ -37,6 +38,10 @@ inline QVariant bound(std::same_as<bool> auto flag)
 {
     return QVariant::fromValue<qlonglong>(flag ? 1 : 0);
 }
+inline QVariant bound(std::same_as<double> auto number)
+{
+    return QVariant(number);
+}
 inline QVariant bound(const std::string &text)
 {
     return storedText(text);
@@ -49,6 +54,8 @@ inline QVariant bound(Moment moment)
 {
     return bound(moment.utcMilliseconds);
 }
+/// YYYY-MM-DD; "", which no column of days takes, outside the years 0 to 9999.
+QVariant bound(std::chrono::sys_days day);
 
 template <class Thing>
 QVariant bound(RowId<Thing> id)
@@ -106,7 +113,9 @@ public:
     int small() { return static_cast<int>(number()); }
     bool flag() { return number() != 0; }
     std::string text();
+    double real();
     Moment moment() { return {number()}; }
+    std::optional<std::chrono::sys_days> dayIfAny();
     void skip(int columns) { m_column += columns; }
     std::optional<std::int64_t> numberIfAny();
     std::optional<std::string> textIfAny();
@@ -138,6 +147,17 @@ public:
     }
 
     template <class Enum>
+    std::optional<Enum> wordIfAny()
+    {
+        const auto stored = textIfAny();
+        if (!stored)
+            return std::nullopt;
+        const auto value = valueOf<Enum>(*stored);
+        m_unread |= !value;
+        return value;
+    }
+
+    template <class Enum>
     Enum word()
     {
         const auto value = valueOf<Enum>(text());
@@ -161,6 +181,8 @@ public:
     /// A cylinder and the word of its adjuster.
     AdjusterRef adjuster();
 
+    /// For what the columns hold each by itself but cannot hold together.
+    void refuse() { m_unread = true; }
     [[nodiscard]] bool unread() const { return m_unread; }
 
 protected:

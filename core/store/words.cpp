@@ -189,6 +189,8 @@ std::span<const Word<StepKind>> wordsFor()
     static constexpr auto words = std::to_array<Word<StepKind>>({
         {Note, "note"},
         {ValveSet, "valve_set"},
+        {Loosen, "loosen"},
+        {Tighten, "tighten"},
     });
     return words;
 }
@@ -282,6 +284,11 @@ std::span<const Word<ToolKind>> wordsFor()
         {FeelerSet, "feeler_set"},
         {DialGauge, "dial_gauge"},
         {Micrometer, "micrometer"},
+        {TorqueSet, "torque_set"},
+        {TorqueRead, "torque_read"},
+        {AngleGauge, "angle_gauge"},
+        {Adapter, "adapter"},
+        {Socket, "socket"},
     });
     return words;
 }
@@ -325,6 +332,13 @@ struct KindOf {
     std::string_view operator()(const CautionsFact &) const { return "cautions"; }
     std::string_view operator()(const CheckAgainFact &) const { return "check_again"; }
     std::string_view operator()(const WithdrawFact &) const { return "withdraw"; }
+    std::string_view operator()(const LoosenedFact &) const { return "loosened"; }
+    std::string_view operator()(const TicksFact &) const { return "ticks"; }
+    std::string_view operator()(const UntickedFact &) const { return "unticked"; }
+    std::string_view operator()(const JointBegunFact &) const { return "joint_begun"; }
+    std::string_view operator()(const FittedFact &) const { return "fitted"; }
+    std::string_view operator()(const AcceptedFact &) const { return "accepted"; }
+    std::string_view operator()(const FindingFact &) const { return "finding"; }
 };
 
 } // namespace

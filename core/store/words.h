@@ -68,6 +68,30 @@ template <>
 std::span<const Word<DecisionRule>> wordsFor();
 template <>
 std::span<const Word<Disturbance>> wordsFor();
+template <>
+std::span<const Word<PatternKind>> wordsFor();
+template <>
+std::span<const Word<StrengthClass>> wordsFor();
+template <>
+std::span<const Word<ThreadCondition>> wordsFor();
+template <>
+std::span<const Word<Finish>> wordsFor();
+template <>
+std::span<const Word<FemaleMaterial>> wordsFor();
+template <>
+std::span<const Word<DriveKind>> wordsFor();
+template <>
+std::span<const Word<SingleUse>> wordsFor();
+template <>
+std::span<const Word<SettleGround>> wordsFor();
+template <>
+std::span<const Word<FoundHow>> wordsFor();
+template <>
+std::span<const Word<TickHow>> wordsFor();
+template <>
+std::span<const Word<Fitted>> wordsFor();
+template <>
+std::span<const Word<AcceptedWhat>> wordsFor();
 
 /// The word of a value. \pre the value is one of the enum's
 template <class Enum>

@@ -22,62 +22,6 @@ Result<std::vector<Person>> people(Database &database)
     });
 }
 
-Result<ToolId> insertTool(Transaction &transaction, const Tool &tool)
-{
-    Connection &connection = Inside::of(transaction);
-    auto id = insertRow<ToolId>(connection,
-                                "INSERT INTO tool (name, leaves_text, kind, error_nm, error_unit, error_text, resolution_nm, "
-                                "resolution_unit, resolution_text) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?) RETURNING id",
-                                values(tool.name, tool.leavesText, tool.kind, amountOf(tool.permissibleError),
-                                       unitOf(tool.permissibleError), textOf(tool.permissibleError), amountOf(tool.resolution),
-                                       unitOf(tool.resolution), textOf(tool.resolution)));
-    for (std::size_t place = 0; id && place < tool.leaves.size(); ++place) {
-        const Typed<Length> &leaf = tool.leaves[place];
-        const Done done = connection.run("INSERT INTO feeler_leaf (tool, place, nm, unit, text) VALUES (?, ?, ?, ?, ?)",
-                                         values(*id, place, leaf.value, leaf.unit, leaf.text));
-        if (!done)
-            return tl::unexpected(done.error());
-    }
-    return id;
-}
-
-namespace {
-
-Result<std::vector<Typed<Length>>> leavesOf(Connection &connection, ToolId id)
-{
-    return allRows(connection, "SELECT nm, unit, text FROM feeler_leaf WHERE tool = ? ORDER BY place", values(id), [](Row &row) {
-        return Typed<Length>{row.quantity<Length>(), row.word<LengthUnit>(), row.text()};
-    });
-}
-
-} // namespace
-
-Result<std::vector<Tool>> tools(Database &database)
-{
-    Connection &connection = Inside::of(database);
-    auto tools = allRows(connection,
-                         "SELECT id, name, leaves_text, kind, error_nm, error_unit, error_text, resolution_nm, resolution_unit, "
-                         "resolution_text FROM tool ORDER BY id",
-                         {}, [](Row &row) {
-                             return Tool{row.id<ToolId>(),
-                                         row.text(),
-                                         row.text(),
-                                         {},
-                                         row.word<ToolKind>(),
-                                         row.typedIfAny<Typed<Length>>(),
-                                         row.typedIfAny<Typed<Length>>()};
-                         });
-    if (!tools)
-        return tools;
-    for (Tool &tool : *tools) {
-        auto leaves = leavesOf(connection, tool.id);
-        if (!leaves)
-            return tl::unexpected(leaves.error());
-        tool.leaves = *std::move(leaves);
-    }
-    return tools;
-}
-
 Result<DecisionRule> decisionRule(Database &database)
 {
     return foundRow(

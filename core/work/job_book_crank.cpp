@@ -11,6 +11,11 @@ namespace asleft {
 
 namespace {
 
+bool isWithdrawal(const Fact &fact)
+{
+    return std::holds_alternative<WithdrawFact>(fact);
+}
+
 /// Whether withdrawing this withdrawal would set a turn of the crank in force again.
 bool bringsBackATurn(const JobState &state, ActSeq withdrawal)
 {
@@ -86,7 +91,7 @@ std::vector<Caution> JobBook::turningCautions()
 
 Result<ActSeq> JobBook::undo()
 {
-    const auto arrived = catchUpToTakeBack();
+    const auto arrived = catchUpToTakeBack(isWithdrawal);
     if (!arrived)
         return tl::unexpected(arrived.error());
     if (*arrived)
@@ -101,7 +106,7 @@ Result<ActSeq> JobBook::undo()
 
 Result<ActSeq> JobBook::redo()
 {
-    const auto arrived = catchUpToTakeBack();
+    const auto arrived = catchUpToTakeBack(isWithdrawal);
     if (!arrived)
         return tl::unexpected(arrived.error());
     if (*arrived)

@@ -150,12 +150,17 @@ Done JobBook::catchUp()
     return {};
 }
 
-Result<std::optional<ActSeq>> JobBook::catchUpToTakeBack()
+bool JobBook::arrivedBefore(const Fact &fact) const
+{
+    return m_failed && m_failed->arrived && failedBefore({newAct(fact)});
+}
+
+Result<std::optional<ActSeq>> JobBook::catchUpToTakeBack(const std::function<bool(const Fact &)> &isThis)
 {
     if (const Done may = mayAct(); !may)
         return tl::unexpected(may.error());
     // A taking back that was on disk is done: doing it again would take one more act back.
-    const bool takesBack = m_failed && !m_failed->arrived && std::holds_alternative<WithdrawFact>(m_failed->acts.front().fact);
+    const bool takesBack = m_failed && !m_failed->arrived && isThis(m_failed->acts.front().fact);
     if (const Done fresh = catchUp(); !fresh)
         return tl::unexpected(fresh.error());
     if (!takesBack || !m_failed->arrived)

@@ -44,6 +44,7 @@ Result<std::shared_ptr<const JobFrame>> loadFrame(Garage &garage, JobId jobId)
     Gathering gathering;
     gathering.take(latestMeter(database, frame->vehicle.id), frame->meter);
     gathering.take(specs(database, frame->engine.id), frame->specs);
+    gathering.take(joints(database, frame->engine.id), frame->joints);
     gathering.take(table(database, frame->engine.id), frame->table);
     gathering.take(people(database), frame->people);
     gathering.take(tools(database), frame->tools);

@@ -4,12 +4,26 @@
 
 #include <store/things.h>
 
+#include <algorithm>
+
 namespace asleft {
 
 namespace {
 
 /// More than anybody scrolls through.
 constexpr int mostListed = 500;
+
+/// The joints the lines of a sheet speak of are the engine's own.
+Done ownJoints(Database &database, EngineId engine, const JobSheet &sheet)
+{
+    const auto known = joints(database, engine);
+    if (!known)
+        return tl::unexpected(known.error());
+    const bool own = std::ranges::all_of(sheet.lines, [&](const SheetLine &line) {
+        return !line.joint || std::ranges::find(*known, *line.joint, &Joint::id) != known->end();
+    });
+    return own ? Done{} : Done(fail(ErrorKind::NotFound, "joint"));
+}
 
 } // namespace
 
@@ -26,6 +40,8 @@ Result<JobId> openJob(Garage &garage, VehicleId vehicle, EngineId engine, const 
             return tl::unexpected(worked.error());
         if (worked->vehicle != vehicle)
             return fail(ErrorKind::NotFound, "engine");
+        if (const Done own = ownJoints(transaction.database(), engine, sheet); !own)
+            return tl::unexpected(own.error());
         return insertJob(transaction, {vehicle, engine, *wanted, garage.now(), sheet.lines});
     });
     if (opened)

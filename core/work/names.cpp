@@ -25,6 +25,16 @@ std::string nameOf(const EngineDesign &design, const CrankPlan &plan)
     return describePoints(design, plan.positions.front());
 }
 
+/// "Rocker cover 3, 4".
+std::string nameOf(const JobFrame &frame, JointId id, const std::vector<int> &fasteners)
+{
+    const Joint *joint = frame.jointNow(id);
+    std::string name = joint ? joint->text.name : std::string("?");
+    for (std::size_t i = 0; i < fasteners.size(); ++i)
+        name += (i == 0 ? " " : ", ") + std::to_string(fasteners[i]);
+    return name;
+}
+
 } // namespace
 
 std::string namesOf(const JobFrame &frame, const std::vector<PointId> &points)
@@ -44,6 +54,8 @@ std::string placeOf(const JobState &state, const Act &act)
         return moved->crank ? placeOf(state, *moved->crank) : std::string();
     if (const auto *chosen = std::get_if<PlanFact>(&fact))
         return nameOf(state.frame->engine.design, chosen->plan);
+    if (const auto joint = jointOf(fact))
+        return nameOf(*state.frame, *joint, fastenersOf(fact));
     return namesOf(*state.frame, pointsOf(fact));
 }
 

@@ -1,6 +1,7 @@
 #include <work/workshop.h>
 
 #include "inside.h"
+#include "tool_text.h"
 
 #include <store/things.h>
 
@@ -10,9 +11,6 @@
 
 namespace asleft {
 
-namespace {
-
-/// A length of a gauge's card; nothing where none is given.
 Result<std::optional<Typed<Length>>> cardLength(const std::string &text, LengthUnit unit, DecimalMark mark)
 {
     if (trimmedText(text).empty())
@@ -30,8 +28,6 @@ Result<ToolId> storeTool(Garage &garage, const Tool &tool)
         Q_EMIT garage.changed({Change::What::Tools});
     return added;
 }
-
-} // namespace
 
 Result<PersonId> addPerson(Garage &garage, std::string_view initials, std::string_view name)
 {

@@ -162,7 +162,7 @@ TEST_P(FailingDisk, UpgradesWholeOrNotAtAll)
 
 TEST_P(FailingDisk, BringsTheFirstGarageUpWholeOrNotAtAll)
 {
-    writeBytes(kept, firstGarage());
+    writeBytes(kept, keptGarage(1));
     const std::string text = "SELECT group_concat(sql, char(10)) FROM sqlite_schema";
     const std::string before = Raw(kept).text(text);
     const std::string known = std::to_string(store::builtInSteps().size());

@@ -122,7 +122,7 @@ TEST_F(PowerCut, LosesNothingInAnUpgrade)
 TEST_F(PowerCut, LosesNothingOfTheFirstGarageWhenItIsBroughtUp)
 {
     refill(before, {});
-    writeBytes(before + "/shop.asleft", firstGarage());
+    writeBytes(before + "/shop.asleft", keptGarage(1));
     const std::string path = after + "/shop.asleft";
     const std::string known = std::to_string(store::builtInSteps().size());
     int cuts = 0;

@@ -191,6 +191,17 @@ TEST(Progress, RoundsAreCappedAndTheJointIsCalledUnsettled)
     }
 }
 
+TEST(Progress, UnsettledStaysSaidThroughLaterPasses)
+{
+    const Tightening head = joint({1}, "target, settle 1, +45°");
+    std::vector<Tick> ticks{tick(1, 0), tick(1, 1, 1, true)};
+    EXPECT_EQ(progressOf(head, ticks).next, (TickPlace{1, 2, 1}));
+    EXPECT_TRUE(progressOf(head, ticks).unsettled);
+    ticks.push_back(tick(1, 2));
+    expectFinished(head, progressOf(head, ticks));
+    EXPECT_TRUE(progressOf(head, ticks).unsettled);
+}
+
 TEST(Progress, RoundsPastTheOneThatSettledCountForNothing)
 {
     const Tightening cover = joint({1, 2}, "settle 3");

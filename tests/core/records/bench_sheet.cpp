@@ -290,6 +290,38 @@ TEST(BenchSheet, ALockNutNobodyLookedUpHasABox)
     EXPECT_TRUE(text.contains(QStringLiteral("no spec yet")));
 }
 
+TEST(BenchSheet, LinesOfJointsArePrintedWithWhatTheManualAsks)
+{
+    const auto frame = frameOf(engineText(Layout::InLine, 4, "1-3-4-2"));
+    const CrankPlan plan = generatePlan(frame->engine.design, PlanWay::TwoPositions);
+    EXPECT_FALSE(allText(recorded(stateOf(frame), plan, SheetPaper::A4)).contains(QStringLiteral("Fasteners")));
+    JointText text;
+    text.name = "Rocker cover";
+    text.thread = "M8";
+    text.pattern = *coverPattern(12);
+    text.target = "32 ± 4 N·m";
+    text.passes = "50 %, target, settle 3";
+    text.settle = SettleGround::Limiters;
+    text.blindHole = true;
+    text.source = {"Hollin Workshop Manual", "55", Certainty::ReadInManual};
+    frame->joints = {*readJoint(text)};
+    frame->job.steps.push_back({StepId(2), StepKind::Loosen, "Loosen the cover", "", Gate::FirstStart, {}, frame->joints.front().id});
+    frame->job.steps.push_back({StepId(3), StepKind::Tighten, "Tighten the cover", "", Gate::FirstStart, {}, frame->joints.front().id});
+    frame->job.steps.push_back({StepId(4), StepKind::Tighten, "Tighten what is gone", "", Gate::FirstStart, {}, JointId(77)});
+    for (const SheetPaper paper : {SheetPaper::A4, SheetPaper::Letter}) {
+        const auto pages = recorded(stateOf(frame), plan, paper);
+        expectInsideTheMargins(pages, paper);
+        expectReadable(pages);
+        expectBoxesToWriteIn(pages);
+        const QString printedText = allText(pages);
+        for (const char *part :
+             {"Loosen the cover", "Loosen in the reverse of: ", "Tighten the cover", "12 around a cover, M8", "32 ± 4 N·m",
+              "Hollin Workshop Manual p. 55", "Passes: to 50 %: 16 N·m; to the target: 32 N·m; until none moves", "Blind hole"})
+            EXPECT_TRUE(printedText.contains(QString::fromUtf8(part))) << part << "\n" << printedText.toStdString();
+        EXPECT_FALSE(printedText.contains(QStringLiteral("what is gone")));
+    }
+}
+
 /// Without the blanks and line ends that breaking lines changes.
 QString lettersOf(QString text)
 {

@@ -1,17 +1,12 @@
+#include "grey.h"
 #include "gui.h"
 #include "samples.h"
 
-#include <QImage>
 #include <QPainter>
-
-#include <algorithm>
-#include <cstdlib>
 
 namespace asleft {
 
 namespace {
-
-constexpr int side = 44; // the smallest a point is drawn on the bench
 
 QImage drawn(const PointLook &look, Look colours)
 {
@@ -21,37 +16,6 @@ QImage drawn(const PointLook &look, Look colours)
     paintPoint(painter, image.rect(), look, ink(colours));
     painter.end();
     return image.convertToFormat(QImage::Format_Grayscale8);
-}
-
-int greyAt(const QImage &image, int x, int y)
-{
-    return image.constScanLine(std::clamp(y, 0, side - 1))[std::clamp(x, 0, side - 1)];
-}
-
-/// Each pixel the mean of itself and its neighbours, one pixel around.
-QImage blurred(const QImage &image)
-{
-    QImage result(image.size(), QImage::Format_Grayscale8);
-    for (int y = 0; y < side; ++y) {
-        for (int x = 0; x < side; ++x) {
-            int sum = 0;
-            for (int near = 0; near < 9; ++near)
-                sum += greyAt(image, x + near % 3 - 1, y + near / 3 - 1);
-            result.scanLine(y)[x] = static_cast<uchar>(sum / 9);
-        }
-    }
-    return result;
-}
-
-/// How many pixels differ by more than a tenth of the range.
-int pixelsApart(const QImage &first, const QImage &second)
-{
-    int count = 0;
-    for (int y = 0; y < side; ++y) {
-        for (int x = 0; x < side; ++x)
-            count += std::abs(greyAt(first, x, y) - greyAt(second, x, y)) > 25 ? 1 : 0;
-    }
-    return count;
 }
 
 std::string told(const PointLook &look)
@@ -121,19 +85,6 @@ TEST_P(EachLook, StepsAreToldApart)
 }
 
 INSTANTIATE_TEST_SUITE_P(Looks, EachLook, ::testing::Values(Look::Light, Look::Dark));
-
-/// White wherever a square in the middle third of `image` has not been painted to.
-bool isWhiteAround(const QImage &image)
-{
-    const QRect square(side - 1, side - 1, side + 2, side + 2);
-    for (int y = 0; y < image.height(); ++y) {
-        for (int x = 0; x < image.width(); ++x) {
-            if (!square.contains(x, y) && image.pixelColor(x, y) != QColor(Qt::white))
-                return false;
-        }
-    }
-    return true;
-}
 
 TEST(Shapes, NothingIsPaintedOutsideTheSquare)
 {

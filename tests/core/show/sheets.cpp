@@ -1,5 +1,6 @@
-// Paints every shape, head, engine and scale into PNG files, to be looked at: show_sheets FOLDER
+// Paints every shape, joint, head, engine and scale into PNG files, to be looked at: show_sheets FOLDER
 
+#include "joint_sheets.h"
 #include "samples.h"
 
 #include <show/band_scale.h>
@@ -302,6 +303,7 @@ int main(int count, char *arguments[])
     sheets.paint(QStringLiteral("engines"), {1270, 1500}, paintEngines);
     sheets.paint(QStringLiteral("scales"), {920, 1040}, paintScales);
     sheets.paint(QStringLiteral("turns"), {920, 290}, paintTurnScales);
+    paintJointSheets([&sheets](const QString &name, QSize size, const DrawSheet &draw) { sheets.paint(name, size, draw); });
     paintHeads(sheets);
     paintTrains(sheets);
     return 0;

@@ -5,10 +5,13 @@ asleft_core_test(show/heads show)
 asleft_core_test(show/trains show)
 asleft_core_test(show/drawings show)
 asleft_core_test(show/words show)
+asleft_core_test(show/joint_words show)
 asleft_core_test(show/measuring show)
 asleft_core_test(show/positions show)
 asleft_core_test(show/setting show)
+asleft_core_test(show/joints show)
+asleft_core_test(show/fasteners show)
 
-# Every shape, head, engine and scale as pictures to be looked at: show_sheets FOLDER
-add_executable(show_sheets ${CMAKE_CURRENT_LIST_DIR}/sheets.cpp)
+# Every shape, joint, head, engine and scale as pictures to be looked at: show_sheets FOLDER
+add_executable(show_sheets ${CMAKE_CURRENT_LIST_DIR}/sheets.cpp ${CMAKE_CURRENT_LIST_DIR}/joint_sheets.cpp)
 target_link_libraries(show_sheets PRIVATE house_flags show)

@@ -48,6 +48,12 @@ TEST(Sentence, AMissingArgumentIsNotFatal)
     EXPECT_TRUE(isClean(sentence({ErrorKind::GarageNewer, {}})));
 }
 
+TEST(Sentence, AThreadWithNoOthersOfItsSizeIsOfferedNone)
+{
+    EXPECT_EQ(text(sentence({ErrorKind::ThreadUnknown, {"M7.3", ""}})), "There is no thread “M7.3”. Nothing was stored; measure it again.");
+    EXPECT_TRUE(sentence({ErrorKind::ThreadUnknown, {"M8x3", "M8, M8x1"}}).endsWith(QStringLiteral("there are: M8, M8x1.")));
+}
+
 TEST(Sentence, AnAmbiguousNumberIsOfferedBothWays)
 {
     EXPECT_EQ(text(sentence({ErrorKind::AmbiguousNumber, {"1,250"}})),
@@ -191,7 +197,7 @@ TEST(OpenItems, EveryKindHasWords)
     const Story story;
     const JobState state = story.state();
     QStringList titles;
-    for (int kind = 0; kind <= static_cast<int>(OpenItem::Kind::LashBeforeBridge); ++kind) {
+    for (int kind = 0; kind <= static_cast<int>(OpenItem::Kind::CalibrationOverdue); ++kind) {
         for (const int count : {1, 3}) {
             OpenItem item{static_cast<OpenItem::Kind>(kind)};
             item.point = story.exhaust(3);
@@ -207,7 +213,7 @@ TEST(OpenItems, EveryKindHasWords)
         }
     }
     titles.removeDuplicates();
-    EXPECT_EQ(titles.size(), static_cast<int>(OpenItem::Kind::LashBeforeBridge) + 1);
+    EXPECT_EQ(titles.size(), static_cast<int>(OpenItem::Kind::CalibrationOverdue) + 1);
 }
 
 TEST(OpenItems, ReadAsOnTheSheet)

@@ -1,30 +1,9 @@
-#include "sample.h"
-#include "support.h"
-
-#include <store/journal.h>
+#include "journal_test.h"
 
 #include <sqlite3.h>
 
 namespace asleft {
 namespace {
-
-class Journal : public GarageTest {
-protected:
-    void SetUp() override
-    {
-        GarageTest::SetUp();
-        sample = storeSample(*garage);
-    }
-
-    ActSeq stored(const NewAct &act)
-    {
-        return committed(*garage, [&](Transaction &transaction) { return append(transaction, act); });
-    }
-
-    std::vector<Act> acts() { return jobActs(*garage, sample->job, sample->engine).value(); }
-
-    std::optional<Sample> sample;
-};
 
 TEST_F(Journal, KeepsEveryKindOfFactAsItWas)
 {
@@ -193,50 +172,18 @@ TEST_F(Journal, RefusesAPlanOfAnAdjusterNoEngineHas)
     EXPECT_FALSE(append(*transaction, actOf(*sample, "u", PlanFact{sample->engine, plan})));
 }
 
-class TamperedJournal : public Journal {
-protected:
-    void SetUp() override
-    {
-        Journal::SetUp();
-        const ActSeq first = stored(actOf(*sample, "first", readingOf(*sample, 0, 18)));
-        int count = 0;
-        for (const Fact &fact : everyKindOfFact(*sample, first))
-            stored(actOf(*sample, "u" + std::to_string(count++), fact));
-    }
-};
-
 TEST_F(TamperedJournal, RefusesToBeChanged)
 {
     const std::vector<Act> before = acts();
-    Raw raw(path);
-    raw.run("PRAGMA foreign_keys = OFF");
     for (const char *table :
          {"act", "fact_reading", "fact_nut_open", "fact_crank", "fact_plan", "plan_position", "plan_point", "plan_unreached",
-          "fact_step_done", "fact_keep", "fact_caution", "fact_check_again", "check_again_point", "spec", "spec_band", "engine_fit"}) {
-        const std::string name = table;
-        ASSERT_NE(raw.text("SELECT 1 FROM " + name), "") << name << " is empty: nothing would be refused";
-        EXPECT_EQ(raw.run("DELETE FROM " + name), SQLITE_CONSTRAINT_TRIGGER) << name;
-        EXPECT_EQ(raw.run("UPDATE " + name + " SET rowid = rowid"), SQLITE_CONSTRAINT_TRIGGER) << name;
-    }
+          "fact_step_done", "fact_keep", "fact_caution", "fact_check_again", "check_again_point", "spec", "spec_band", "engine_fit"})
+        expectUnchangeable(table);
     EXPECT_EQ(acts(), before);
-}
-
-/// A change made behind the program's back, by someone whom triggers do not stop either.
-void tamper(const std::string &path, const std::string &change)
-{
-    Raw raw(path);
-    const std::string table = change.substr(0, change.find(' '));
-    raw.run("PRAGMA ignore_check_constraints = ON");
-    ASSERT_EQ(raw.run("DROP TRIGGER " + table + "_unchanged"), SQLITE_OK);
-    ASSERT_EQ(raw.run("UPDATE " + change), SQLITE_OK) << change;
-    ASSERT_NE(raw.text("SELECT changes()"), "0") << change;
 }
 
 TEST_F(TamperedJournal, NoticesAnyChangedColumn)
 {
-    garage.reset();
-    const std::string sound = bytesOf(path);
-    const std::string tampered = inFolder("tampered.asleft");
     for (const char *change : {
              "act SET at_ms = at_ms + 1 WHERE uid = 'u3'",
              "act SET seat = 'Seat' WHERE uid = 'u3'",
@@ -294,16 +241,8 @@ TEST_F(TamperedJournal, NoticesAnyChangedColumn)
              "fact_caution SET caution = 'neutral' WHERE place = 1",
              "fact_check_again SET why = ''",
              "check_again_point SET point = 2 WHERE place = 1",
-         }) {
-        writeBytes(tampered, sound);
-        tamper(tampered, change);
-        const auto opened = Database::open(tampered);
-        ASSERT_TRUE(opened);
-        const auto read = jobActs(**opened, sample->job, sample->engine);
-        ASSERT_FALSE(read) << change;
-        EXPECT_EQ(read.error().kind, ErrorKind::Damaged) << change;
-        EXPECT_TRUE(read.error().arguments.back().starts_with("act ")) << change;
-    }
+         })
+        expectDamagedBy(change);
 }
 
 TEST_F(TamperedJournal, NoticesOneFlippedBit)

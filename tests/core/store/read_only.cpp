@@ -287,7 +287,7 @@ TEST_F(ReadOnly, NoticesASeatThatCameAndWent)
 
 TEST_F(ReadOnly, RefusesAnOlderGarage)
 {
-    writeBytes(path, firstGarage());
+    writeBytes(path, keptGarage(1));
     takeRights();
     const auto before = everyFile();
     EXPECT_EQ(refusal(), (Error{ErrorKind::GarageReadOnly, {path}}));

@@ -2,6 +2,9 @@
 
 #include "support.h"
 
+#include <algorithm>
+#include <iterator>
+
 namespace asleft {
 
 EngineDesign inLineFour()
@@ -39,7 +42,7 @@ Sample storeSample(Database &database)
                 .value();
         const JobId job =
             insertJob(transaction, {vehicle, engine, "Valves", Moment{10}, {{StepKind::ValveSet, "Set", "", {}, {}}}}).value();
-        return Sample{vehicle, engine, person, feelers, spec, job, {}, {}};
+        return Sample{vehicle, engine, person, feelers, spec, job, {}, {}, storeSampleJoint(transaction, engine)};
     });
     Sample whole = sample;
     const Engine storedEngine = engine(database, whole.engine).value();
@@ -132,30 +135,32 @@ std::vector<Fact> everyKindOfFact(const Sample &sample, ActSeq reading)
     typed.source = "M p. 7";
     const std::vector<ReadingFact> newer = newerReadings(sample);
     typed.unreached = {{Cylinder{2}, Side::Exhaust}, {Cylinder{0}, Side::Intake}};
-    return {full,
-            byFeel,
-            loose,
-            tight,
-            AllLeftFact{{readingOf(sample, 5, 25), readingOf(sample, 4, 30)}},
-            NutOpenFact{sample.points.at(6)},
-            CrankFact{sample.engine, Angle::ofSmallest(degrees(720).smallest() - 1), CrankHow::Turned},
-            CrankFact{sample.engine, std::nullopt, CrankHow::Confirmed},
-            PlanFact{sample.engine, generatePlan(inLineFour(), PlanWay::TwoPositions)},
-            PlanFact{sample.engine, typed},
-            StepDoneFact{sample.steps.at(0)},
-            KeepFact{reading, sample.points.at(0), "no more thread"},
-            CautionsFact{{Caution::Springs, Caution::StandsAndChocks}},
-            CautionsFact{{}},
-            CheckAgainFact{{sample.points.at(7), sample.points.at(0)}, "head re-torqued"},
-            newer.at(0),
-            newer.at(1),
-            AllLeftFact{newer},
-            PlanFact{sample.engine, motleyPlan(PlanWay::CompanionAtOverlap)},
-            PlanFact{sample.engine, motleyPlan(PlanWay::OpeningAndClosing)},
-            PlanFact{sample.engine, motleyPlan(PlanWay::Fewest)},
-            PlanFact{sample.engine, motleyPlan(PlanWay::RuleOfNine)},
-            CheckAgainFact{{sample.points.at(1)}, "", Disturbance::BridgeSet},
-            CheckAgainFact{{}, "cut", Disturbance::ValveOrSeatCut}};
+    std::vector<Fact> facts = {full,
+                               byFeel,
+                               loose,
+                               tight,
+                               AllLeftFact{{readingOf(sample, 5, 25), readingOf(sample, 4, 30)}},
+                               NutOpenFact{sample.points.at(6)},
+                               CrankFact{sample.engine, Angle::ofSmallest(degrees(720).smallest() - 1), CrankHow::Turned},
+                               CrankFact{sample.engine, std::nullopt, CrankHow::Confirmed},
+                               PlanFact{sample.engine, generatePlan(inLineFour(), PlanWay::TwoPositions)},
+                               PlanFact{sample.engine, typed},
+                               StepDoneFact{sample.steps.at(0)},
+                               KeepFact{reading, sample.points.at(0), "no more thread"},
+                               CautionsFact{{Caution::Springs, Caution::StandsAndChocks}},
+                               CautionsFact{{}},
+                               CheckAgainFact{{sample.points.at(7), sample.points.at(0)}, "head re-torqued"},
+                               newer.at(0),
+                               newer.at(1),
+                               AllLeftFact{newer},
+                               PlanFact{sample.engine, motleyPlan(PlanWay::CompanionAtOverlap)},
+                               PlanFact{sample.engine, motleyPlan(PlanWay::OpeningAndClosing)},
+                               PlanFact{sample.engine, motleyPlan(PlanWay::Fewest)},
+                               PlanFact{sample.engine, motleyPlan(PlanWay::RuleOfNine)},
+                               CheckAgainFact{{sample.points.at(1)}, "", Disturbance::BridgeSet},
+                               CheckAgainFact{{}, "cut", Disturbance::ValveOrSeatCut}};
+    std::ranges::move(everyKindOfJointFact(sample.cover), std::back_inserter(facts));
+    return facts;
 }
 
 } // namespace asleft

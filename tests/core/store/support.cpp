@@ -121,9 +121,9 @@ void writeBytes(const std::string &path, const std::string &bytes)
     std::ofstream(path, std::ios::binary) << bytes;
 }
 
-std::string firstGarage()
+std::string keptGarage(int version)
 {
-    std::string bytes = bytesOf(KEPT_GARAGES "/garage-1.asleft");
+    std::string bytes = bytesOf(KEPT_GARAGES "/garage-" + std::to_string(version) + ".asleft");
     if (bytes.empty())
         throw std::runtime_error("the kept garage is missing");
     return bytes;

@@ -82,8 +82,9 @@ void done(Database &database, Work work)
 std::string bytesOf(const std::string &path);
 void writeBytes(const std::string &path, const std::string &bytes);
 
-/// The bytes of a garage that the first program made: the demo garage of its time, and a job "Valves" with acts of every kind there was.
-std::string firstGarage();
+/// The bytes of a garage that the program of this many schema steps made: the demo garage of its time, and a job "Valves" with acts of
+/// every kind there was.
+std::string keptGarage(int version);
 
 /// While it lives, a test that runs as root is nobody in particular: root may write anything.
 class Nobody {

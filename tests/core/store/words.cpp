@@ -34,7 +34,8 @@ class Words : public ::testing::Test {
 
 using Enums = ::testing::Types<MeterUnit, LengthUnit, TorqueUnit, AngleUnit, TemperatureUnit, BandForm, Layout, Cycle, Rotation,
                                AdjusterKind, CrankEvent, PlanWay, Certainty, EngineCondition, SpecSubject, Caution, Gate, StepKind, Phase,
-                               ReadingForm, CrankHow, ToolKind, DecisionRule, Disturbance>;
+                               ReadingForm, CrankHow, ToolKind, DecisionRule, Disturbance, PatternKind, StrengthClass, ThreadCondition,
+                               Finish, FemaleMaterial, DriveKind, SingleUse, SettleGround, FoundHow, TickHow, Fitted, AcceptedWhat>;
 TYPED_TEST_SUITE(Words, Enums);
 
 TYPED_TEST(Words, AreOneForEachValue)
@@ -60,6 +61,12 @@ TYPED_TEST(Words, AreAllowedBySchema)
         schema += step.text;
     for (const auto &entry : wordsFor<TypeParam>())
         EXPECT_NE(schema.find("'" + std::string(entry.word) + "'"), std::string::npos) << entry.word;
+}
+
+TEST(StrengthWords, AreTheNamesOfJoints)
+{
+    for (const StrengthClass strength : strengthClasses())
+        EXPECT_EQ(wordOf(strength), name(strength));
 }
 
 TEST(UnitWords, AreTheStoredNamesOfMeasure)

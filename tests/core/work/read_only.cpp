@@ -1,5 +1,5 @@
 // A garage that may only be read.
-#include "support.h"
+#include "joint_support.h"
 
 #include <sys/stat.h>
 #include <unistd.h>
@@ -14,6 +14,7 @@ class ReadOnly : public BookTest {
 protected:
     ReadOnly()
     {
+        bracket = need(addJoint(*garage, tractor.engine, plainText()));
         beginValveSet();
         found("I1", "0.20 mm");
         left("I2", "0.30 mm");
@@ -36,6 +37,7 @@ protected:
     ReadOnly(const ReadOnly &) = delete;
     ReadOnly &operator=(const ReadOnly &) = delete;
 
+    JointId bracket{0};
     int told = 0;
 
 private:
@@ -66,6 +68,7 @@ TEST_F(ReadOnly, IsReadWhole)
     EXPECT_EQ(need(people(*garage)).size(), 2U);
     EXPECT_TRUE(need(tools(*garage)).empty());
     EXPECT_EQ(need(specs(*garage, tractor.engine)).size(), 2U);
+    EXPECT_EQ(need(joints(*garage, tractor.engine)).size(), 1U);
     EXPECT_FALSE(need(turningTable(*garage, tractor.engine)));
     EXPECT_EQ(need(meterReadings(*garage, tractor.vehicle)).size(), 1U);
     EXPECT_EQ(need(engineStays(*garage, tractor.engine)).size(), 1U);
@@ -93,6 +96,11 @@ TEST_F(ReadOnly, RefusesEveryEdit)
     expectRefused(addPerson(*garage, "M.K.", ""), path);
     expectRefused(addFeelerSet(*garage, "Set", "0.05", LengthUnit::Millimetre), path);
     expectRefused(addGauge(*garage, {ToolKind::DialGauge, "Dial", "", ""}), path);
+    expectRefused(addTorqueWrench(*garage, wrenchText("Large", "20", "200")), path);
+    expectRefused(addFitting(*garage, {ToolKind::Socket, "Socket", "10 mm", ""}), path);
+    expectRefused(addJoint(*garage, engine, coverText()), path);
+    expectRefused(reviseJoint(*garage, bracket, engine, plainText()), path);
+    expectRefused(addJointToJob(*garage, job, *book->state().frame->jointNow(bracket)), path);
     expectRefused(setDecisionRule(*garage, DecisionRule::WithUncertainty), path);
     expectRefused(setDecisionRule(*garage, DecisionRule::Simple), path);
     expectRefused(reviseSpec(*garage, engine, SpecSubject::IntakeLash, lashText("0.2 mm")), path);
@@ -119,6 +127,13 @@ TEST_F(ReadOnly, RefusesEveryAct)
     expectRefused(book->readTurningCautions(), path);
     expectRefused(book->choosePlan(book->proposedPlan()), path);
     expectRefused(book->markStepDone(step), path);
+    expectRefused(book->loosen({.joint = bracket, .fasteners = {1}}), path);
+    expectRefused(book->tick({.joint = bracket, .places = {{1, 0, 1}}, .how = TickHow::ByFeel, .reason = "why"}), path);
+    expectRefused(book->untick(bracket, 1), path);
+    expectRefused(book->sayFitted(bracket, {1}, Fitted::New), path);
+    expectRefused(book->acceptJoint(bracket, AcceptedWhat::ByFeel, {1}, "why"), path);
+    expectRefused(book->beginJoint(bracket), path);
+    expectRefused(book->noteFinding(bracket, {}, "rust"), path);
     expectRefused(book->undo(), path);
     expectRefused(book->redo(), path);
     EXPECT_EQ(book->state().acts, before.acts);

@@ -18,7 +18,8 @@ std::span<const StrengthClass> strengthClasses();
 /// "8.8", "grade 5", "A2-70": as it stands on the head or in the manual.
 std::string_view name(StrengthClass strength);
 
-/// Reads `8.8`, `10,9`, `grade 5`, `gr. 8`, `SAE 5`, `A2-70`, `a4 70`. Refuses with ClassUnknown.
+/// Reads `8.8`, `10,9`, `grade 5`, `gr. 8`, `SAE 5`, `A2-70`, `a4 70`. Refuses with ClassUnknown, overlong
+/// text with TextTooLong.
 Result<StrengthClass> parseStrength(std::string_view text);
 
 /// Proof stress in MPa: ISO 898-1 for the property classes (8.8 up to M16 580, above 600; 10.9 830; 12.9 970; …), SAE J429 for the grades,

@@ -4,6 +4,8 @@
 
 #include <shop/state.h>
 
+#include <QPolygonF>
+
 namespace asleft {
 
 /// What the shape of a fastener tells; a hexagon, so that it is never taken for a setting point. Each state has a shape of its own:
@@ -47,9 +49,11 @@ struct JointPlan {
     QPainterPath outline;          ///< of the part: a cover or a flange around the places
     QList<QPointF> fasteners;      ///< middles, in the order of Pattern::places
     double diameter = 0;           ///< side of the square of one fastener; squares never overlap
-    QList<PlacedText> numbers;     ///< as the manual numbers them, beside each, clear of the path where it can be
-    QList<PlacedText> differences; ///< thread or length, where a fastener has one of its own; empty text else
+    QList<PlacedText> numbers;     ///< as the manual numbers them, beside each, clear of the path where it can be; where there is no
+                                   ///< room for all, every second, fifth or tenth … of them, and empty text else
+    QList<PlacedText> differences; ///< thread or length, where a fastener has one of its own and there is room; empty text else
     QList<QPointF> path;           ///< the middles in the order of tightening
+    QList<QPolygonF> legs;         ///< of the path, from rim to rim, around what lies between
 
     [[nodiscard]] QRectF fastenerRect(qsizetype index) const;
 };

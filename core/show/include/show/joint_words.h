@@ -19,7 +19,8 @@ QString tickHowName(TickHow how);                       ///< "by feel"
 QString fittedName(Fitted fitted);                      ///< "new"
 QString acceptedWhatName(AcceptedWhat what);
 
-/// "finger-tight", "to 50 %: 16 N·m", "to the target: 32 N·m", "turn on by 45°, 90° in all", "until none moves, round 2 of at most 3".
+/// "finger-tight", "to 50 %: 16 N·m", "to the target: 32 N·m", "turn on by 45°, 90° in all", "until none moves, round 2 of at most 3";
+/// with no round in hand, `round` 0: "until none moves, at most 3 rounds".
 QString passName(const Joint &joint, std::size_t pass, int round = 1);
 /// "pass 2 of 3".
 QString passPlace(const Joint &joint, std::size_t pass);

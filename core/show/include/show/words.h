@@ -9,6 +9,7 @@
 #include <QString>
 #include <QStringList>
 
+#include <chrono>
 #include <optional>
 
 namespace asleft {
@@ -38,6 +39,15 @@ QString exactNumber(Length value, LengthUnit unit);
 QString convertedText(Length value, LengthUnit unit, std::optional<Length> beside = std::nullopt);
 /// What is known of a value whose ends are these texts: one text for a point, "0.25 to 0.30 mm", or one-sided where an end is empty.
 QString intervalText(const QString &low, const QString &high, bool isPoint);
+/// A torque that was reckoned, in as few figures as say it: "32 N·m", "23.6 lbf·ft"; in as many as tell it from a limit it stands `beside`
+/// and does not equal.
+QString torqueText(Torque value, TorqueUnit unit, std::optional<Torque> beside = std::nullopt);
+/// The same without its unit.
+QString torqueNumber(Torque value, TorqueUnit unit, std::optional<Torque> beside = std::nullopt);
+/// "32 ± 4 N·m", "28 to 36 N·m", "at least 20 N·m": a band of torque as it is printed, both systems where there are two.
+QString torqueBandText(const SpecBand<Torque> &bands);
+/// "40 mm": as few figures as say it.
+QString shortLengthText(Length value, LengthUnit unit);
 /// The unit a value is repeated in for people of the other system: thou for mm, mm for in and thou.
 LengthUnit otherUnit(LengthUnit unit);
 /// The number alone, with as many decimals more than the unit is read to as make it differ from the limit it stands beside:
@@ -71,6 +81,8 @@ QString degreesText(Angle angle);
 QString momentText(Moment at, Moment now);
 /// The whole date and time.
 QString momentText(Moment at);
+/// "31 Mar 2027".
+QString dateText(std::chrono::sys_days day);
 
 // Setting points
 

@@ -3,6 +3,8 @@
 #include <shop/outlook.h>
 #include <work/garage.h>
 
+#include <functional>
+
 namespace asleft {
 
 /// A reading as it is about to be logged.
@@ -107,21 +109,26 @@ public:
     Result<ActSeq> markStepDone(StepId step);
 
     // Joints. Each refuses a joint that is not of this engine (WrongJob) and a fastener it does not have (FastenerUnknown).
+    /// Every one reads on first: two may work on one joint. None but noteFinding(), beginJoint() and acceptJoint() of what is unsettled
+    /// goes without a fastener (NothingToLog).
     /// Notes how fasteners were found; Measured needs its torque (EmptyText). Those that were tightened are loose again.
     Result<ActSeq> loosen(const LoosenEntry &entry);
     /// Ticks fasteners in the pass in hand. Refuses no places (NothingToLog), a place that is not of that pass and round or is ticked
-    /// already (TickOutOfTurn), a wrench that measures no torque (ToolNotForTorque), an adapter on a wrench whose lever is unknown
-    /// (LeverMissing), by feel without a reason (ReasonMissing) and a read wrench without its reading (EmptyText). The setting, the
-    /// lever, whether it lies out of range and whether calibration is overdue are filled in here.
+    /// already (TickOutOfTurn), a way of doing it that is not of that pass (TickOutOfTurn: by hand is finger-tight, by angle an angle,
+    /// with a wrench a torque, by feel any), no wrench (NotFound) or one that measures no torque (ToolNotForTorque), an adapter on a
+    /// wrench whose lever is unknown (LeverMissing) or that cannot sit so (as wrenchSetting() says), by feel without a reason
+    /// (ReasonMissing) and a read wrench without its reading (EmptyText). The setting, the lever, whether it lies out of range and whether
+    /// calibration is overdue are filled in here; an adapter that changes nothing is not kept.
     Result<ActSeq> tick(const TickEntry &entry);
     /// Takes the last tick of a fastener back, whoever made it; NotTicked where it has none.
     Result<ActSeq> untick(JointId joint, int fastener);
     /// Single-use fasteners that go in are new, or are not.
     Result<ActSeq> sayFitted(JointId joint, const std::vector<int> &fasteners, Fitted fitted);
-    /// Leaves something as it is, with a reason (ReasonMissing); NothingToAccept where there is nothing of the kind.
+    /// Leaves something as it is, with a reason (ReasonMissing), at those of the fasteners that have it; NothingToAccept where none has.
     Result<ActSeq> acceptJoint(JointId joint, AcceptedWhat what, const std::vector<int> &fasteners, std::string_view reason);
-    /// Tightens from the beginning, by the newest revision.
+    /// Tightens from the beginning, by the newest revision. Said twice in a row it is logged once.
     Result<ActSeq> beginJoint(JointId joint);
+    /// Refuses an empty text (EmptyText).
     Result<ActSeq> noteFinding(JointId joint, const std::vector<int> &fasteners, std::string_view text);
 
     /// Takes back this seat's last act of this job; refuses with RestedOn while another act rests on it: its points, those of the place it
@@ -174,8 +181,13 @@ private:
     /// Stores these acts, all or none, and takes them up; gives the last one.
     Result<ActSeq> store(std::vector<NewAct> acts, const SheetAsked &sheet);
     void sittingFollows(const std::vector<NewAct> &acts, bool ofSheet, bool crankMoved);
-    /// mayAct(), and reads on before something is taken back; gives the taking back that failed before, if it was on disk.
-    Result<std::optional<ActSeq>> catchUpToTakeBack();
+    /// mayAct(), and reads on before something is taken back; gives the taking back, one that `isThis` knows, that failed before, if it
+    /// was on disk.
+    Result<std::optional<ActSeq>> catchUpToTakeBack(const std::function<bool(const Fact &)> &isThis);
+    /// mayAct(), and reads on: another seat may work on the same joint. The revision in hand; refuses with WrongJob.
+    Result<const Joint *> jointToWork(JointId joint);
+    /// The same act failed before and was on disk: whether it is its turn was asked then.
+    [[nodiscard]] bool arrivedBefore(const Fact &fact) const;
     /// Reads what is new in the file; whether there was anything.
     Result<bool> readOn();
     /// Adds acts that were just stored, nothing having been written by others before them.

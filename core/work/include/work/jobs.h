@@ -10,7 +10,8 @@ namespace asleft {
 /// The job sheets that come with the program.
 std::vector<JobSheet> builtInSheets();
 
-/// Opens a job with the lines of a sheet; refuses a title that is empty or too long, and an engine that is not in this vehicle (NotFound).
+/// Opens a job with the lines of a sheet; refuses a title that is empty or too long, an engine that is not in this vehicle and a line's
+/// joint that is not of this engine (NotFound).
 /// On an engine on the stand too: the vehicle is then the stand.
 Result<JobId> openJob(Garage &garage, VehicleId vehicle, EngineId engine, const JobSheet &sheet, std::string_view title);
 

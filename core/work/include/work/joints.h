@@ -7,19 +7,22 @@
 
 namespace asleft {
 
-/// Describes a joint of an engine. Refuses what readJoint() refuses, and a name another joint of the engine has (JointTaken).
+/// Describes a joint of an engine. Refuses what readJoint() refuses, a name longer than any (TextTooLong), and one another joint of the
+/// engine has (JointTaken).
 Result<JointId> addJoint(Garage &garage, EngineId engine, const JointText &text, DecimalMark mark = DecimalMark::Point);
-/// A further revision; the same text again stores nothing. Once jobs have worked on it, its fasteners keep their numbers (JointInUse).
+/// A further revision; the same text again stores nothing. Refuses as addJoint(), and a joint the engine does not have (NotFound). Once
+/// jobs have worked on it, its fasteners keep their numbers (JointInUse).
 Done reviseJoint(Garage &garage, JointId joint, EngineId engine, const JointText &text, DecimalMark mark = DecimalMark::Point);
 /// Every revision, oldest first.
 Result<std::vector<Joint>> joints(Garage &garage, EngineId engine);
 /// The newest of each joint, in the order they were described.
 std::vector<Joint> newestOf(const std::vector<Joint> &revisions);
 
-/// A job sheet with lines for these joints: loosening before the first valve set, in the order given, tightening behind the last, before
-/// first start; a sheet without a valve set gets both at its end.
+/// A job sheet with lines for these joints: loosening before the first valve set, in the order given, tightening behind the last, what came
+/// loose last first, before first start; a sheet without a valve set gets both at its end.
 JobSheet withJoints(JobSheet sheet, const std::vector<Joint> &joints);
-/// Puts the lines of a joint at the end of a job that is open.
+/// Puts the lines of a joint at the end of a job that is open; one that is there already is not put there again. Refuses a joint of another
+/// engine (WrongJob).
 Done addJointToJob(Garage &garage, JobId job, const Joint &joint);
 
 } // namespace asleft

@@ -1,0 +1,80 @@
+#include "bench/joint_sheet_top.h"
+
+#include "parts/heading.h"
+#include "parts/key_button.h"
+
+#include <shop/outlook.h>
+#include <show/joint_words.h>
+#include <show/words.h>
+
+#include <QHBoxLayout>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace asleft {
+
+JointSheetTop::JointSheetTop(QWidget *parent)
+    : QWidget(parent), m_name(Heading::wrapped({}, TextSize::Now)), m_spec(Heading::wrapped({}, TextSize::SmallStrong)),
+      m_order(new Heading({}, TextSize::Small, Heading::Tone::Quiet)), m_cautions(Heading::wrapped({}, TextSize::Small)),
+      m_undo(new KeyButton(tr("undo")))
+{
+    auto *row = new QHBoxLayout(this);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(8);
+    auto *words = new QVBoxLayout;
+    words->setSpacing(3);
+    m_order->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    for (Heading *line : {m_name, m_spec, m_order, m_cautions})
+        words->addWidget(line);
+    words->addStretch(1);
+    row->addLayout(words, 1);
+    m_undo->setPlain(true);
+    row->addWidget(m_undo, 0, Qt::AlignTop);
+}
+
+void JointSheetTop::present(const JobState &state, StepId id, const Joint &joint, std::string_view seat)
+{
+    m_name->setText(QString::fromStdString(joint.text.name));
+    m_spec->setText(jointSpecLine(joint));
+    m_spec->setVisible(!m_spec->text().isEmpty());
+    QStringList held{driveLine(joint), orderLine(joint)};
+    held.removeAll(QString());
+    m_orderWords = held.join(QStringLiteral(" · "));
+    showOrder();
+    QStringList titles;
+    QStringList sentences;
+    const Step *step = state.frame->step(id);
+    for (const Caution caution : step ? step->cautions : std::vector<Caution>()) {
+        const CautionWords words = cautionWords(caution);
+        titles.append(words.title);
+        sentences.append(words.sentence);
+    }
+    m_cautions->setText((titles + jointCautions(joint)).join(QStringLiteral(" · ")));
+    m_cautions->setToolTip(sentences.isEmpty() ? QString() : wrappedTip(sentences.join(QChar::Space)));
+    m_cautions->setVisible(!m_cautions->text().isEmpty());
+    showUndo(state, seat);
+}
+
+void JointSheetTop::showUndo(const JobState &state, std::string_view seat)
+{
+    const auto last = undoable(state, seat);
+    m_undo->setEnabled(last.has_value());
+    const auto act = std::ranges::find(state.acts, last, [](const Act &each) { return std::optional(each.seq); });
+    m_undo->setToolTip(act == state.acts.end() ? QString() : tr("Take back: %1 (Ctrl+Z)").arg(actText(*act, state)));
+}
+
+void JointSheetTop::showOrder()
+{
+    const int room = width() - m_undo->sizeHint().width() - 12;
+    m_order->setText(m_order->fontMetrics().elidedText(m_orderWords, Qt::ElideMiddle, qMax(room, 200)));
+    m_order->setToolTip(m_order->text() == m_orderWords ? QString() : wrappedTip(m_orderWords));
+}
+
+void JointSheetTop::resizeEvent(QResizeEvent *event)
+{
+    QWidget::resizeEvent(event);
+    showOrder();
+}
+
+} // namespace asleft

@@ -1,0 +1,38 @@
+#pragma once
+
+#include <shop/state.h>
+
+#include <QWidget>
+
+namespace asleft {
+
+class Heading;
+class KeyButton;
+
+/// Above a drawn joint: its name, what is asked of it and where that is printed, what takes hold of it, the order, and what to mind.
+class JointSheetTop : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit JointSheetTop(QWidget *parent = nullptr);
+
+    void present(const JobState &state, StepId step, const Joint &joint, std::string_view seat);
+    [[nodiscard]] KeyButton *undoKey() const { return m_undo; }
+
+protected:
+    void resizeEvent(QResizeEvent *event) override;
+
+private:
+    void showUndo(const JobState &state, std::string_view seat);
+    /// An order of two hundred is cut in its middle: it is drawn as numbers and a path below.
+    void showOrder();
+
+    Heading *m_name;
+    Heading *m_spec;
+    Heading *m_order;
+    Heading *m_cautions;
+    KeyButton *m_undo;
+    QString m_orderWords;
+};
+
+} // namespace asleft

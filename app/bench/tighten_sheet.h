@@ -1,0 +1,111 @@
+#pragma once
+
+#include "bench/joint_sheet.h"
+#include "bench/tighten_rig.h"
+
+#include <QSet>
+
+#include <map>
+
+namespace asleft {
+
+class TightenRigSheet;
+
+/// A joint being tightened: the fastener in hand, the pass, what to set on which wrench; Enter ticks it and the next is in hand.
+class TightenSheet : public JointSheet {
+    Q_OBJECT
+
+public:
+    enum class Key {
+        Done,
+        Moved,
+        ByFeel,
+        WholePass,
+        TakeBack,
+        Wrench,
+        Accept,
+        AllNew,
+        AllReused,
+        ThisReused,
+        AcceptAsked,
+        Again,
+        BeginAnew
+    };
+
+    TightenSheet(Desk &desk, JobBook &book);
+
+    void takeFocus() override;
+
+    [[nodiscard]] KeyButton *key(Key which) const { return bar()->key(int(which)); }
+    [[nodiscard]] TightenRigSheet *rigSheet() const { return m_rigSheet; }
+
+protected:
+    [[nodiscard]] TighteningOrder path() const override { return joint().order; }
+    [[nodiscard]] qsizetype legsDone() const override;
+    [[nodiscard]] std::optional<int> next() const override;
+    [[nodiscard]] JointBarView barView() const override;
+    void press(int key) override;
+    void enter(const QString &text) override;
+    void takeReason(const QString &reason) override;
+    void forget() override { m_reasonFor.reset(); }
+
+private:
+    /// What the reason that is being typed is for.
+    struct ReasonFor {
+        enum class What { Feel, AcceptFeel, AcceptAsked };
+        What what = What::Feel;
+        std::vector<TickPlace> places = {}; ///< of Feel
+        bool moved = false;
+    };
+    /// What is about to be ticked.
+    struct Deed {
+        std::vector<TickPlace> places;
+        bool moved = false;
+        bool whole = false; ///< of a whole pass, which is asked about
+        std::optional<Typed<Torque>> reading = {};
+    };
+
+    [[nodiscard]] const TighteningProgress &progress() const { return worked().progress; }
+    [[nodiscard]] std::size_t pass() const { return std::size_t(progress().pass); }
+    [[nodiscard]] JointWants wants() const { return jointWants(joint(), worked()); }
+    [[nodiscard]] bool settles() const;
+    [[nodiscard]] Rig rig() const;
+    [[nodiscard]] RigChoice choice() const;
+    /// The fastener in hand in the pass in hand, where it is still to be ticked.
+    [[nodiscard]] std::optional<TickPlace> placeInHand() const;
+    [[nodiscard]] std::vector<TickPlace> rest() const;
+    [[nodiscard]] const FastenerState *fastenerInHand() const;
+
+    void showWork(JointBarView &view) const;
+    void showAsked(JointBarView &view) const;
+    [[nodiscard]] QString nowWords() const;
+    [[nodiscard]] QString worthOf(const QString &text, const Rig &rig) const;
+
+    void enterMoved();
+    void enterReading(const QString &text, bool moved);
+    void acceptAsked(const std::string &why);
+    [[nodiscard]] QString aboutOf(const Deed &deed) const;
+    void tickInHand(bool moved, const std::optional<Typed<Torque>> &reading = {});
+    void tickRest();
+    void tick(const Deed &deed);
+    void byFeel();
+    void tickByFeel(const Deed &deed);
+    [[nodiscard]] QStringList doubts(const Deed &deed, const Rig &rig) const;
+    [[nodiscard]] QString settingDoubt(const Rig &rig) const;
+    void agree(const Deed &deed, const Rig &rig);
+    [[nodiscard]] QString roundKey() const;
+    void moveOn();
+    void tightenAgain();
+    void beginAnew();
+    void askReason(const ReasonFor &what);
+    void askRig();
+    void leaveRig();
+
+    std::map<JointId, RigChoice> m_choices;
+    std::map<JointId, std::string> m_feelReasons; ///< given once for a joint
+    QSet<QString> m_agreed;                       ///< what was asked once and done all the same
+    std::optional<ReasonFor> m_reasonFor;
+    TightenRigSheet *m_rigSheet;
+};
+
+} // namespace asleft

@@ -1,0 +1,162 @@
+#include "joint_open.h"
+
+#include "joint_fold.h"
+
+#include <algorithm>
+
+namespace asleft {
+
+namespace {
+
+using Kind = OpenItem::Kind;
+using Items = std::vector<OpenItem>;
+
+/// A joint, the revision it is worked by, and how far it has come.
+struct Worked {
+    JointId id;
+    const Joint &joint;
+    const JointState &state;
+
+    [[nodiscard]] bool isSingleUse() const { return joint.text.singleUse != SingleUse::No; }
+};
+
+template <class Look>
+void eachJoint(const JobState &state, Look look)
+{
+    for (const auto &[id, joint] : state.joints)
+        look(Worked{id, jointInHand(state, id), joint});
+}
+
+/// What must not happen while it is not tight: the first thing that one of its lines names. Nothing where nobody has to do with it.
+std::optional<Gate> gateOf(const JobState &state, const Worked &worked)
+{
+    std::optional<Gate> gate;
+    for (const Step &step : state.frame->job.steps) {
+        if (step.kind == StepKind::Tighten && step.joint == worked.id)
+            gate = std::min(gate.value_or(step.before), step.before);
+    }
+    if (!gate && worked.state.begun)
+        return Gate::FirstStart;
+    return gate;
+}
+
+template <class Holds>
+void addCount(const Worked &worked, Kind kind, Holds holds, Items &items)
+{
+    const auto count = std::ranges::count_if(worked.state.fasteners, [&](const auto &fastener) { return holds(fastener.second); });
+    if (count > 0)
+        items.push_back({.kind = kind, .count = static_cast<int>(count), .joint = worked.id});
+}
+
+template <class Holds>
+void addEach(const Worked &worked, Kind kind, Holds holds, Items &items)
+{
+    for (const auto &[number, fastener] : worked.state.fasteners) {
+        if (holds(fastener))
+            items.push_back({.kind = kind, .joint = worked.id, .fastener = number});
+    }
+}
+
+void addFound(const JobState &state, const Worked &worked, Items &items)
+{
+    for (const int number : unfitAsFound(state, worked.id))
+        items.push_back({.kind = Kind::FastenerFound, .joint = worked.id, .fastener = number});
+}
+
+void addTorques(const Worked &worked, Items &items)
+{
+    const auto stands = [](const FastenerState &fastener, Verdict verdict) {
+        return fastener.verdict() == verdict && !fastener.torqueAccepted;
+    };
+    const auto isOutside = [&](const FastenerState &fastener) { return stands(fastener, Verdict::Low) || stands(fastener, Verdict::High); };
+    const auto isUnproved = [&](const FastenerState &fastener) { return stands(fastener, Verdict::TooClose); };
+    addEach(worked, Kind::TorqueOutside, isOutside, items);
+    addEach(worked, Kind::TorqueUnproved, isUnproved, items);
+}
+
+template <class Holds>
+bool anyTick(const Worked &worked, Holds holds)
+{
+    return std::ranges::any_of(worked.state.fasteners,
+                               [&](const auto &fastener) { return std::ranges::any_of(fastener.second.ticks, holds); });
+}
+
+/// Of the two bands a manual prints, only one may stand without limits of its own.
+bool judgedByAssumed(const Joint &joint, const TickMade &made)
+{
+    if (!made.verdict || !made.torque || !joint.target)
+        return false;
+    const auto &shown = made.fact.how == TickHow::ReadTool ? made.fact.reading : made.fact.setting;
+    return joint.target->printedFor(shown->unit).toleranceAssumed;
+}
+
+void addUnsure(const Worked &worked, Items &items)
+{
+    const bool ticked = anyTick(worked, [](const TickMade &) { return true; });
+    if (ticked && worked.joint.text.source.certainty != Certainty::ReadInManual)
+        items.push_back({.kind = Kind::JointUnsure, .joint = worked.id});
+    if (anyTick(worked, [&](const TickMade &made) { return judgedByAssumed(worked.joint, made); }))
+        items.push_back({.kind = Kind::JointAssumed, .joint = worked.id});
+}
+
+void addOverdue(const Worked &worked, Items &items)
+{
+    std::set<std::optional<ToolId>> overdue;
+    for (const auto &[number, fastener] : worked.state.fasteners) {
+        for (const TickMade &made : fastener.ticks) {
+            if (made.fact.calibrationOverdue)
+                overdue.insert(made.fact.tool);
+        }
+    }
+    for (const auto &tool : overdue)
+        items.push_back({.kind = Kind::CalibrationOverdue, .joint = worked.id, .tool = tool});
+}
+
+} // namespace
+
+const JointState *jointOfStep(const JobState &state, const Step &step)
+{
+    if (!step.joint || (step.kind != StepKind::Loosen && step.kind != StepKind::Tighten))
+        return nullptr;
+    const auto joint = state.joints.find(*step.joint);
+    return joint == state.joints.end() ? nullptr : &joint->second;
+}
+
+void addLooseFasteners(const JobState &state, Gate gate, std::vector<OpenItem> &items)
+{
+    eachJoint(state, [&](const Worked &worked) {
+        const auto isLoose = [](const FastenerState &fastener) { return fastener.stage != FastenerStage::Tight; };
+        if (gateOf(state, worked) == gate)
+            addCount(worked, Kind::FastenersLoose, isLoose, items);
+    });
+}
+
+void addJointsBeforeStart(const JobState &state, std::vector<OpenItem> &items)
+{
+    eachJoint(state, [&](const Worked &worked) {
+        addFound(state, worked, items);
+        addTorques(worked, items);
+        if (worked.state.progress.unsettled && !worked.state.unsettledAccepted)
+            items.push_back({.kind = Kind::Unsettled, .joint = worked.id});
+        const auto isUnsaid = [](const FastenerState &fastener) { return !fastener.fitted; };
+        if (worked.isSingleUse() && gateOf(state, worked))
+            addCount(worked, Kind::FittedUnsaid, isUnsaid, items);
+        if (worked.state.begun && worked.joint.revision != state.frame->jointNow(worked.id)->revision)
+            items.push_back({.kind = Kind::JointRevised, .joint = worked.id});
+    });
+}
+
+void addJointsAtHandOver(const JobState &state, std::vector<OpenItem> &items)
+{
+    eachJoint(state, [&](const Worked &worked) {
+        const auto isByFeel = [](const FastenerState &fastener) { return fastener.byFeel() && !fastener.feelAccepted; };
+        addEach(worked, Kind::FastenerByFeel, isByFeel, items);
+        const auto isReused = [](const FastenerState &fastener) { return fastener.fitted == Fitted::Reused && !fastener.reuseAccepted; };
+        if (worked.isSingleUse())
+            addCount(worked, Kind::Reused, isReused, items);
+        addUnsure(worked, items);
+        addOverdue(worked, items);
+    });
+}
+
+} // namespace asleft

@@ -1,0 +1,167 @@
+// The acts on joints.
+#include <work/job_book.h>
+
+#include "inside.h"
+#include "joint_entries.h"
+
+#include <algorithm>
+
+namespace asleft {
+
+namespace {
+
+/// The last act in force that speaks of a joint.
+const Act *lastOn(const JobState &state, JointId joint)
+{
+    const auto last = std::find_if(state.acts.rbegin(), state.acts.rend(),
+                                   [&](const Act &act) { return state.inForce(act) && jointOf(act.what.fact) == joint; });
+    return last == state.acts.rend() ? nullptr : &*last;
+}
+
+/// Those of a joint's fasteners where there is something to accept.
+Result<std::vector<int>> acceptable(const Joint &joint, const JointState &state, AcceptedWhat what, const std::vector<int> &fasteners)
+{
+    if (what == AcceptedWhat::Unsettled) {
+        if (!state.progress.unsettled || state.unsettledAccepted)
+            return fail(ErrorKind::NothingToAccept);
+        return std::vector<int>{};
+    }
+    const auto asked = fastenersIn(joint, fasteners);
+    if (!asked)
+        return tl::unexpected(asked.error());
+    std::vector<int> having;
+    std::ranges::copy_if(*asked, std::back_inserter(having), [&](int number) {
+        const auto known = state.fasteners.find(number);
+        return known != state.fasteners.end() && canAccept(what, known->second);
+    });
+    if (having.empty())
+        return fail(ErrorKind::NothingToAccept);
+    return having;
+}
+
+} // namespace
+
+Result<const Joint *> JobBook::jointToWork(JointId id)
+{
+    if (const Done may = mayAct(); !may)
+        return tl::unexpected(may.error());
+    if (const Done fresh = catchUp(); !fresh)
+        return tl::unexpected(fresh.error());
+    if (!m_state.frame->jointNow(id))
+        return fail(ErrorKind::WrongJob, "joint");
+    return &jointInHand(m_state, id);
+}
+
+Result<ActSeq> JobBook::loosen(const LoosenEntry &entry)
+{
+    const auto joint = jointToWork(entry.joint);
+    if (!joint)
+        return tl::unexpected(joint.error());
+    auto loosened = loosenedFrom(entry, **joint, *m_state.frame);
+    if (!loosened)
+        return tl::unexpected(loosened.error());
+    return log(std::move(*loosened));
+}
+
+Result<ActSeq> JobBook::tick(const TickEntry &entry)
+{
+    const auto joint = jointToWork(entry.joint);
+    if (!joint)
+        return tl::unexpected(joint.error());
+    auto ticks = ticksFrom(entry, **joint, *m_state.frame, dayOf(m_garage.now()));
+    if (!ticks)
+        return tl::unexpected(ticks.error());
+    if (!arrivedBefore(*ticks)) {
+        if (const Done turn = inTurn(*ticks, **joint, m_state.joints.at(entry.joint).progress); !turn)
+            return tl::unexpected(turn.error());
+    }
+    return log(std::move(*ticks));
+}
+
+Result<ActSeq> JobBook::untick(JointId joint, int fastener)
+{
+    const auto isThis = [&](const Fact &fact) {
+        const auto *unticked = std::get_if<UntickedFact>(&fact);
+        return unticked && unticked->joint == joint && unticked->places.front().fastener == fastener;
+    };
+    const auto arrived = catchUpToTakeBack(isThis);
+    if (!arrived)
+        return tl::unexpected(arrived.error());
+    if (*arrived)
+        return **arrived;
+    const auto known = jointToWork(joint);
+    if (!known)
+        return tl::unexpected(known.error());
+    if (const auto there = fastenersIn(**known, {fastener}); !there)
+        return tl::unexpected(there.error());
+    const auto &fasteners = m_state.joints.at(joint).fasteners;
+    const auto state = fasteners.find(fastener);
+    if (state == fasteners.end() || state->second.ticks.empty())
+        return fail(ErrorKind::NotTicked, std::to_string(fastener));
+    return log(UntickedFact{joint, {state->second.ticks.back().tick.place}});
+}
+
+Result<ActSeq> JobBook::sayFitted(JointId joint, const std::vector<int> &fasteners, Fitted fitted)
+{
+    const auto known = jointToWork(joint);
+    if (!known)
+        return tl::unexpected(known.error());
+    auto numbers = fastenersIn(**known, fasteners);
+    if (!numbers)
+        return tl::unexpected(numbers.error());
+    const auto &states = m_state.joints.at(joint).fasteners;
+    const bool said = std::ranges::all_of(*numbers, [&](int number) {
+        const auto state = states.find(number);
+        return state != states.end() && state->second.fitted == fitted;
+    });
+    return logOnce(FittedFact{joint, std::move(*numbers), fitted}, said);
+}
+
+Result<ActSeq> JobBook::acceptJoint(JointId joint, AcceptedWhat what, const std::vector<int> &fasteners, std::string_view reason)
+{
+    const auto known = jointToWork(joint);
+    if (!known)
+        return tl::unexpected(known.error());
+    std::string why = trimmedText(reason);
+    if (why.empty())
+        return fail(ErrorKind::ReasonMissing);
+    auto numbers = acceptable(**known, m_state.joints.at(joint), what, fasteners);
+    if (numbers)
+        return log(AcceptedFact{joint, what, std::move(*numbers), std::move(why)});
+    // It may have been on disk all the same: then there is nothing left to accept because of it.
+    const Act *last = lastOn(m_state, joint);
+    if (last && numbers.error().kind == ErrorKind::NothingToAccept && arrivedBefore(last->what.fact)) {
+        const auto *accepted = std::get_if<AcceptedFact>(&last->what.fact);
+        if (accepted && accepted->what == what && accepted->reason == why)
+            return log(*accepted);
+    }
+    return tl::unexpected(numbers.error());
+}
+
+Result<ActSeq> JobBook::beginJoint(JointId joint)
+{
+    if (const auto known = jointToWork(joint); !known)
+        return tl::unexpected(known.error());
+    const Fact begun = JointBegunFact{joint, m_state.frame->jointNow(joint)->revision};
+    const Act *last = lastOn(m_state, joint);
+    return logOnce(begun, last && last->what.fact == begun);
+}
+
+Result<ActSeq> JobBook::noteFinding(JointId joint, const std::vector<int> &fasteners, std::string_view text)
+{
+    const auto known = jointToWork(joint);
+    if (!known)
+        return tl::unexpected(known.error());
+    FindingFact finding{joint, {}, trimmedText(text)};
+    if (finding.text.empty())
+        return fail(ErrorKind::EmptyText);
+    if (!fasteners.empty()) {
+        auto numbers = fastenersIn(**known, fasteners);
+        if (!numbers)
+            return tl::unexpected(numbers.error());
+        finding.fasteners = std::move(*numbers);
+    }
+    return log(std::move(finding));
+}
+
+} // namespace asleft

@@ -1,0 +1,249 @@
+#include "joint_driver.h"
+
+#include <joints/adapter.h>
+
+#include <QSignalSpy>
+
+using namespace asleft;
+using namespace asleft::testing;
+using Key = TightenSheet::Key;
+
+/// The wrench, the adapter and what is read on a joint on the Bench.
+class BenchRigTest : public QObject {
+    Q_OBJECT
+
+private Q_SLOTS:
+    void init() { failOnWarnings(); }
+    void outOfRangeAsksOnce();
+    void anAdapterStraightOutChangesTheSetting();
+    void anAdapterAcrossChangesNothing();
+    void aTypedLengthAndAngle();
+    void whatCannotBeTypedIsRefused_data();
+    void whatCannotBeTypedIsRefused();
+    void anAdapterOnAnUnknownLeverIsRefused();
+    void aReadWrenchWantsItsReading();
+    void aReadingIsJudgedAsItIsTyped();
+    void readingsThatAreNone_data();
+    void readingsThatAreNone();
+    void aFarReadingAsksOnce();
+    void aReadingOutsideIsTightenedAgainOrAccepted();
+    void anAngleIsTurnedOn();
+};
+
+void BenchRigTest::outOfRangeAsksOnce()
+{
+    JointBench bench(row());
+    QCOMPARE(bench.large_(), QStringLiteral("Set to 32 N·m"));
+    bench.choose(*bench.small); // 6 to 30 N·m
+    QVERIFY2(bench.small_().contains(QStringLiteral("outside its range")), qPrintable(bench.small_()));
+    const auto acts = bench.acts();
+    press(Qt::Key_Return);
+    QCOMPARE(bench.acts(), acts);
+    QVERIFY(bench.said().contains(QStringLiteral("outside its range")));
+    const int first = bench.inHand();
+    press(Qt::Key_Return);
+    QVERIFY(bench.fastener(first).ticks.front().fact.outOfRange);
+    QCOMPARE(bench.fastener(first).verdict(), std::optional(Verdict::TooClose));
+    // It was asked for this joint and setting.
+    press(Qt::Key_Return);
+    QCOMPARE(bench.acts(), acts + 2);
+}
+
+void BenchRigTest::anAdapterStraightOutChangesTheSetting()
+{
+    JointBench bench(row());
+    click(bench.key(Key::Wrench));
+    clickRow(bench.rig().tools(), bench.large->key());
+    clickRow(bench.rig().adapters(), bench.foot->key());
+    // T·L/(L + E) = 32·400/(400 + 100) (TM 9-254; FAA AC 43.13-1B ch. 7).
+    QVERIFY2(bench.rig().result()->text().contains(QStringLiteral("25.6 N·m")), qPrintable(bench.rig().result()->text()));
+    click(bench.rig().useKey());
+    QCOMPARE(bench.large_(), QStringLiteral("Set to 25.6 N·m"));
+    QVERIFY2(bench.small_().contains(QStringLiteral("32 N·m at the fastener")), qPrintable(bench.small_()));
+    const int first = bench.inHand();
+    press(Qt::Key_Return);
+    const TickMade &made = bench.fastener(first).ticks.front();
+    QVERIFY(made.fact.fit);
+    QCOMPARE(made.fact.fit->adapter, bench.foot);
+    QCOMPARE(made.torque, std::optional(parse<Torque>("32", TorqueUnit::NewtonMetre)->value));
+    QCOMPARE(made.verdict, std::optional(Verdict::Inside));
+    // It is kept for the next.
+    QCOMPARE(bench.large_(), QStringLiteral("Set to 25.6 N·m"));
+}
+
+void BenchRigTest::anAdapterAcrossChangesNothing()
+{
+    JointBench bench(row());
+    click(bench.key(Key::Wrench));
+    clickRow(bench.rig().adapters(), bench.foot->key());
+    click(bench.rig().way()->key(int(TightenRigSheet::Way::Across)));
+    click(bench.rig().useKey());
+    QCOMPARE(bench.large_(), QStringLiteral("Set to 32 N·m"));
+    const int first = bench.inHand();
+    press(Qt::Key_Return);
+    QVERIFY(!bench.fastener(first).ticks.front().fact.fit);
+}
+
+void BenchRigTest::aTypedLengthAndAngle()
+{
+    JointBench bench(row());
+    press(Qt::Key_W);
+    clickRow(bench.rig().tools(), bench.large->key());
+    const auto &lines = static_cast<RuledRows *>(bench.rig().adapters()->model())->rows();
+    clickRow(bench.rig().adapters(), lines.back().id);
+    bench.rig().length()->edit()->setFocus();
+    type(QStringLiteral("60 mm"));
+    click(bench.rig().way()->key(int(TightenRigSheet::Way::Other)));
+    bench.rig().angle()->edit()->setFocus();
+    type(QStringLiteral("45"));
+    press(Qt::Key_Return);
+    // 32·400/(400 + 60·cos 45°) = 28.93.
+    QCOMPARE(bench.large_(), QStringLiteral("Set to 28.9 N·m"));
+    QCOMPARE(QApplication::focusWidget(), bench.key(Key::Done));
+}
+
+void BenchRigTest::whatCannotBeTypedIsRefused_data()
+{
+    QTest::addColumn<QString>("length");
+    QTest::addColumn<QString>("angle");
+    QTest::newRow("no length") << QString() << QStringLiteral("45");
+    QTest::newRow("words") << QStringLiteral("long") << QStringLiteral("45");
+    QTest::newRow("a torque") << QStringLiteral("60 N·m") << QStringLiteral("45");
+    QTest::newRow("less than nothing") << QStringLiteral("-60 mm") << QStringLiteral("45");
+    QTest::newRow("no angle") << QStringLiteral("60 mm") << QString();
+    QTest::newRow("a length for an angle") << QStringLiteral("60 mm") << QStringLiteral("5 mm");
+}
+
+void BenchRigTest::whatCannotBeTypedIsRefused()
+{
+    QFETCH(QString, length);
+    QFETCH(QString, angle);
+    JointBench bench(row());
+    press(Qt::Key_W);
+    const auto &lines = static_cast<RuledRows *>(bench.rig().adapters()->model())->rows();
+    clickRow(bench.rig().adapters(), lines.back().id);
+    click(bench.rig().way()->key(int(TightenRigSheet::Way::Other)));
+    bench.rig().length()->setText(length);
+    bench.rig().angle()->setText(angle);
+    click(bench.rig().useKey());
+    // It stays, says why, and has the keyboard where it is mended.
+    QVERIFY(bench.rig().isVisible());
+    QVERIFY(bench.rig().length()->isRefused() || bench.rig().angle()->isRefused());
+    QVERIFY(QApplication::focusWidget() == bench.rig().length()->edit() || QApplication::focusWidget() == bench.rig().angle()->edit());
+    press(Qt::Key_Escape);
+    QVERIFY(!bench.rig().isVisible());
+    QCOMPARE(bench.large_(), QStringLiteral("Set to 32 N·m"));
+}
+
+void BenchRigTest::anAdapterOnAnUnknownLeverIsRefused()
+{
+    JointBench bench(row("20 ± 2 N·m"));
+    click(bench.key(Key::Wrench));
+    clickRow(bench.rig().tools(), bench.small->key());
+    clickRow(bench.rig().adapters(), bench.foot->key());
+    click(bench.rig().useKey());
+    const auto acts = bench.acts();
+    press(Qt::Key_Return);
+    QCOMPARE(bench.acts(), acts);
+    QCOMPARE(bench.said(), sentence(Error{ErrorKind::LeverMissing, {"small wrench"}}));
+}
+
+void BenchRigTest::aReadWrenchWantsItsReading()
+{
+    JointBench bench(row(), Wall::OneRead);
+    QCOMPARE(bench.large_(), QStringLiteral("Read 32 N·m"));
+    QCOMPARE(QApplication::focusWidget(), static_cast<QWidget *>(bench.sheet().bar()->edit()));
+    const auto acts = bench.acts();
+    press(Qt::Key_Return);
+    QCOMPARE(bench.acts(), acts);
+    QVERIFY(!bench.key(Key::WholePass)->isEnabled());
+    const int first = bench.inHand();
+    logTyped(QStringLiteral("31.5"));
+    QCOMPARE(bench.acts(), acts + 1);
+    QCOMPARE(typedText(*bench.fastener(first).ticks.front().fact.reading), QStringLiteral("31.5 N·m"));
+    QCOMPARE(bench.fastener(first).verdict(), std::optional(Verdict::Inside));
+    QVERIFY(bench.sheet().bar()->edit()->text().isEmpty());
+}
+
+void BenchRigTest::aReadingIsJudgedAsItIsTyped()
+{
+    JointBench bench(row(), Wall::OneRead);
+    QVERIFY2(bench.small_().contains(QStringLiteral("32 ± 4 N·m")), qPrintable(bench.small_()));
+    type(QStringLiteral("37"));
+    QVERIFY2(bench.small_().contains(verdictName(Verdict::High)), qPrintable(bench.small_()));
+    press(Qt::Key_Backspace);
+    press(Qt::Key_Backspace);
+    type(QStringLiteral("25 lbf·ft")); // 33.9 N·m
+    QVERIFY2(bench.small_().contains(verdictName(Verdict::Inside)), qPrintable(bench.small_()));
+}
+
+void BenchRigTest::readingsThatAreNone_data()
+{
+    QTest::addColumn<QString>("text");
+    for (const char *text : {"strong", "32 mm", "-32", "1,250", "32 32", "32 N", "1/0"})
+        QTest::newRow(text) << QString::fromUtf8(text);
+}
+
+void BenchRigTest::readingsThatAreNone()
+{
+    QFETCH(QString, text);
+    JointBench bench(row(), Wall::OneRead);
+    const auto acts = bench.acts();
+    bench.sheet().bar()->edit()->setText(text);
+    press(Qt::Key_Return);
+    QCOMPARE(bench.acts(), acts);
+    QVERIFY(!bench.said().isEmpty());
+    QCOMPARE(bench.sheet().bar()->edit()->text(), text);
+    QVERIFY(bench.sheet().bar()->edit()->isRefused());
+}
+
+void BenchRigTest::aFarReadingAsksOnce()
+{
+    JointBench bench(row(), Wall::OneRead);
+    const auto acts = bench.acts();
+    logTyped(QStringLiteral("320"));
+    QCOMPARE(bench.acts(), acts);
+    QVERIFY2(bench.said().contains(QStringLiteral("far from")), qPrintable(bench.said()));
+    press(Qt::Key_Return);
+    QCOMPARE(bench.acts(), acts + 1);
+}
+
+void BenchRigTest::aReadingOutsideIsTightenedAgainOrAccepted()
+{
+    JointBench bench(row(), Wall::OneRead);
+    const int first = bench.inHand();
+    logTyped(QStringLiteral("37"));
+    for (int i = 0; i < 3; ++i)
+        logTyped(QStringLiteral("32"));
+    QCOMPARE(bench.inHand(), first);
+    QCOMPARE(QApplication::focusWidget(), bench.key(Key::Again));
+    press(Qt::Key_Return);
+    QVERIFY(bench.fastener(first).ticks.empty());
+    logTyped(QStringLiteral("37"));
+    press(Qt::Key_C);
+    type(QStringLiteral("the manual allows 38"));
+    press(Qt::Key_Return);
+    QCOMPARE(bench.fastener(first).torqueAccepted, std::optional<std::string>("the manual allows 38"));
+    QSignalSpy finished(&bench.sheet(), &JointSheet::finished);
+    press(Qt::Key_Return);
+    QCOMPARE(finished.size(), 1);
+}
+
+void BenchRigTest::anAngleIsTurnedOn()
+{
+    JointText text = row();
+    text.passes = "target, + 90°, + 45°";
+    JointBench bench(text);
+    bench.tickTimes(4);
+    QCOMPARE(bench.large_(), QStringLiteral("Turn 90°"));
+    QVERIFY(bench.small_().contains(QStringLiteral("by a mark")));
+    const int first = bench.inHand();
+    press(Qt::Key_Return);
+    QCOMPARE(bench.fastener(first).ticks.back().fact.how, TickHow::ByAngle);
+    QVERIFY(!bench.fastener(first).ticks.back().fact.tool);
+    bench.tickTimes(3);
+    QVERIFY2(bench.small_().contains(QStringLiteral("135°")), qPrintable(bench.small_()));
+}
+
+APP_TEST(BenchRigTest)
+#include "bench_rig_test.moc"

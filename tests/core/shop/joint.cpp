@@ -1,0 +1,394 @@
+// What a joint's text says, what its passes go by, and whether its torque makes sense for its thread.
+#include <shop/joint.h>
+
+#include <measure/format.h>
+
+#include <gtest/gtest.h>
+
+#include <functional>
+
+namespace asleft {
+namespace {
+
+/// Twelve screws round a cover, in two passes and until none moves.
+JointText cover()
+{
+    JointText text;
+    text.name = "Cover";
+    text.thread = "M8";
+    text.strength = "8.8";
+    text.pattern = coverPattern(12).value();
+    text.target = "32 ± 4 N·m";
+    text.passes = "50 %, target, settle 3";
+    text.settle = SettleGround::Limiters;
+    return text;
+}
+
+/// Screws that are turned on by an angle from a snug torque; there is no target.
+JointText turnedOn()
+{
+    JointText text;
+    text.name = "Head";
+    text.thread = "M12x1.25";
+    text.strength = "10.9";
+    text.pattern = rowsPattern(2, 5).value();
+    text.passes = "40 N·m, +45°, +45°, +45°, +30°";
+    text.singleUse = SingleUse::TorqueToYield;
+    return text;
+}
+
+Joint read(const JointText &text, DecimalMark mark = DecimalMark::Point)
+{
+    return readJoint(text, mark).value();
+}
+
+Torque torque(std::string_view text)
+{
+    return parse<Torque>(text, TorqueUnit::NewtonMetre).value().value;
+}
+
+TEST(ReadJoint, ReadsEveryPart)
+{
+    const Joint joint = read(cover());
+    EXPECT_EQ(joint.text, cover());
+    EXPECT_EQ(joint.thread, parseThread("M8").value());
+    EXPECT_EQ(joint.strength, StrengthClass::C8_8);
+    EXPECT_EQ(joint.order, generateOrder(cover().pattern));
+    EXPECT_TRUE(joint.orderGenerated);
+    ASSERT_TRUE(joint.target);
+    EXPECT_EQ(joint.target->first.low, torque("28 N·m"));
+    EXPECT_EQ(joint.target->first.high, torque("36 N·m"));
+    EXPECT_FALSE(joint.target->second);
+    EXPECT_EQ(joint.passes, (std::vector<Pass>{PercentOfTarget{50}, AtTarget{}, Settle{3}}));
+    EXPECT_EQ(joint.tightening().order, joint.order);
+    EXPECT_EQ(joint.tightening().passes, joint.passes);
+}
+
+TEST(ReadJoint, KeepsWhatWasTypedWithoutTheBlanksAroundIt)
+{
+    JointText text = cover();
+    text.name = " Cover, upper \n";
+    text.thread = "\tm8 × 1.25 ";
+    text.strength = " 8,8 ";
+    text.order = " 1 2 3 4 5 6 7 8 9 10 11 12\n";
+    text.target = " 32 +/- 4 Nm ";
+    text.passes = " 50%; target ";
+    text.driveSize = " 13 mm ";
+    text.engagement = " 20 mm ";
+    text.source = {" Manual ", " 4-12 ", Certainty::ToldByPerson};
+    text.answered = " the manual says so twice ";
+    text.pattern.places[3].thread = " M6 ";
+    text.pattern.places[3].length = " 30 mm ";
+    const Joint joint = read(text);
+    JointText kept = cover();
+    kept.name = "Cover, upper";
+    kept.thread = "m8 × 1.25";
+    kept.strength = "8,8";
+    kept.order = "1 2 3 4 5 6 7 8 9 10 11 12";
+    kept.target = "32 +/- 4 Nm";
+    kept.passes = "50%; target";
+    kept.driveSize = "13 mm";
+    kept.engagement = "20 mm";
+    kept.source = {"Manual", "4-12", Certainty::ToldByPerson};
+    kept.answered = "the manual says so twice";
+    kept.pattern.places[3].thread = "M6";
+    kept.pattern.places[3].length = "30 mm";
+    EXPECT_EQ(joint.text, kept);
+    EXPECT_EQ(joint.thread, parseThread("M8").value());
+    EXPECT_EQ(read(joint.text).text, kept) << "what was kept reads as the same again";
+}
+
+TEST(ReadJoint, NeedsNoMoreThanANameAPatternAndATarget)
+{
+    JointText text;
+    text.name = "Cover";
+    text.pattern = rowPattern(4).value();
+    text.target = "9";
+    text.unit = TorqueUnit::PoundInch;
+    const Joint joint = read(text);
+    EXPECT_FALSE(joint.thread);
+    EXPECT_FALSE(joint.strength);
+    EXPECT_EQ(joint.order, (TighteningOrder{2, 3, 1, 4})); // from the centre of a row of four: CHECKVALUES, published
+    EXPECT_EQ(joint.passes, std::vector<Pass>{AtTarget{}});
+    EXPECT_EQ(targetOf(joint)->value, torque("9 lbf·in"));
+}
+
+TEST(ReadJoint, TheManualsOrderIsNotGenerated)
+{
+    JointText text = cover();
+    text.pattern = rowPattern(4).value();
+    text.order = "4-3-2-1";
+    const Joint joint = read(text);
+    EXPECT_EQ(joint.order, (TighteningOrder{4, 3, 2, 1}));
+    EXPECT_FALSE(joint.orderGenerated);
+}
+
+TEST(ReadJoint, PassesThatAskForNoTargetNeedNone)
+{
+    const Joint joint = read(turnedOn());
+    EXPECT_FALSE(joint.target);
+    EXPECT_FALSE(targetOf(joint));
+    ASSERT_EQ(joint.passes.size(), 5U);
+    EXPECT_EQ(totalAngle(joint.passes, 4), degrees(165)); // TM 10-3930-669-20 Table E-1
+    JointText byHand = turnedOn();
+    byHand.passes = "finger";
+    EXPECT_EQ(read(byHand).passes, std::vector<Pass>{FingerTight{}});
+}
+
+TEST(ReadJoint, ReadsNumbersByTheMark)
+{
+    JointText text = cover();
+    text.target = "32,5 ± 2,5 N·m";
+    text.passes = "10,5 N·m, target";
+    const Joint joint = read(text, DecimalMark::Comma);
+    EXPECT_EQ(targetOf(joint)->value, torque("32.5 N·m"));
+    EXPECT_EQ(std::get<AtTorque>(joint.passes[0]).torque.value, torque("10.5 N·m"));
+    text.target = "1.250 N·m"; // with a comma for the mark it may be a thousand
+    EXPECT_EQ(readJoint(text, DecimalMark::Comma).error().kind, ErrorKind::AmbiguousNumber);
+}
+
+TEST(ReadJoint, BothPrintedTargets)
+{
+    JointText text = cover();
+    text.otherTarget = "21-26 lbf·ft";
+    const Joint both = read(text);
+    ASSERT_TRUE(both.target && both.target->second);
+    EXPECT_EQ(both.target->second->unit, TorqueUnit::PoundFoot);
+    EXPECT_EQ(targetOf(both)->value, torque("32 N·m")) << "the passes go by the first";
+    text.target.clear();
+    const Joint other = read(text);
+    ASSERT_TRUE(other.target);
+    EXPECT_EQ(other.target->first.unit, TorqueUnit::PoundFoot) << "in the second field alone it counts all the same";
+}
+
+TEST(ReadJoint, EitherGroundAllowsToSettle)
+{
+    for (const SettleGround ground : {SettleGround::Limiters, SettleGround::ManualSaysSo}) {
+        JointText text = cover();
+        text.settle = ground;
+        EXPECT_TRUE(readJoint(text));
+    }
+}
+
+struct Refusal {
+    const char *what;
+    std::function<void(JointText &)> spoil;
+    Error error;
+};
+void PrintTo(const Refusal &refusal, std::ostream *out)
+{
+    *out << refusal.what;
+}
+
+class RefusedJoint : public testing::TestWithParam<Refusal> {};
+
+TEST_P(RefusedJoint, SaysWhy)
+{
+    JointText text = cover();
+    GetParam().spoil(text);
+    const auto joint = readJoint(text);
+    ASSERT_FALSE(joint);
+    EXPECT_EQ(joint.error().kind, GetParam().error.kind);
+    EXPECT_EQ(joint.error().arguments, GetParam().error.arguments);
+}
+
+Refusal pattern(const char *what, std::function<void(Pattern &)> spoil, Error error)
+{
+    return {what, [spoil = std::move(spoil)](JointText &text) { spoil(text.pattern); }, std::move(error)};
+}
+Refusal order(const char *typed, Error error)
+{
+    return {typed, [typed](JointText &text) { text.order = typed; }, std::move(error)};
+}
+Refusal target(const char *typed, Error error)
+{
+    return {typed, [typed](JointText &text) { text.target = typed; }, std::move(error)};
+}
+Refusal otherTarget(const char *typed, Error error)
+{
+    return {typed, [typed](JointText &text) { text.otherTarget = typed; }, std::move(error)};
+}
+Refusal passes(const char *typed, Error error)
+{
+    return {typed, [typed](JointText &text) { text.passes = typed; }, std::move(error)};
+}
+
+Pattern manyPlaces(int count)
+{
+    Pattern many{PatternKind::Row, {}};
+    for (int i = 1; i <= count; ++i)
+        many.places.push_back({i, static_cast<double>(i), 0});
+    return many;
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    NameThreadAndClass, RefusedJoint,
+    testing::Values(
+        Refusal{"no name", [](JointText &text) { text.name = " \t"; }, {ErrorKind::NameMissing, {"joint"}}},
+        Refusal{"thread", [](JointText &text) { text.thread = "eight"; }, {ErrorKind::ThreadUnread, {"eight"}}},
+        Refusal{"no such pitch", [](JointText &text) { text.thread = "M8x3"; }, {ErrorKind::ThreadUnknown, {"M8x3", "M8, M8x1, M8x0.75"}}},
+        Refusal{
+            "one fastener's thread", [](JointText &text) { text.pattern.places[4].thread = "five"; }, {ErrorKind::ThreadUnread, {"five"}}},
+        Refusal{"class", [](JointText &text) { text.strength = "11.9"; }, {ErrorKind::ClassUnknown, {"11.9"}}}));
+
+INSTANTIATE_TEST_SUITE_P(
+    Patterns, RefusedJoint,
+    testing::Values(pattern("none", [](Pattern &places) { places.places.clear(); }, {ErrorKind::PatternCount, {"0", "1", "200"}}),
+                    pattern("10 000", [](Pattern &places) { places = manyPlaces(10'000); },
+                            {ErrorKind::PatternCount, {"10000", "1", "200"}}),
+                    pattern("a number twice", [](Pattern &places) { places.places[1].number = 1; }, {ErrorKind::PatternNumber, {"1"}}),
+                    pattern("number 0", [](Pattern &places) { places.places[1].number = 0; }, {ErrorKind::PatternNumber, {"0"}}),
+                    pattern("on top of another",
+                            [](Pattern &places) {
+                                places.places[1].x = places.places[0].x;
+                                places.places[1].y = places.places[0].y;
+                            },
+                            {ErrorKind::PlacesTooClose, {"1", "2"}})));
+
+INSTANTIATE_TEST_SUITE_P(Orders, RefusedJoint,
+                         testing::Values(order("1-2-3-4-5-6-7-8-9-10-11-eleven", {ErrorKind::OrderUnread, {"eleven"}}),
+                                         order("1-2-3-4-5-6-7-8-9-10-11-13", {ErrorKind::OrderUnknown, {"13"}}),
+                                         order("1-2-3-4-5-6-7-8-9-10-11-7", {ErrorKind::OrderTwice, {"7"}}),
+                                         order("1-2-3-4-5-6-7-8-9-10-12", {ErrorKind::OrderMissing, {"11"}})));
+
+INSTANTIATE_TEST_SUITE_P(Targets, RefusedJoint,
+                         testing::Values(target("thirty", {ErrorKind::NotANumber, {"thirty"}}),
+                                         target("-5 N·m", {ErrorKind::NegativeValue, {"-5 N·m"}}),
+                                         target("32 mm", {ErrorKind::UnknownUnit, {"mm", acceptedUnits<Torque>()}}),
+                                         target("1,250 N·m", {ErrorKind::AmbiguousNumber, {"1,250 N·m"}}),
+                                         target("36-28 N·m", {ErrorKind::BandUpsideDown, {"36.0 N·m", "28.0 N·m"}}),
+                                         target("", {ErrorKind::TargetMissing, {"50 %"}}),
+                                         target("0 N·m", {ErrorKind::PassesFall, {"50 %"}}),
+                                         otherTarget("high", {ErrorKind::NotANumber, {"high"}}),
+                                         otherTarget("30 ± 4 N·m", {ErrorKind::BandSameSystem, {"30 ± 4 N·m"}}),
+                                         otherTarget("60-70 lbf·ft", {ErrorKind::BandSystemsDiffer, {"32 ± 4 N·m", "60-70 lbf·ft"}})));
+
+INSTANTIATE_TEST_SUITE_P(
+    Passes, RefusedJoint,
+    testing::Values(
+        passes("half, target", {ErrorKind::PassUnread, {"half"}}), passes("120 %", {ErrorKind::PassOverTarget, {"120 %"}}),
+        passes("40 N·m, target", {ErrorKind::PassOverTarget, {"40 N·m"}}), passes("target, 50 %", {ErrorKind::PassesFall, {"50 %"}}),
+        passes("50 %, finger, target", {ErrorKind::FingerNotFirst, {}}), passes("finger, +90°", {ErrorKind::AngleWithoutSnug, {"+90°"}}),
+        passes("50 %, +2 turns, +1°", {ErrorKind::AngleTooLarge, {"721"}}),
+        passes("50 %, +90°, target", {ErrorKind::TorqueAfterAngle, {"target"}}),
+        passes("target, +90°, settle 3", {ErrorKind::SettleAfterAngle, {}}), passes("50 %, settle 3", {ErrorKind::SettleMisplaced, {}}),
+        passes("finger,5%,10%,15%,20%,25%,30%,35%,40%,45%,50%,55%,60%", {ErrorKind::PassesTooMany, {"13", "12"}}),
+        Refusal{"no ground to settle", [](JointText &text) { text.settle = SettleGround::No; }, {ErrorKind::SettleNotAllowed, {}}}));
+
+struct TargetCase {
+    const char *typed;
+    const char *value;
+    const char *shown;
+};
+
+class TargetOf : public testing::TestWithParam<TargetCase> {};
+
+TEST_P(TargetOf, IsTheNominalElseTheMiddle)
+{
+    JointText text = cover();
+    text.target = GetParam().typed;
+    const auto target = targetOf(read(text));
+    ASSERT_TRUE(target);
+    EXPECT_EQ(target->value, torque(GetParam().value));
+    EXPECT_EQ(formatTyped(*target), GetParam().shown);
+}
+
+INSTANTIATE_TEST_SUITE_P(All, TargetOf,
+                         testing::Values(TargetCase{"32 ± 4 N·m", "32 N·m", "32 N·m"}, TargetCase{"32", "32 N·m", "32 N·m"},
+                                         TargetCase{"32 +4 -0 N·m", "32 N·m", "32 N·m"},  // not the middle
+                                         TargetCase{"40 ft-lb", "40 lbf·ft", "40 ft-lb"}, // in its own words
+                                         TargetCase{"40 ft-lb ± 10 %", "40 lbf·ft", "40 lbf·ft"},
+                                         TargetCase{"28-36 N·m", "32 N·m", "32 N·m"}, TargetCase{"28-35 N·m", "31.5 N·m", "31.5 N·m"},
+                                         TargetCase{"20-25 lbf·ft", "22.5 lbf·ft", "22.5 lbf·ft"}, // both ends are rounded already
+                                         TargetCase{"2.5-3.1 kgf·m", "2.8 kgf·m", "2.8 kgf·m"},
+                                         TargetCase{"at least 30 N·m", "30 N·m", "30 N·m"}, // one limit: that
+                                         TargetCase{"at most 12 lbf·in", "12 lbf·in", "12 lbf·in"}));
+
+TEST(ThreadOf, IsTheFastenersOwnElseTheJoints)
+{
+    JointText text = cover();
+    text.pattern.places[2].thread = "M6";
+    Joint joint = read(text);
+    EXPECT_EQ(threadOf(joint, 1), parseThread("M8").value());
+    EXPECT_EQ(threadOf(joint, 3), parseThread("M6").value());
+    EXPECT_FALSE(threadOf(joint, 13));
+    text.thread.clear();
+    joint = read(text);
+    EXPECT_FALSE(threadOf(joint, 1));
+    EXPECT_EQ(threadOf(joint, 3), parseThread("M6").value());
+}
+
+/// One screw with this thread, class and target.
+JointText screw(const char *thread, const char *strength, const char *target)
+{
+    JointText text;
+    text.name = "Screw";
+    text.thread = thread;
+    text.strength = strength;
+    text.pattern = rowPattern(1).value();
+    text.target = target;
+    return text;
+}
+
+TEST(PreloadCheck, ReckonsTheTarget)
+{
+    const auto check = preloadCheck(read(screw("M8", "8.8", "25 ± 3 N·m")));
+    ASSERT_TRUE(check);
+    EXPECT_DOUBLE_EQ(check->nutFactor, 0.20);                  // zinc, dry (Shigley, Table 8-15)
+    EXPECT_DOUBLE_EQ(check->newtons, 25 / (0.20 * 0.008));     // F = T/(K·d)
+    EXPECT_NEAR(*check->shareOfProof, 15'625 / 21'200., 2e-3); // proof load of M8 8.8, three figures: ISO 898-1
+    EXPECT_FALSE(check->doubt);
+}
+
+TEST(PreloadCheck, GoesByTheManualsConditionElseByTheFinishDry)
+{
+    JointText text = screw("M8", "8.8", "25 N·m");
+    text.finish = Finish::Black;
+    EXPECT_DOUBLE_EQ(preloadCheck(read(text))->nutFactor, 0.30); // Shigley, Table 8-15
+    text.condition = ThreadCondition::Oiled;
+    EXPECT_DOUBLE_EQ(preloadCheck(read(text))->nutFactor, 0.18);
+}
+
+TEST(PreloadCheck, NeedsATargetAndAThread)
+{
+    EXPECT_FALSE(preloadCheck(read(screw("", "8.8", "25 N·m"))));
+    EXPECT_FALSE(preloadCheck(read(turnedOn()))); // no target
+}
+
+TEST(PreloadCheck, AsksWhetherTheUnitSlipped)
+{
+    for (const char *target : {"60 lbf·ft", "60 ± 5 lbf·ft", "55-65 lbf·ft"}) {
+        const auto check = preloadCheck(read(screw("M5", "8.8", target)));
+        ASSERT_TRUE(check && check->doubt) << target;
+        EXPECT_GT(check->doubt->times, 12) << "some 13 times what an M5 takes";
+        EXPECT_LT(check->doubt->times, 14);
+        EXPECT_EQ(check->doubt->meant, TorqueUnit::PoundInch);
+        EXPECT_EQ(check->doubt->meantValue, torque("60 lbf·in")) << target;
+    }
+}
+
+TEST(PreloadCheck, TakesAnOrdinaryClassForTheDoubtAlone)
+{
+    const auto metric = preloadCheck(read(screw("M5", "", "60 lbf·ft")));
+    EXPECT_FALSE(metric->shareOfProof);
+    EXPECT_EQ(metric->doubt, preloadCheck(read(screw("M5", "8.8", "60 lbf·ft")))->doubt);
+    const auto inch = preloadCheck(read(screw("1/4-20", "", "100 lbf·ft")));
+    EXPECT_FALSE(inch->shareOfProof);
+    ASSERT_TRUE(inch->doubt);
+    EXPECT_EQ(inch->doubt, preloadCheck(read(screw("1/4-20", "grade 5", "100 lbf·ft")))->doubt);
+}
+
+TEST(PreloadCheck, ASnugTorqueBeforeAnAngleIsNeverTooLittle)
+{
+    JointText text = screw("M12", "8.8", "2 N·m"); // a fortieth of what it takes
+    const auto whole = preloadCheck(read(text));
+    ASSERT_TRUE(whole && whole->doubt);
+    EXPECT_LT(whole->doubt->times, 0.05);
+    text.passes = "target, +90°";
+    EXPECT_FALSE(preloadCheck(read(text))->doubt);
+    text.target = "500 N·m"; // but it may be too much
+    EXPECT_TRUE(preloadCheck(read(text))->doubt);
+}
+
+} // namespace
+} // namespace asleft

@@ -1,0 +1,158 @@
+#pragma once
+
+#include "story.h"
+
+namespace asleft {
+
+inline const JointId cover{1};
+inline const JointId headBolts{2};
+inline const JointId smallScrew{3};
+inline const ToolId wrench{1};
+inline const ToolId dialWrench{2};
+
+inline Typed<Torque> torque(std::string_view text)
+{
+    return parse<Torque>(text, TorqueUnit::NewtonMetre).value();
+}
+
+inline SpecBand<Torque> torqueBands(std::string_view first, std::string_view second = {})
+{
+    std::optional<Band<Torque>> other;
+    if (!second.empty())
+        other = parseBand<Torque>(second, TorqueUnit::PoundFoot).value();
+    return pairBands(parseBand<Torque>(first, TorqueUnit::NewtonMetre).value(), other).value();
+}
+
+/// A joint as readJoint() would read it, put together by hand.
+inline Joint jointOf(JointId id, std::string_view pattern, std::string_view order, std::string_view passes)
+{
+    Joint joint{.id = id, .engine = ourEngine, .text = {}};
+    joint.text.name = "joint";
+    joint.text.pattern = parsePattern(pattern).value();
+    joint.order = parseOrder(order, joint.text.pattern).value();
+    joint.passes = parsePasses(passes, TorqueUnit::NewtonMetre).value();
+    return joint;
+}
+
+/// A cover of four at 32 ± 4 N·m, half first and then until none moves, and its line; three head bolts that are used once, turned on from
+/// a snug torque; a screw whose 3 N·m stand alone. The lines: the cover loosened, the cover tightened, the bolts tightened.
+inline JobFrame jointFrame()
+{
+    JobFrame frame = usualFrame();
+    Joint first = jointOf(cover, "circle of 4", "1-3-2-4", "50 %, target, settle 2");
+    first.target = torqueBands("32 ± 4 N·m", "24 ± 3 lbf·ft");
+    Joint bolts = jointOf(headBolts, "row of 3", "2-1-3", "finger, 40 N·m, +90°");
+    bolts.text.singleUse = SingleUse::TorqueToYield;
+    Joint screw = jointOf(smallScrew, "1", "1", "target");
+    screw.target = torqueBands("3 N·m");
+    frame.joints = {first, bolts, screw};
+    const auto step = [](int id, StepKind kind, Gate before, JointId joint) {
+        return Step{StepId(id), kind, "joint", "", before, {}, joint};
+    };
+    frame.job.steps = {step(1, StepKind::Loosen, Gate::TurningTheCrank, cover), step(2, StepKind::Tighten, Gate::TurningTheCrank, cover),
+                       step(3, StepKind::Tighten, Gate::HandOver, headBolts)};
+    return frame;
+}
+
+/// Acts on the joints of one job, told in order.
+class JointStory : public Story {
+public:
+    JointStory() : Story(jointFrame()) {}
+    explicit JointStory(JobFrame told) : Story(std::move(told)) {}
+
+    JointId joint = cover; ///< the acts told from here on are about it
+    int revision = 1;
+
+    [[nodiscard]] TicksFact ticked(int pass, const std::vector<int> &fasteners, int round = 1) const
+    {
+        TicksFact fact{.joint = joint, .revision = revision, .ticks = {}};
+        for (const int fastener : fasteners)
+            fact.ticks.push_back({{fastener, pass, round}});
+        return fact;
+    }
+    /// With a wrench that was set to this.
+    ActSeq set(std::string_view setting, int pass, const std::vector<int> &fasteners)
+    {
+        TicksFact fact = ticked(pass, fasteners);
+        fact.tool = wrench;
+        fact.setting = torque(setting);
+        return log(std::move(fact));
+    }
+    ActSeq read(std::string_view reading, std::string_view uncertainty, int pass, const std::vector<int> &fasteners)
+    {
+        TicksFact fact = ticked(pass, fasteners);
+        fact.how = TickHow::ReadTool;
+        fact.tool = dialWrench;
+        fact.reading = torque(reading);
+        fact.uncertainty = torque(uncertainty).value;
+        return log(std::move(fact));
+    }
+    ActSeq byFeel(int pass, const std::vector<int> &fasteners)
+    {
+        TicksFact fact = ticked(pass, fasteners);
+        fact.how = TickHow::ByFeel;
+        fact.reason = "no room for a wrench";
+        return log(std::move(fact));
+    }
+    ActSeq settle(int round, const std::vector<int> &fasteners, bool moved, int pass = 2)
+    {
+        TicksFact fact = ticked(pass, fasteners, round);
+        fact.setting = torque("32 N·m");
+        for (Tick &tick : fact.ticks)
+            tick.moved = moved;
+        return log(std::move(fact));
+    }
+    ActSeq untick(int pass, const std::vector<int> &fasteners)
+    {
+        UntickedFact fact{joint, {}};
+        for (const int fastener : fasteners)
+            fact.places.push_back({fastener, pass, 1});
+        return log(std::move(fact));
+    }
+    ActSeq loosened(const std::vector<int> &fasteners, FoundHow how = FoundHow::NotNoted, std::string_view measured = {})
+    {
+        LoosenedFact fact{.joint = joint, .revision = revision, .fasteners = fasteners, .how = how};
+        if (!measured.empty())
+            fact.torque = torque(measured);
+        return log(std::move(fact));
+    }
+    ActSeq begin(int by) { return log(JointBegunFact{joint, by}); }
+    ActSeq fitted(const std::vector<int> &fasteners, Fitted as) { return log(FittedFact{joint, fasteners, as}); }
+    ActSeq accept(AcceptedWhat what, const std::vector<int> &fasteners = {}, const std::string &reason = "checked")
+    {
+        return log(AcceptedFact{joint, what, fasteners, reason});
+    }
+    ActSeq finding(const std::string &text) { return log(FindingFact{joint, {1}, text}); }
+
+    /// The cover tightened to its end, with nothing the matter.
+    void tightenCover()
+    {
+        const std::vector<int> all{1, 3, 2, 4};
+        set("16 N·m", 0, all);
+        set("32 N·m", 1, all);
+        settle(1, all, false);
+    }
+    /// Another revision of the joint, with other passes.
+    void revise(std::string_view passes, Certainty certainty = Certainty::ReadInManual)
+    {
+        Joint next = *frame.jointNow(joint);
+        ++next.revision;
+        next.passes = parsePasses(passes, TorqueUnit::NewtonMetre).value();
+        next.text.source.certainty = certainty;
+        frame.joints.push_back(next);
+    }
+
+    [[nodiscard]] JointState now() const { return state().joints.at(joint); }
+    [[nodiscard]] FastenerState fastener(int number) const { return now().fasteners.at(number); }
+    [[nodiscard]] FastenerStage stage(int number) const { return fastener(number).stage; }
+    [[nodiscard]] bool settled() const { return now().settled(jointInHand(state(), joint)); }
+    [[nodiscard]] JointWants wants() const { return jointWants(jointInHand(state(), joint), now()); }
+    [[nodiscard]] std::optional<TickPlace> next() const { return now().progress.next; }
+};
+
+inline TickPlace place(int fastener, int pass, int round = 1)
+{
+    return {fastener, pass, round};
+}
+
+} // namespace asleft

@@ -1,0 +1,136 @@
+// What a tick is worth, what of it is accepted, and what was found loose.
+#include "joint_story.h"
+
+namespace asleft {
+namespace {
+
+TEST(TickMade, ASetToolIsJudgedByItsSettingLimitsIncluded)
+{
+    JointStory story;
+    const auto verdict = [&](std::string_view setting) {
+        story.set(setting, 1, {1});
+        return story.fastener(1).verdict();
+    };
+    EXPECT_EQ(verdict("28 N·m"), Verdict::Inside);
+    EXPECT_EQ(verdict("36 N·m"), Verdict::Inside);
+    EXPECT_EQ(verdict("27.99 N·m"), Verdict::Low);
+    EXPECT_EQ(verdict("36.01 N·m"), Verdict::High);
+    // 27 lbf·ft is 36.61 N·m: above the band in newton-metres, on the limit of the one in pound-feet.
+    EXPECT_EQ(verdict("27 lbf·ft"), Verdict::Inside);
+    EXPECT_EQ(verdict("27.1 lbf·ft"), Verdict::High);
+}
+
+TEST(TickMade, AReadToolByItsReadingAndUncertainty)
+{
+    JointStory story;
+    const auto verdict = [&](std::string_view reading, std::string_view uncertainty) {
+        story.read(reading, uncertainty, 1, {1});
+        return story.fastener(1).verdict();
+    };
+    EXPECT_EQ(verdict("29 N·m", "1 N·m"), Verdict::Inside);
+    EXPECT_EQ(verdict("28.9 N·m", "1 N·m"), Verdict::TooClose);
+    EXPECT_EQ(verdict("27 N·m", "1 N·m"), Verdict::Low);
+    EXPECT_EQ(verdict("28 N·m", "0 N·m"), Verdict::Inside);
+}
+
+TEST(TickMade, OnlyTargetAndSettlePassesAreJudged)
+{
+    JointStory story;
+    story.set("1 N·m", 0, {1});
+    EXPECT_FALSE(story.fastener(1).verdict());
+    EXPECT_EQ(story.fastener(1).ticks.front().torque, torque("1 N·m").value);
+    story.settle(1, {1}, true);
+    EXPECT_EQ(story.fastener(1).verdict(), Verdict::Inside);
+    story.byFeel(0, {2});
+    EXPECT_EQ(story.fastener(2).verdict(), Verdict::ByFeel);
+    EXPECT_FALSE(story.fastener(2).ticks.front().torque);
+}
+
+TEST(TickMade, OutOfRangeOrUnknownIsNotProved)
+{
+    JointStory story;
+    TicksFact fact = story.ticked(1, {1});
+    fact.setting = torque("32 N·m");
+    fact.outOfRange = true;
+    story.log(fact);
+    EXPECT_EQ(story.fastener(1).verdict(), Verdict::TooClose);
+    fact = story.ticked(1, {2});
+    story.log(fact);
+    EXPECT_EQ(story.fastener(2).verdict(), Verdict::TooClose) << "nobody knows what it was set to";
+}
+
+TEST(TickMade, ThroughAnAdapterByWhatTheFastenerGot)
+{
+    // FAA AC 43.13-1B, ch. 7: a wrench of lever L with an adapter of length E straight out gives T = S·(L + E)/L.
+    JointStory story;
+    TicksFact fact = story.ticked(1, {1});
+    fact.setting = torque("25.6 N·m");
+    fact.fit = FitUsed{ToolId(7), {length("100 mm").value, degrees(0)}};
+    story.log(fact);
+    EXPECT_FALSE(story.fastener(1).ticks.front().torque) << "of a wrench whose lever nobody knows";
+    fact.lever = length("400 mm").value;
+    story.log(fact);
+    EXPECT_EQ(story.fastener(1).ticks.front().torque, torque("32 N·m").value);
+    EXPECT_EQ(story.fastener(1).verdict(), Verdict::Inside);
+    fact.fit->fit.angle = degrees(90);
+    fact.lever.reset();
+    story.log(fact);
+    EXPECT_EQ(story.fastener(1).ticks.front().torque, torque("25.6 N·m").value) << "across, it changes nothing";
+    EXPECT_EQ(story.fastener(1).verdict(), Verdict::Low);
+}
+
+TEST(JointWorth, ByFeelAcceptedAndTickedAgain)
+{
+    JointStory story;
+    story.joint = smallScrew;
+    story.accept(AcceptedWhat::ByFeel, {1});
+    story.byFeel(0, {1});
+    EXPECT_FALSE(story.fastener(1).feelAccepted) << "accepted before it was there";
+    EXPECT_EQ(story.fastener(1).verdict(), Verdict::ByFeel);
+    EXPECT_TRUE(story.settled()) << "by feel is done";
+    story.accept(AcceptedWhat::ByFeel, {1}, "no wrench goes in");
+    EXPECT_EQ(story.fastener(1).feelAccepted, "no wrench goes in");
+    story.byFeel(0, {1});
+    EXPECT_FALSE(story.fastener(1).feelAccepted) << "a new tick wants a new word";
+    story.set("3 N·m", 0, {1});
+    story.accept(AcceptedWhat::ByFeel, {1});
+    EXPECT_FALSE(story.fastener(1).byFeel());
+    EXPECT_FALSE(story.fastener(1).feelAccepted) << "nothing of it is by feel now";
+    EXPECT_EQ(story.fastener(1).verdict(), Verdict::Inside);
+}
+
+TEST(JointWorth, ATorqueOutsideAcceptedAndTickedAgain)
+{
+    JointStory story;
+    story.joint = smallScrew;
+    story.set("2 N·m", 0, {1});
+    EXPECT_FALSE(story.settled());
+    EXPECT_EQ(story.wants(), (JointWants{JointWants::Kind::TorqueOutside, {1}}));
+    story.accept(AcceptedWhat::Torque, {1});
+    EXPECT_TRUE(story.settled());
+    story.set("2 N·m", 0, {1});
+    EXPECT_FALSE(story.settled());
+    story.set("3 N·m", 0, {1});
+    EXPECT_TRUE(story.settled());
+    story.accept(AcceptedWhat::Torque, {1});
+    EXPECT_FALSE(story.fastener(1).torqueAccepted) << "nothing to accept";
+}
+
+TEST(JointWorth, FoundLoose)
+{
+    JointStory story;
+    story.loosened({1}, FoundHow::LooseByFeel);
+    story.loosened({2}, FoundHow::Measured, "13.9 N·m");
+    story.loosened({3}, FoundHow::Measured, "14 N·m"); // half of 32 − 4
+    story.loosened({4}, FoundHow::TightByFeel);
+    const JobState state = story.state();
+    EXPECT_EQ(foundLoose(jointInHand(state, cover), state.joints.at(cover)), (std::vector{1, 2}));
+    Joint bare = jointInHand(state, cover);
+    bare.target.reset();
+    EXPECT_EQ(foundLoose(bare, state.joints.at(cover)), std::vector{1}) << "nothing to hold a torque against";
+    bare.target = torqueBands("at most 40 N·m");
+    EXPECT_EQ(foundLoose(bare, state.joints.at(cover)), std::vector{1});
+}
+
+} // namespace
+} // namespace asleft

@@ -1,0 +1,210 @@
+// What to set a wrench to, and what a joint asks of the tools of a shop.
+#include <shop/joint.h>
+
+#include <measure/format.h>
+
+#include <gtest/gtest.h>
+
+namespace asleft {
+namespace {
+
+using std::chrono::days;
+using std::chrono::sys_days;
+
+constexpr sys_days today = std::chrono::year{2027} / 3 / 15;
+
+Typed<Torque> torque(std::string_view text)
+{
+    return parse<Torque>(text, TorqueUnit::NewtonMetre).value();
+}
+Typed<Length> length(std::string_view text)
+{
+    return parse<Length>(text, LengthUnit::Millimetre).value();
+}
+
+Tool wrench(std::string_view least, std::string_view most, std::string_view lever = "400 mm", ToolKind kind = ToolKind::TorqueSet)
+{
+    Tool tool{ToolId(1), "wrench", "", {}, kind};
+    tool.torque = TorqueTool{.read = kind == ToolKind::TorqueRead, .least = torque(least), .most = torque(most), .calibrationDue = today};
+    if (!lever.empty()) {
+        tool.lever = length(lever);
+        tool.torque->lever = tool.lever->value;
+    }
+    return tool;
+}
+Tool adapter(std::string_view text)
+{
+    Tool tool{ToolId(2), "adapter", "", {}, ToolKind::Adapter};
+    tool.length = length(text);
+    return tool;
+}
+AdapterFit fit(std::string_view text, std::int64_t angle)
+{
+    return {length(text).value, degrees(angle)};
+}
+
+struct SettingCase {
+    const char *most; ///< of the wrench, in its own unit
+    const char *wanted;
+    std::optional<AdapterFit> fit;
+    const char *shown;
+};
+
+class Setting : public testing::TestWithParam<SettingCase> {};
+
+TEST_P(Setting, IsInTheWrenchsOwnUnitAndFigures)
+{
+    const auto setting = settingOn(wrench("0", GetParam().most), torque(GetParam().wanted).value, GetParam().fit);
+    ASSERT_TRUE(setting);
+    EXPECT_EQ(formatTyped(*setting), GetParam().shown);
+    EXPECT_EQ(setting->value, torque(GetParam().shown).value) << "of the figures, not of what was rounded to them";
+}
+
+// 32 N·m are 23.602 lbf·ft, 283.23 lbf·in, 3.2631 kgf·m: from the exact definitions. With an adapter: T·L/(L + E·cos a).
+INSTANTIATE_TEST_SUITE_P(
+    All, Setting,
+    testing::Values(SettingCase{"200 N·m", "32 N·m", {}, "32.0 N·m"}, SettingCase{"150 lbf·ft", "32 N·m", {}, "23.6 lbf·ft"},
+                    SettingCase{"400 lbf·in", "32 N·m", {}, "283 lbf·in"}, SettingCase{"20 kgf·m", "32 N·m", {}, "3.26 kgf·m"},
+                    SettingCase{"500 kgf·cm", "32 N·m", {}, "326 kgf·cm"}, SettingCase{"200 N·m", "32 N·m", fit("40 mm", 90), "32.0 N·m"},
+                    SettingCase{"200 N·m", "32 N·m", fit("0 mm", 0), "32.0 N·m"},
+                    SettingCase{"200 N·m", "32 N·m", fit("40 mm", 0), "29.1 N·m"},       // 32·400/440
+                    SettingCase{"200 N·m", "32 N·m", fit("40 mm", 180), "35.6 N·m"},     // 32·400/360
+                    SettingCase{"150 lbf·ft", "32 N·m", fit("40 mm", 0), "21.5 lbf·ft"}, // 21.456
+                    SettingCase{"200 N·m", "32.25 N·m", {}, "32.2 N·m"},                 // a half goes to the even one
+                    SettingCase{"200 N·m", "32.35 N·m", {}, "32.4 N·m"},
+                    SettingCase{"200 N·m", "10 N·m", {}, "10.0 N·m"},   // a step is one percent
+                    SettingCase{"200 N·m", "9.96 N·m", {}, "9.96 N·m"}, // it would be more
+                    SettingCase{"30 N·m", "0.3 N·m", {}, "0.300 N·m"}, SettingCase{"400 lbf·in", "99.5 lbf·in", {}, "99.5 lbf·in"},
+                    SettingCase{"20 kgf·m", "0.5 kgf·m", {}, "0.500 kgf·m"}, SettingCase{"200 N·m", "0 N·m", {}, "0.0 N·m"}));
+
+TEST(SettingOn, AReadWrenchShowsTheSame)
+{
+    EXPECT_EQ(settingOn(wrench("5", "50 lbf·ft", "", ToolKind::TorqueRead), torque("32 N·m").value, {})->text, "23.6");
+}
+
+TEST(SettingOn, ALeverIsNeededOnlyWhereItChangesSomething)
+{
+    const Tool unknown = wrench("20", "200", "");
+    const Torque wanted = torque("32 N·m").value;
+    EXPECT_TRUE(settingOn(unknown, wanted, {}));
+    EXPECT_EQ(settingOn(unknown, wanted, fit("40 mm", 90))->value, wanted);
+    EXPECT_EQ(settingOn(unknown, wanted, fit("0 mm", 45))->value, wanted);
+    EXPECT_EQ(settingOn(unknown, wanted, fit("40 mm", 0)).error(), (Error{ErrorKind::LeverMissing, {"wrench"}}));
+}
+
+TEST(SettingOn, RefusesWhatIsNoTorqueWrenchAndFitsThatCannotBe)
+{
+    const Torque wanted = torque("32 N·m").value;
+    EXPECT_EQ(settingOn(adapter("40 mm"), wanted, {}).error(), (Error{ErrorKind::ToolNotForTorque, {"adapter"}}));
+    EXPECT_EQ(settingOn(Tool{ToolId(3), "leaves", "", {}}, wanted, {}).error(), (Error{ErrorKind::ToolNotForTorque, {"leaves"}}));
+    EXPECT_EQ(settingOn(wrench("20", "200"), wanted, fit("2001 mm", 0)).error().kind, ErrorKind::AdapterOutOfRange);
+    EXPECT_EQ(settingOn(wrench("20", "200"), wanted, fit("390 mm", 180)).error().kind, ErrorKind::AdapterReversed);
+}
+
+TEST(RackOf, SortsTorqueWrenchesAndAdaptersOut)
+{
+    const std::vector<Tool> tools{Tool{ToolId(3), "leaves", "", {}},
+                                  wrench("6", "30"),
+                                  adapter("40 mm"),
+                                  wrench("20", "200", "", ToolKind::TorqueRead),
+                                  Tool{ToolId(4), "not described", "", {}, ToolKind::TorqueSet},
+                                  Tool{ToolId(5), "socket", "", {}, ToolKind::Socket},
+                                  adapter("60 mm")};
+    const Rack rack = rackOf(tools);
+    EXPECT_EQ(rack.wrenches, (std::vector<const Tool *>{&tools[1], &tools[3]}));
+    EXPECT_EQ(rack.torqueTools, (std::vector<TorqueTool>{*tools[1].torque, *tools[3].torque}));
+    EXPECT_EQ(rack.adapters, (std::vector<const Tool *>{&tools[2], &tools[6]}));
+    EXPECT_EQ(rack.adapterLengths, (std::vector<Length>{length("40 mm").value, length("60 mm").value}));
+}
+
+/// The torque wrenches of a small shop.
+const std::vector<Tool> smallShop{wrench("6", "30", "250 mm"), wrench("20", "200", "480 mm")};
+
+std::vector<ToolWanted> wantedBy(std::string_view target, std::string_view passes, const std::vector<Tool> &tools = smallShop)
+{
+    JointText text;
+    text.name = "Joint";
+    text.pattern = rowPattern(4).value();
+    text.target = target;
+    text.passes = passes;
+    text.settle = SettleGround::ManualSaysSo;
+    return toolsWanted(readJoint(text).value(), rackOf(tools), today);
+}
+
+std::vector<std::size_t> reaching(const ToolWanted &wanted)
+{
+    std::vector<std::size_t> tools;
+    for (const ToolReach &reach : wanted.advice.reaching)
+        tools.push_back(reach.tool);
+    return tools;
+}
+
+using Tools = std::vector<std::size_t>;
+
+TEST(ToolsWanted, OfEachTorqueOnceInTheOrderOfThePasses)
+{
+    const auto wanted = wantedBy("32 ± 4 N·m", "finger, 50 %, target, settle 3");
+    ASSERT_EQ(wanted.size(), 2U);
+    EXPECT_EQ(wanted[0].torque, torque("16 N·m").value);
+    EXPECT_FALSE(wanted[0].target);
+    EXPECT_EQ(reaching(wanted[0]), (Tools{0}));
+    EXPECT_TRUE(wanted[0].advice.reaching[0].wellInside);
+    EXPECT_EQ(wanted[1].torque, torque("32 N·m").value);
+    EXPECT_TRUE(wanted[1].target);
+    EXPECT_EQ(reaching(wanted[1]), (Tools{1}));
+    EXPECT_FALSE(wanted[1].advice.reaching[0].wellInside) << "below a fifth of 200 N·m no wrench is tested";
+    EXPECT_FALSE(wanted[1].advice.reaching[0].calibrationOverdue) << "due today";
+    EXPECT_TRUE(wanted[1].advice.waysOut.empty());
+}
+
+TEST(ToolsWanted, NoneForASmallScrewAndWhatHelps)
+{
+    const auto wanted = wantedBy("3 N·m", "");
+    ASSERT_EQ(wanted.size(), 1U);
+    EXPECT_TRUE(wanted[0].target);
+    EXPECT_TRUE(wanted[0].advice.reaching.empty());
+    EXPECT_EQ(wanted[0].advice.misses.size(), 2U);
+    ASSERT_EQ(wanted[0].advice.waysOut.size(), 2U);
+    EXPECT_EQ(wanted[0].advice.waysOut[0].kind, WayOut::Kind::Borrow);
+    EXPECT_EQ(wanted[0].advice.waysOut[0].most, torque("15 N·m").value);
+    EXPECT_EQ(wanted[0].advice.waysOut[1].kind, WayOut::Kind::ByFeel);
+}
+
+TEST(ToolsWanted, AnAdapterOnTheRackIsAWayOut)
+{
+    std::vector<Tool> tools = smallShop;
+    tools.push_back(adapter("100 mm"));
+    const auto wanted = wantedBy("5 N·m", "", tools); // 5·250/(250 − 100) = 8.33 N·m
+    ASSERT_FALSE(wanted[0].advice.waysOut.empty());
+    const WayOut &way = wanted[0].advice.waysOut[0];
+    EXPECT_EQ(way.kind, WayOut::Kind::WithAdapter);
+    EXPECT_EQ(way.reach->tool, 0U);
+    EXPECT_EQ(way.reach->adapter, 0U);
+    EXPECT_EQ(way.angle, degrees(180));
+}
+
+TEST(ToolsWanted, OfAnAngleOnlyTheSnugTorque)
+{
+    const auto wanted = wantedBy("", "40 N·m, +45°, +45°, +45°, +30°");
+    ASSERT_EQ(wanted.size(), 1U);
+    EXPECT_EQ(wanted[0].torque, torque("40 N·m").value);
+    EXPECT_FALSE(wanted[0].target) << "there is none";
+    EXPECT_EQ(reaching(wanted[0]), (Tools{1}));
+    EXPECT_TRUE(wantedBy("", "finger").empty());
+}
+
+TEST(ToolsWanted, ADayLaterTheCalibrationIsOverdue)
+{
+    JointText text;
+    text.name = "Joint";
+    text.pattern = rowPattern(1).value();
+    text.target = "50 N·m";
+    const Joint joint = readJoint(text).value();
+    EXPECT_TRUE(toolsWanted(joint, rackOf(smallShop), today + days(1))[0].advice.reaching[0].calibrationOverdue);
+    const auto bare = toolsWanted(joint, rackOf({}), today);
+    ASSERT_EQ(bare.size(), 1U) << "with nothing on the rack it is said all the more";
+    EXPECT_TRUE(bare[0].advice.reaching.empty());
+}
+
+} // namespace
+} // namespace asleft

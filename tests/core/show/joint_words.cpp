@@ -1,0 +1,452 @@
+#include "gui.h"
+#include "joint_story.h"
+
+#include <show/point_shape.h>
+#include <show/words.h>
+
+#include <QRegularExpression>
+
+namespace asleft {
+
+namespace {
+
+std::string text(const QString &words)
+{
+    return words.toStdString();
+}
+
+bool isClean(const QString &words)
+{
+    static const QRegularExpression left(QStringLiteral("%[0-9n]|\\s{2}|\\s[.,;:]"));
+    return !words.isEmpty() && !words.contains(left);
+}
+
+template <class Enum>
+void expectNamesApart(QString (*nameOf)(Enum), Enum last)
+{
+    QStringList names;
+    for (int value = 0; value <= static_cast<int>(last); ++value)
+        names.append(nameOf(static_cast<Enum>(value)));
+    for (const QString &name : names)
+        EXPECT_TRUE(isClean(name)) << text(name);
+    EXPECT_EQ(names.removeDuplicates(), 0) << text(names.join(u'|'));
+}
+
+class Commas {
+public:
+    Commas() { QLocale::setDefault(QLocale(QLocale::German)); }
+    ~Commas() { QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom)); }
+    Commas(const Commas &) = delete;
+    Commas &operator=(const Commas &) = delete;
+};
+
+TEST(JointNames, EveryValueHasAnOwn)
+{
+    expectNamesApart(strengthName, StrengthClass::A4_70);
+    expectNamesApart(threadConditionName, ThreadCondition::AntiSeize);
+    expectNamesApart(finishName, Finish::Cadmium);
+    expectNamesApart(femaleMaterialName, FemaleMaterial::Insert);
+    expectNamesApart(driveKindName, DriveKind::Screwdriver);
+    expectNamesApart(singleUseName, SingleUse::CrushWasher);
+    expectNamesApart(settleGroundName, SettleGround::ManualSaysSo);
+    expectNamesApart(foundHowName, FoundHow::WrongLength);
+    expectNamesApart(tickHowName, TickHow::ByFeel);
+    expectNamesApart(fittedName, Fitted::Reused);
+    expectNamesApart(acceptedWhatName, AcceptedWhat::Reused);
+    expectNamesApart(toolKindName, ToolKind::Socket);
+    EXPECT_EQ(text(strengthName(StrengthClass::C8_8)), "class 8.8");
+    EXPECT_EQ(text(strengthName(StrengthClass::Sae5)), "grade 5");
+    EXPECT_EQ(text(strengthName(StrengthClass::A2_70)), "A2-70");
+}
+
+TEST(FastenerNumbers, OneOrSeveral)
+{
+    EXPECT_EQ(text(fastenersName({3})), "Fastener 3");
+    EXPECT_EQ(text(fastenersName({7, 2, 5})), "Fasteners 2, 5 and 7");
+    EXPECT_EQ(text(fastenersName({1, 2})), "Fasteners 1 and 2");
+    EXPECT_EQ(text(fastenersName({1, 2, 3})), "Fasteners 1, 2 and 3");
+    EXPECT_EQ(text(fastenersName({4, 3, 2, 1, 9})), "Fasteners 1 to 4 and 9");
+    EXPECT_EQ(text(fastenersName({5, 5})), "Fastener 5");
+    EXPECT_EQ(text(fastenersName({})), "No fastener");
+}
+
+TEST(Torques, AreSaidInAsFewFiguresAsSayThem)
+{
+    EXPECT_EQ(text(torqueText(torque("32"), TorqueUnit::NewtonMetre)), "32 N·m");
+    EXPECT_EQ(text(torqueText(torque("40 lbf·ft"), TorqueUnit::PoundFoot)), "40 lbf·ft");
+    EXPECT_EQ(text(torqueText(torque("32"), TorqueUnit::PoundFoot)), "23.6 lbf·ft"); // 32/1.355 818
+    EXPECT_EQ(text(torqueText(torque("0.125"), TorqueUnit::NewtonMetre)), "0.125 N·m");
+    EXPECT_EQ(text(torqueText(torque("0.01"), TorqueUnit::PoundFoot)), "0.00738 lbf·ft"); // never nothing
+    EXPECT_EQ(text(torqueText(torque("27.9996"), TorqueUnit::NewtonMetre)), "28 N·m");
+    EXPECT_EQ(text(torqueText(torque("27.9996"), TorqueUnit::NewtonMetre, torque("28"))), "27.9996 N·m");
+    const Commas commas;
+    EXPECT_EQ(text(torqueText(torque("32"), TorqueUnit::PoundFoot)), "23,6 lbf·ft");
+}
+
+TEST(Torques, BandsAreSaidAsPrinted)
+{
+    const auto said = [](const char *typed) {
+        return text(torqueBandText({*parseBand<Torque>(typed, TorqueUnit::NewtonMetre), std::nullopt}));
+    };
+    EXPECT_EQ(said("32 ± 4 N·m"), "32 ± 4 N·m");
+    EXPECT_EQ(said("24 ± 3 lbf·ft"), "24 ± 3 lbf·ft");
+    EXPECT_EQ(said("28 to 36 N·m"), "28 to 36 N·m");
+    EXPECT_EQ(said("at least 20 N·m"), "at least 20 N·m");
+    EXPECT_EQ(said("at most 20 N·m"), "at most 20 N·m");
+    EXPECT_EQ(said("40 +5 -2 N·m"), "38 to 45 N·m");
+    EXPECT_EQ(said("32 N·m"), "32 N·m");
+}
+
+TEST(Passes, SayWhatTheyAsk)
+{
+    const Joint cover = jointOfText(coverText());
+    EXPECT_EQ(text(passName(cover, 0)), "to 50 %: 16 N·m");
+    EXPECT_EQ(text(passName(cover, 1)), "to the target: 32 N·m");
+    EXPECT_EQ(text(passName(cover, 2, 2)), "until none moves, round 2 of at most 3");
+    EXPECT_EQ(text(passName(cover, 2, 0)), "until none moves, at most 3 rounds");
+    EXPECT_EQ(text(passPlace(cover, 1)), "pass 2 of 3");
+    JointText text2 = coverText();
+    // 40 N·m, then 45° + 45° + 45° + 30° = 165° in all: TM 10-3930-669-20, Table E-1.
+    text2.target = "";
+    text2.settle = SettleGround::No;
+    text2.passes = "finger, 40 N·m, +45°, +45°, +45°, +30°";
+    const Joint head = jointOfText(text2);
+    EXPECT_EQ(text(passName(head, 0)), "finger-tight");
+    EXPECT_EQ(text(passName(head, 1)), "to 40 N·m");
+    EXPECT_EQ(text(passName(head, 2)), "turn on by 45°");
+    EXPECT_EQ(text(passName(head, 3)), "turn on by 45°, 90° in all");
+    EXPECT_EQ(text(passName(head, 5)), "turn on by 30°, 165° in all");
+    EXPECT_TRUE(isClean(jointSpecLine(head)));
+}
+
+TEST(JointLines, SayWhatAJointIs)
+{
+    const Joint cover = jointOfText(coverText());
+    EXPECT_EQ(text(jointLine(cover)), "12 around a cover, M8, class 8.8");
+    EXPECT_EQ(text(jointSpecLine(cover)), "32 ± 4 N·m oiled · Workshop Manual p. 41");
+    EXPECT_EQ(text(driveLine(cover)), "socket 13 mm");
+    EXPECT_TRUE(orderLine(cover).endsWith(QStringLiteral(" · generated, centre outward"))) << text(orderLine(cover));
+    JointText four = coverText();
+    four.pattern = *rowPattern(4);
+    four.order = "2-3-1-4";
+    four.target = "32 N·m";
+    four.condition = {};
+    four.source.certainty = Certainty::FromMemory;
+    four.pattern.places[0].length = "40 mm";
+    four.drive = DriveKind::Unsaid;
+    four.driveSize = "";
+    const Joint row = jointOfText(four);
+    EXPECT_EQ(text(orderLine(row)), "2-3-1-4 · as the manual prints it");
+    EXPECT_EQ(text(jointSpecLine(row)), "32 N·m, tolerance assumed · Workshop Manual p. 41, from memory");
+    EXPECT_TRUE(jointLine(row).endsWith(QStringLiteral("lengths differ")));
+    EXPECT_TRUE(driveLine(row).isEmpty());
+}
+
+TEST(JointLines, TheOrderOfACircleIsAStar)
+{
+    JointText circle = coverText();
+    circle.pattern = *circlePattern(8);
+    // ASME PCC-1, from memory.
+    EXPECT_EQ(text(orderLine(jointOfText(circle))), "1-5-3-7-2-6-4-8 · generated, as a star");
+}
+
+TEST(ToolWords, TheSettingIsInTheWrenchsOwnUnit)
+{
+    const JobFrame frame = jointFrame();
+    const Tool &small = frame.tools[0];
+    const auto setting = settingOn(small, torque("32"), std::nullopt);
+    ASSERT_TRUE(setting);
+    EXPECT_EQ(text(settingSentence(small, *setting)), "Set to 23.6 lbf·ft");
+    EXPECT_EQ(text(settingSentence(frame.tools[1], typedTorque("32"))), "Read 32 N·m");
+    const Commas commas;
+    EXPECT_EQ(text(settingSentence(small, *setting)), "Set to 23,6 lbf·ft");
+}
+
+TEST(ToolWords, TheTrueTorqueIsSaidWhereAnAdapterChangesIt)
+{
+    const auto said = [](const std::optional<FitUsed> &fit) {
+        return text(trueTorqueSentence(torque("32"), TorqueUnit::NewtonMetre, fit));
+    };
+    EXPECT_EQ(said(std::nullopt), "");
+    EXPECT_EQ(said(FitUsed{crowfoot, {Length(), Angle()}}), "");
+    EXPECT_EQ(said(FitUsed{crowfoot, {micrometres(40'000), degrees(90)}}), "");
+    EXPECT_EQ(said(FitUsed{crowfoot, {micrometres(40'000), Angle()}}), "32 N·m at the fastener, 40 mm adapter straight out");
+    EXPECT_EQ(said(FitUsed{crowfoot, {micrometres(40'000), degrees(45)}}), "32 N·m at the fastener, 40 mm adapter at 45°");
+}
+
+TEST(ToolWords, AToolExplainsItself)
+{
+    const JobFrame frame = jointFrame();
+    ToolReach reach;
+    reach.setting = torque("42");
+    reach.reaches = reach.wellInside = true;
+    reach.shareOfRange = 0.21;
+    reach.deviation = Rational(4);
+    const Tool &dial = frame.tools[1];
+    EXPECT_EQ(text(reachSentence(reach, dial)), "± 4 %, at 21 % of its range, calibration due 31 Mar 2027");
+    reach.calibrationOverdue = true;
+    reach.wellInside = false;
+    EXPECT_EQ(text(reachSentence(reach, dial)),
+              "± 4 %, at 21 % of its range, below where it is tested, calibration overdue since 31 Mar 2027");
+    reach.reaches = false;
+    reach.setting = torque("3");
+    EXPECT_EQ(text(reachSentence(reach, dial)), "outside its range 20 to 200 N·m");
+    reach.setting = torque("30");
+    Tool unknown = dial;
+    unknown.torque->lever = std::nullopt;
+    EXPECT_TRUE(reachSentence(reach, unknown).startsWith(QStringLiteral("its lever is not known")));
+}
+
+TEST(ToolWords, NoneReachesNamesTheWaysOut)
+{
+    const JobFrame frame = jointFrame();
+    const Rack rack = rackOf(frame.tools);
+    const Joint screw = *jointFrame(coverText(), true).jointNow(screwId);
+    const auto wanted = toolsWanted(screw, rack, std::chrono::year(2026) / 1 / 1);
+    ASSERT_EQ(wanted.size(), 1u);
+    // At most five times the torque: ISO 6789 tests a wrench from a fifth of its largest.
+    EXPECT_EQ(text(toolWantedLine(wanted[0], screw, rack)),
+              "No tool here reaches 3 N·m. Ways out: borrow one of at most 15 N·m; by feel, and said so.");
+    const Joint cover = *frame.jointNow(coverId);
+    const auto lines = toolsWanted(cover, rack, std::chrono::year(2026) / 1 / 1);
+    ASSERT_EQ(lines.size(), 2u);
+    EXPECT_EQ(text(toolWantedLine(lines[1], cover, rack)), "32 N·m: small wrench, set, ± 4 %");
+    EXPECT_TRUE(toolWantedLine(lines[1], cover, {}).startsWith(QStringLiteral("32 N·m")));
+}
+
+TEST(ToolWords, AnAdapterThatHelpsIsNamedWithItsSetting)
+{
+    JobFrame frame = jointFrame();
+    frame.tools.erase(frame.tools.begin());
+    const Rack rack = rackOf(frame.tools);
+    // 18 N·m through 40 mm back along a lever of 300 mm: 18·300/260 = 20.77 N·m.
+    const ToolAdvice advice = chooseTool(torque("18"), rack.torqueTools, rack.adapterLengths, std::chrono::year(2026) / 1 / 1);
+    EXPECT_EQ(text(noneReachesSentence(advice, torque("18"), TorqueUnit::NewtonMetre, rack)),
+              "No tool here reaches 18 N·m. Ways out: dial wrench read at 20.8 N·m through the 40 mm adapter back along the handle; borrow "
+              "one of at most 90 N·m; by feel, and said so.");
+}
+
+TEST(Preload, IsSaidWithItsShare)
+{
+    const Joint cover = jointOfText(coverText());
+    PreloadCheck check;
+    check.newtons = 21'214;
+    check.shareOfProof = 0.752;
+    EXPECT_EQ(text(preloadSentence(check, cover)), "21\u202f200 N, 75 % of its proof load");
+    check.newtons = 87.4;
+    check.shareOfProof = 0.0004;
+    EXPECT_EQ(text(preloadSentence(check, cover)), "87 N, less than 1 % of its proof load");
+    EXPECT_TRUE(preloadQuestion(check, cover).isEmpty());
+}
+
+TEST(Preload, AnAbsurdTorqueIsQuestioned)
+{
+    JointText small = coverText();
+    small.thread = "M5";
+    small.target = "60 lbf·ft";
+    const Joint joint = jointOfText(small);
+    PreloadCheck check;
+    check.doubt = TorqueDoubt{13.2, TorqueUnit::PoundInch, torque("60 lbf·in")};
+    EXPECT_EQ(text(preloadQuestion(check, joint)),
+              "60 lbf·ft is 13 times what an M5 of class 8.8 takes; 60 lbf·in? Mend it, or say why it is right.");
+    check.doubt = TorqueDoubt{0.031, std::nullopt, std::nullopt};
+    EXPECT_EQ(text(preloadQuestion(check, joint)),
+              "60 lbf·ft is only 3 % of what an M5 of class 8.8 takes. Compare it with the manual, or say why it is right.");
+}
+
+TEST(JointCautions, NameWhatCanHurt)
+{
+    JointText cover = coverText();
+    const auto all = [&cover] { return jointCautions(jointOfText(cover)).join(u'|'); };
+    EXPECT_TRUE(all().contains(QStringLiteral("its own condition, oiled: nothing is taken off")));
+    EXPECT_FALSE(all().contains(QStringLiteral("Blind hole")));
+    cover.female = FemaleMaterial::Aluminium;
+    EXPECT_FALSE(all().contains(QStringLiteral("general practice")));
+    cover.condition = {};
+    // 30 % into aluminium: TM 9-2320-362-14&P App. F.
+    EXPECT_TRUE(all().contains(QStringLiteral("Into aluminium, general practice takes 30 %"))) << text(all());
+    cover.blindHole = true;
+    EXPECT_TRUE(all().contains(QStringLiteral("can crack the casting, or give a false torque")));
+    cover.singleUse = SingleUse::TorqueToYield;
+    EXPECT_TRUE(all().contains(QStringLiteral("Never tighten one again by torque")));
+    for (const QString &caution : jointCautions(jointOfText(cover)))
+        EXPECT_TRUE(isClean(caution) && caution.endsWith(u'.')) << text(caution);
+}
+
+TEST(JointActs, SayWhatWasDone)
+{
+    Story story(jointFrame());
+    const auto said = [&story](Fact fact) {
+        story.then(std::move(fact));
+        return text(actText(story.last(), story.state()));
+    };
+    EXPECT_EQ(said(loosened({2, 5, 7}, FoundHow::LooseByFeel)), "found loose by feel: 2, 5 and 7");
+    EXPECT_EQ(said(loosened({1}, FoundHow::Measured, "28 N·m")), "found 1 to loosen at 28 N·m");
+    EXPECT_EQ(said(loosened({3}, FoundHow::Broken, nullptr, "head off")), "found broken: 3: head off");
+    EXPECT_EQ(said(loosened({4, 6, 8, 9, 10, 11, 12}, FoundHow::NotNoted)), "loosened 4, 6 and 8 to 12");
+    EXPECT_EQ(said(ticks({1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12}, 0, TickHow::SetTool, "11.8 lbf·ft")),
+              "ticked 12 fasteners, pass 1 (50 %)");
+    EXPECT_EQ(said(ticks({7}, 1, TickHow::SetTool, "23.6 lbf·ft")), "tightened 7 to 32 N·m");
+    EXPECT_EQ(said(ticks({8}, 1, TickHow::ReadTool, "26.5 N·m")), "tightened 8 to 26.5 N·m, below its band");
+    TicksFact feel = ticks({9}, 1, TickHow::ByFeel);
+    feel.reason = "no wrench reaches";
+    EXPECT_EQ(said(feel), "fastener 9 by feel: no wrench reaches");
+    EXPECT_EQ(said(UntickedFact{coverId, {{9, 1, 1}}}), "took the tick of 9 back");
+    EXPECT_EQ(said(FittedFact{coverId, {1, 2}, Fitted::New}), "fitted new: fasteners 1 and 2");
+    EXPECT_EQ(said(AcceptedFact{coverId, AcceptedWhat::Torque, {8}, "worn thread"}), "accepted the torque of fastener 8: worn thread");
+    EXPECT_EQ(said(FindingFact{coverId, {}, "gasket pinched"}), "noted: gasket pinched");
+    EXPECT_EQ(said(JointBegunFact{coverId, 1}), "began Rocker cover from the first pass");
+}
+
+TEST(JointActs, OfSeveralJointsItIsNamed)
+{
+    Story story(jointFrame(coverText(), true));
+    story.then(ticks({7}, 0, TickHow::SetTool, "11.8 lbf·ft"));
+    EXPECT_EQ(text(actText(story.last(), story.state())), "tightened 7 to 16 N·m, Rocker cover");
+}
+
+TEST(JointState, ATickSaysTorqueToolAndVerdict)
+{
+    const JobFrame frame = jointFrame();
+    const Joint &cover = frame.joints.front();
+    const auto said = [&](const TicksFact &fact) { return text(tickText(tickMade(fact, fact.ticks.front(), cover), frame)); };
+    EXPECT_EQ(said(ticks({7}, 1, TickHow::SetTool, "23.6 lbf·ft")), "32 N·m with small wrench set to 23.6 lbf·ft, inside");
+    EXPECT_EQ(said(ticks({7}, 1, TickHow::ReadTool, "31.5 N·m")), "31.5 N·m with dial wrench, inside");
+    EXPECT_EQ(said(ticks({7}, 1, TickHow::ReadTool, "27.9996 N·m")), "27.9996 N·m with dial wrench, below its band");
+    // L 300 mm, E 40 mm straight out: 28.2·340/300 = 31.96 N·m.
+    TicksFact fitted = ticks({7}, 1, TickHow::ReadTool, "28.2 N·m");
+    fitted.fit = FitUsed{crowfoot, {micrometres(40'000), Angle()}};
+    fitted.lever = micrometres(300'000);
+    EXPECT_EQ(said(fitted), "31.96 N·m with dial wrench which showed 28.2 N·m through a 40 mm adapter straight out, inside");
+    TicksFact feel = ticks({7}, 1, TickHow::ByFeel);
+    feel.reason = "no wrench reaches";
+    EXPECT_EQ(said(feel), "by feel: no wrench reaches");
+    TicksFact doubtful = ticks({7}, 1, TickHow::SetTool, "23.6 lbf·ft");
+    doubtful.calibrationOverdue = doubtful.outOfRange = true;
+    EXPECT_TRUE(QString::fromStdString(said(doubtful)).endsWith(QStringLiteral("outside the wrench's range, calibration overdue")));
+}
+
+TEST(JointState, FoundIsSaidWithItsNote)
+{
+    FastenerFound found{ActSeq(1), Moment{}, PersonId(1), FoundHow::Measured, typedTorque("28 N·m"), ""};
+    EXPECT_EQ(text(foundText(found)), "28 N·m");
+    found.how = FoundHow::Broken;
+    found.note = "head off";
+    EXPECT_EQ(text(foundText(found)), "broken: head off");
+}
+
+TEST(JointState, AllThatIsKnownOfAFastener)
+{
+    Story story(jointFrame());
+    story.then(loosened({7}, FoundHow::LooseByFeel));
+    story.then(ticks({7}, 0, TickHow::SetTool, "11.8 lbf·ft"));
+    story.then(FindingFact{coverId, {7}, "washer bent"});
+    const QStringList lines = fastenerLines(story.state(), coverId, 7);
+    ASSERT_EQ(lines.size(), 4) << text(lines.join(u'|'));
+    EXPECT_TRUE(lines[0].startsWith(QStringLiteral("found: loose by feel (M.K., ")));
+    EXPECT_TRUE(lines[1].startsWith(QStringLiteral("pass 1 of 3 (50 %): 16 N·m with small wrench set to 11.8 lbf·ft (M.K., ")))
+        << text(lines[1]);
+    EXPECT_EQ(text(lines[2]), "now: not tight yet");
+    EXPECT_EQ(text(lines[3]), "noted: washer bent");
+    EXPECT_TRUE(fastenerLines(story.state(), coverId, 99).isEmpty());
+    EXPECT_TRUE(fastenerLines(story.state(), JointId(77), 1).isEmpty());
+}
+
+TEST(JointState, SeveralLooseAreAFinding)
+{
+    const Joint cover = jointOfText(coverText());
+    EXPECT_EQ(text(looseFinding(cover, {2, 5, 7})), "Several were loose: 2, 5 and 7 of 12.");
+    EXPECT_EQ(text(looseFinding(cover, {2})), "One was loose: 2 of 12.");
+}
+
+TEST(JointState, WhatIsStillWantedIsAskedWithAWayOut)
+{
+    const Joint cover = jointOfText(coverText());
+    const auto asked = [&cover](JointWants::Kind kind) { return jointWantsSentence({kind, {2, 5}}, cover); };
+    EXPECT_TRUE(asked(JointWants::Kind::Nothing).isEmpty());
+    for (const auto kind : {JointWants::Kind::SayFitted, JointWants::Kind::AcceptReuse, JointWants::Kind::TorqueOutside})
+        EXPECT_TRUE(asked(kind).startsWith(QStringLiteral("Fasteners 2 and 5"))) << text(asked(kind));
+    EXPECT_TRUE(asked(JointWants::Kind::AcceptUnsettled).contains(QStringLiteral("accept it with a reason")));
+    JointText yield = coverText();
+    yield.singleUse = SingleUse::TorqueToYield;
+    const QString outside = jointWantsSentence({JointWants::Kind::TorqueOutside, {2}}, jointOfText(yield));
+    EXPECT_FALSE(outside.contains(QStringLiteral("ighten again"))) << text(outside);
+}
+
+TEST(JointNext, TheFirstLineOfTheBench)
+{
+    const Story story(jointFrame());
+    const auto said = [&story](NextAct::Kind kind, TickPlace tick) {
+        NextAct next{kind};
+        next.step = StepId(4);
+        next.joint = coverId;
+        next.tick = tick;
+        return text(nextActSentence(next, story.state()));
+    };
+    EXPECT_EQ(said(NextAct::Kind::TightenNext, {7, 0, 1}), "Fastener 7: to 50 %, 16 N·m · pass 1 of 3");
+    EXPECT_EQ(said(NextAct::Kind::TightenNext, {7, 1, 1}), "Fastener 7: to the target, 32 N·m · pass 2 of 3");
+    EXPECT_EQ(said(NextAct::Kind::TightenNext, {7, 2, 2}),
+              "Fastener 7: once more to 32 N·m, and note whether it moves · pass 3 of 3, round 2 of at most 3");
+    EXPECT_EQ(said(NextAct::Kind::LoosenJoint, {}), "Loosen the fasteners of Rocker cover from the outside in, and note what was loose");
+    EXPECT_TRUE(isClean(QString::fromStdString(said(NextAct::Kind::SettleJoint, {}))));
+}
+
+TEST(JointNext, AnUnknownJointIsNotFatal)
+{
+    const Story story(jointFrame());
+    for (const auto kind : {NextAct::Kind::LoosenJoint, NextAct::Kind::TightenNext, NextAct::Kind::SettleJoint}) {
+        NextAct next{kind};
+        next.joint = JointId(99);
+        next.step = StepId(4);
+        EXPECT_EQ(text(nextActSentence(next, story.state())), "Tighten the cover");
+    }
+}
+
+TEST(JointOpen, ItemsReadAsOnTheSheet)
+{
+    Story story(jointFrame());
+    story.then(loosened({3}, FoundHow::Broken, nullptr, "head off"));
+    TicksFact feel = ticks({9}, 0, TickHow::ByFeel);
+    feel.reason = "no wrench reaches";
+    story.then(feel);
+    const JobState state = story.state();
+    const auto said = [&state](OpenItem::Kind kind, int fastener, int count = 1) {
+        OpenItem item{kind};
+        item.joint = coverId;
+        item.fastener = fastener;
+        item.count = count;
+        item.tool = smallWrench;
+        const OpenWords words = openWords(item, state, Moment{});
+        return text(words.title + u'|' + words.note);
+    };
+    EXPECT_EQ(said(OpenItem::Kind::FastenersLoose, 1, 12), "12 fasteners not tight|Rocker cover");
+    EXPECT_EQ(said(OpenItem::Kind::FastenerFound, 3), "Fastener 3 broken|Rocker cover: head off");
+    EXPECT_EQ(said(OpenItem::Kind::FastenerByFeel, 9), "Fastener 9 tightened by feel|Rocker cover, done, unmeasured: no wrench reaches");
+    EXPECT_EQ(said(OpenItem::Kind::CalibrationOverdue, 9), "Calibration overdue: small wrench|Rocker cover was tightened with it");
+    EXPECT_EQ(said(OpenItem::Kind::JointAssumed, 9), "Tolerance of a torque assumed|Rocker cover: 32 ± 4 N·m");
+}
+
+TEST(JointSteps, AreBegunOnceBegun)
+{
+    Story story(jointFrame());
+    story.then(StepDoneFact{StepId(1)});
+    const auto look = [&story](int step) { return stepLookOf(story.state(), *story.frame().step(StepId(step))); };
+    EXPECT_EQ(look(3), StepLook::ToDo);
+    story.then(loosened({3}, FoundHow::LooseByFeel));
+    EXPECT_EQ(look(3), StepLook::Begun);
+    EXPECT_EQ(look(4), StepLook::ToDo);
+    story.then(ticks({1}, 0, TickHow::SetTool, "11.8 lbf·ft"));
+    EXPECT_EQ(look(4), StepLook::Begun);
+}
+
+TEST(JointResume, ABegunJointIsCounted)
+{
+    Story story(jointFrame());
+    EXPECT_EQ(resumeLines(story.state(), Moment{}).size(), 4);
+    story.then(ticks({1}, 0, TickHow::SetTool, "11.8 lbf·ft"));
+    EXPECT_TRUE(resumeLines(story.state(), Moment{}).contains(QStringLiteral("Rocker cover: 0 of 12 tight")));
+}
+
+} // namespace
+
+} // namespace asleft

@@ -1,0 +1,123 @@
+#pragma once
+
+#include "support.h"
+
+#include <work/joints.h>
+
+#include <algorithm>
+
+namespace asleft {
+
+inline Typed<Torque> torque(std::string_view text)
+{
+    return parse<Torque>(text, TorqueUnit::NewtonMetre).value();
+}
+
+/// A cover of twelve at 32 ± 4 N·m with limiters, tightened at half, at the target, and again until none moves.
+inline JointText coverText()
+{
+    JointText text;
+    text.name = "Valve cover";
+    text.thread = "M8";
+    text.strength = "8.8";
+    text.pattern = coverPattern(12).value();
+    text.target = "32 ± 4 N·m";
+    text.passes = "50 %, target, settle 3";
+    text.settle = SettleGround::Limiters;
+    text.source = {"Manual", "88"};
+    return text;
+}
+
+/// Two screws in a row: finger-tight, 20 N·m, and on by 90°; not to be used twice.
+inline JointText studText()
+{
+    JointText text;
+    text.name = "Bearing cap";
+    text.pattern = rowPattern(2).value();
+    text.passes = "finger, 20 N·m, +90°";
+    text.singleUse = SingleUse::TorqueToYield;
+    return text;
+}
+
+/// A row of two at 32 ± 4 N·m in one go.
+inline JointText plainText()
+{
+    JointText text;
+    text.name = "Bracket";
+    text.pattern = rowPattern(2).value();
+    text.target = "32 ± 4 N·m";
+    return text;
+}
+
+inline TorqueWrenchText wrenchText(std::string name, std::string least, std::string most)
+{
+    TorqueWrenchText text;
+    text.name = std::move(name);
+    text.least = std::move(least);
+    text.most = std::move(most);
+    return text;
+}
+
+/// What acts have made of a joint: all of its state but the progress, which follows from the rest.
+inline bool saysTheSame(const JointState &one, const JointState &other)
+{
+    return one.revision == other.revision && one.begun == other.begun && one.fasteners == other.fasteners &&
+           one.progress.next == other.progress.next && one.unsettledAccepted == other.unsettledAccepted;
+}
+inline bool sameJoints(const std::map<JointId, JointState> &some, const std::map<JointId, JointState> &others)
+{
+    return std::ranges::equal(
+        some, others, [](const auto &one, const auto &other) { return one.first == other.first && saysTheSame(one.second, other.second); });
+}
+
+/// The tractor with three joints, and a rack of a small and a large wrench that are set, and one that is read.
+class JointTest : public BookTest {
+protected:
+    [[nodiscard]] const JointState &joint(JointId id) const { return book->state().joints.at(id); }
+    [[nodiscard]] const FastenerState &fastener(JointId id, int number) const { return joint(id).fasteners.at(number); }
+    [[nodiscard]] std::vector<TickPlace> restOf(JointId id) const
+    {
+        return restOfPass(jointInHand(book->state(), id).tightening(), joint(id).progress);
+    }
+    /// The next place of a joint.
+    [[nodiscard]] TickPlace next(JointId id) const { return joint(id).progress.next.value(); }
+    [[nodiscard]] static TickEntry with(JointId id, std::vector<TickPlace> places, ToolId wrench)
+    {
+        return {.joint = id, .places = std::move(places), .how = TickHow::SetTool, .tool = wrench};
+    }
+    [[nodiscard]] static TickEntry read(JointId id, std::vector<TickPlace> places, ToolId wrench, std::string_view shown)
+    {
+        return {.joint = id, .places = std::move(places), .how = TickHow::ReadTool, .tool = wrench, .reading = torque(shown)};
+    }
+    [[nodiscard]] static TickEntry byFeel(JointId id, std::vector<TickPlace> places, std::string reason = "no wrench")
+    {
+        return {.joint = id, .places = std::move(places), .how = TickHow::ByFeel, .reason = std::move(reason)};
+    }
+    /// All of the pass in hand.
+    ActSeq wholePass(JointId id, ToolId wrench) { return need(book->tick(with(id, restOf(id), wrench))); }
+    [[nodiscard]] const TicksFact &lastTicks() const { return std::get<TicksFact>(book->state().acts.back().what.fact); }
+
+    JointId cover = need(addJoint(*garage, tractor.engine, coverText()));
+    JointId cap = need(addJoint(*garage, tractor.engine, studText()));
+    JointId bracket = need(addJoint(*garage, tractor.engine, plainText()));
+    ToolId small = need(addTorqueWrench(*garage, wrenchText("Small", "6", "30")));
+    ToolId large = need(addTorqueWrench(*garage, largeText()));
+    ToolId dial = need(addTorqueWrench(*garage, dialText()));
+
+    static TorqueWrenchText largeText()
+    {
+        TorqueWrenchText text = wrenchText("Large", "20", "200");
+        text.lever = "400 mm";
+        text.calibrationDue = "1970-01-01"; // the first day of the scripted clock
+        return text;
+    }
+    static TorqueWrenchText dialText()
+    {
+        TorqueWrenchText text = wrenchText("Dial", "10", "100");
+        text.kind = ToolKind::TorqueRead;
+        text.lever = "400 mm";
+        return text;
+    }
+};
+
+} // namespace asleft
