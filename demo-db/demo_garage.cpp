@@ -11,6 +11,14 @@ Workshop peopleAndLeaves(Telling &telling)
     using namespace std::chrono;
     telling.at(2023y / September / 4, 9h);
     Garage &garage = telling.garage();
+    const auto wrench = [&](std::string name, std::string least, std::string most, std::string due) {
+        return told(addTorqueWrench(garage, {.name = std::move(name),
+                                             .least = std::move(least),
+                                             .most = std::move(most),
+                                             .deviation = {},
+                                             .calibrationDue = std::move(due),
+                                             .lever = "300"}));
+    };
     return {
         .anouk = told(addPerson(garage, "A.V.", "Anouk Vale")),
         .marta = told(addPerson(garage, "M.K.", "Marta Kestrel")),
@@ -20,6 +28,14 @@ Workshop peopleAndLeaves(Telling &telling)
         .thinLeaves = told(addFeelerSet(garage, "Metric, thin leaves", "0.03-0.40 by 0.01 mm", LengthUnit::Millimetre)),
         .dialGauge = told(addGauge(garage, {ToolKind::DialGauge, "Dial gauge on its arm", "0.015 mm", "0.01 mm"})),
         .micrometer = told(addGauge(garage, {ToolKind::Micrometer, "Micrometer, 0 to 25 mm", "0.004 mm", "0.01 mm"})),
+        .smallWrench = wrench("Click wrench, small", "6", "30", "2026-11-30"),
+        .largeWrench = told(addTorqueWrench(garage, {.name = "Click wrench, large",
+                                                     .least = "20",
+                                                     .most = "200",
+                                                     .deviation = {},
+                                                     .calibrationDue = "2026-11-30",
+                                                     .lever = "450"})),
+        .crowFoot = told(addFitting(garage, {.kind = ToolKind::Adapter, .name = "Crow-foot", .size = "13 mm", .length = "40"})),
     };
 }
 

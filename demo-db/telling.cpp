@@ -17,7 +17,7 @@ void Telling::spec(EngineId engine, SpecSubject subject, std::string band, const
 
 std::unique_ptr<JobBook> Telling::valveJob(const NewVehicle &vehicle)
 {
-    const JobSheet sheet = builtInSheets().front();
+    const JobSheet sheet = withJoints(builtInSheets().front(), newestOf(told(joints(m_garage, vehicle.engine))));
     return told(JobBook::open(m_garage, told(openJob(m_garage, vehicle.vehicle, vehicle.engine, sheet, sheet.title))));
 }
 
@@ -100,6 +100,31 @@ void Sitter::turnTo(std::size_t position)
 {
     m_telling.later(3);
     told(m_book.turnCrank(m_book.state().plan->positions.at(position).crank));
+}
+
+void Sitter::foundAt(JointId joint, int fastener, std::string_view torque, ToolId wrench)
+{
+    m_telling.later(1);
+    told(m_book.loosen({.joint = joint,
+                        .fasteners = {fastener},
+                        .how = FoundHow::Measured,
+                        .torque = told(parse<Torque>(torque, TorqueUnit::NewtonMetre)),
+                        .tool = wrench}));
+}
+
+void Sitter::foundLooseByFeel(JointId joint, std::vector<int> fasteners)
+{
+    m_telling.later(1);
+    told(m_book.loosen({.joint = joint, .fasteners = std::move(fasteners), .how = FoundHow::LooseByFeel}));
+}
+
+void Sitter::tighten(JointId joint, int fasteners, ToolId wrench)
+{
+    for (int i = 0; i < fasteners; ++i) {
+        m_telling.later(1);
+        told(m_book.tick(
+            {.joint = joint, .places = {m_book.state().joints.at(joint).progress.next.value()}, .how = TickHow::SetTool, .tool = wrench}));
+    }
 }
 
 PointId Sitter::at(std::string_view point) const

@@ -4,6 +4,7 @@
 
 #include <work/job_book.h>
 #include <work/jobs.h>
+#include <work/joints.h>
 #include <work/specs.h>
 #include <work/vehicles.h>
 #include <work/workshop.h>
@@ -24,6 +25,9 @@ struct Workshop {
     ToolId thinLeaves;
     ToolId dialGauge;
     ToolId micrometer;
+    ToolId smallWrench;
+    ToolId largeWrench;
+    ToolId crowFoot;
 };
 
 /// An act of the story was refused; it ends there.
@@ -60,7 +64,8 @@ public:
     void spec(EngineId engine, SpecSubject subject, const SpecText &text) { told(reviseSpec(m_garage, engine, subject, text)); }
     /// The same of a band in millimetres, newton-metres or turns, as one manual prints it for a cold engine.
     void spec(EngineId engine, SpecSubject subject, std::string band, const SpecSource &source);
-    /// A job from the sheet for valves.
+    JointId joint(EngineId engine, const JointText &text) { return told(addJoint(m_garage, engine, text)); }
+    /// A job from the sheet for valves, with lines for the joints the engine has.
     std::unique_ptr<JobBook> valveJob(const NewVehicle &vehicle);
     /// The same on an engine wherever it is now.
     std::unique_ptr<JobBook> valveJobOn(EngineId engine);
@@ -91,6 +96,10 @@ public:
     void foundByFeel(std::string_view point);
     void nutOpen(std::string_view point);
     void turnTo(std::size_t position);
+    void foundAt(JointId joint, int fastener, std::string_view torque, ToolId wrench);
+    void foundLooseByFeel(JointId joint, std::vector<int> fasteners);
+    /// The next so many fasteners of the joint, one by one, with a wrench that is set.
+    void tighten(JointId joint, int fasteners, ToolId wrench);
 
 private:
     [[nodiscard]] PointId at(std::string_view point) const;

@@ -12,8 +12,10 @@ namespace asleft {
 
 namespace {
 
-/// A text may reach a little past its box, and a leg has a head.
-constexpr double around = 8;
+/// A text may reach a little past its box.
+constexpr double around = 4;
+/// Where a leg is cut off it gets a head, which is not to be seen.
+constexpr double beyond = 40;
 /// How much of a fastener's half square the leader line keeps clear of.
 constexpr double clearOf = 0.8;
 
@@ -35,6 +37,49 @@ QList<PlacedText> within(const QList<PlacedText> &texts, const QRectF &exposed)
     return part;
 }
 
+/// The part of a line in this area, if there is any.
+std::optional<QLineF> within(const QLineF &line, const QRectF &area)
+{
+    double from = 0;
+    double to = 1;
+    const auto cut = [&](double begin, double step, double low, double high) {
+        if (step == 0)
+            return begin >= low && begin <= high;
+        const double one = (low - begin) / step;
+        const double other = (high - begin) / step;
+        from = std::max(from, std::min(one, other));
+        to = std::min(to, std::max(one, other));
+        return from < to;
+    };
+    if (!cut(line.x1(), line.dx(), area.left(), area.right()) || !cut(line.y1(), line.dy(), area.top(), area.bottom()))
+        return std::nullopt;
+    // What is not cut stays as it is, to the last digit.
+    return QLineF(from > 0 ? line.pointAt(from) : line.p1(), to < 1 ? line.pointAt(to) : line.p2());
+}
+
+/// A leg from where it comes into this area to where it leaves it for good: lines of thousands of pixels take long to paint, though hardly
+/// any of it is seen.
+QPolygonF within(const QPolygonF &leg, const QRectF &area)
+{
+    QPolygonF part;
+    qsizetype kept = 0; // of `part`, up to the end of the last line that was in the area
+    for (qsizetype i = 0; i + 1 < leg.size(); ++i) {
+        const auto line = within(QLineF(leg[i], leg[i + 1]), area);
+        if (line && part.isEmpty())
+            part.append(line->p1());
+        if (part.isEmpty())
+            continue;
+        part.append(line ? line->p2() : leg[i + 1]);
+        if (line)
+            kept = part.size();
+        // It may come back: the corner is kept until it is known.
+        if (line && line->p2() != leg[i + 1])
+            part.append(leg[i + 1]);
+    }
+    part.resize(kept);
+    return part;
+}
+
 } // namespace
 
 PartOfPlan partOfPlan(const JointPlan &plan, const QRectF &exposed, qsizetype done)
@@ -43,11 +88,12 @@ PartOfPlan partOfPlan(const JointPlan &plan, const QRectF &exposed, qsizetype do
     part.plan.numbers = within(plan.numbers, exposed);
     part.plan.differences = within(plan.differences, exposed);
     part.plan.legs.clear();
+    const QRectF near = exposed.adjusted(-beyond, -beyond, beyond, beyond);
     for (qsizetype i = 0; i < plan.legs.size(); ++i) {
-        // Of a level leg there is no height, and nothing would intersect it.
-        if (!plan.legs[i].boundingRect().adjusted(-around, -around, around, around).intersects(exposed))
+        const QPolygonF leg = within(plan.legs[i], near);
+        if (leg.isEmpty())
             continue;
-        part.plan.legs.append(plan.legs[i]);
+        part.plan.legs.append(leg);
         part.done += i < done ? 1 : 0;
     }
     return part;

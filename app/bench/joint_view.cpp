@@ -49,7 +49,21 @@ void JointView::setJoint(const Pattern &pattern, const TighteningOrder &order)
     for (std::size_t i = 0; i < pattern.places.size(); ++i)
         made.append(new FastenerButton(m_canvas));
     setButtons(made);
+    standInTurn();
     keepOneStop();
+}
+
+/// Made late, they would come after all that stands behind the view.
+void JointView::standInTurn()
+{
+    // What never has the keyboard is not taken as a place in the order.
+    m_canvas->setFocusPolicy(Qt::ClickFocus);
+    QWidget *before = m_canvas;
+    for (QAbstractButton *button : buttons()) {
+        setTabOrder(before, button);
+        before = button;
+    }
+    m_canvas->setFocusPolicy(Qt::NoFocus);
 }
 
 void JointView::setFasteners(const QStringList &names, const QList<FastenerLook> &looks, std::optional<qsizetype> inHand, qsizetype done)
@@ -69,7 +83,8 @@ void JointView::setPathShown(bool shown)
 /// Tab stops at the one in hand; where none is, at the first.
 void JointView::keepOneStop()
 {
-    const qsizetype stop = inHand().value_or(0);
+    const qsizetype wanted = inHand().value_or(0);
+    const qsizetype stop = wanted < fasteners() ? wanted : 0;
     for (qsizetype i = 0; i < fasteners(); ++i)
         button(i)->setFocusPolicy(i == stop ? Qt::StrongFocus : Qt::ClickFocus);
 }
@@ -81,7 +96,8 @@ void JointView::plan(QSizeF drawing)
 
 double JointView::sideAt(QSizeF drawing) const
 {
-    return planJoint(*m_pattern, m_order, drawing).diameter;
+    // The order has no say in it, and its path is what takes long to lay.
+    return planJoint(*m_pattern, {}, drawing).diameter;
 }
 
 /// With its number, which stands beside it.

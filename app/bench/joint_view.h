@@ -43,6 +43,7 @@ protected:
     void choose(qsizetype index) override { Q_EMIT fastenerChosen(index); }
 
 private:
+    void standInTurn();
     void keepOneStop();
 
     std::optional<Pattern> m_pattern;

@@ -96,9 +96,9 @@ private:
         if (const auto thread = parseThread(text.thread); !text.thread.empty() && !thread)
             refuse(Field::Thread, thread.error());
         else if (thread)
-            m_reading.echoes[Field::Thread] = JointReader::tr("%1, stress area %2 mm²")
-                                                  .arg(QString::fromStdString(thread->name),
-                                                       QLocale().toString(stressAreaSquareMillimetres(*thread), 'f', 1));
+            m_reading.echoes[Field::Thread] =
+                JointReader::tr("%1, stress area %2 mm²")
+                    .arg(QString::fromStdString(thread->name), QLocale().toString(stressAreaSquareMillimetres(*thread), 'f', 1));
         if (const auto strength = parseStrength(text.strength); !text.strength.empty() && !strength)
             refuse(Field::Strength, strength.error());
         else if (strength)
@@ -223,15 +223,20 @@ private:
 
     const JointTyped &m_typed;
     DecimalMark m_mark;
-    JointReading m_reading{.text = {}, .refusals = {}, .echoes = {}, .ownThreadOf = {},
-                           .joint = {.id = JointId(1), .engine = EngineId(1), .text = {}}, .check = {}};
+    JointReading m_reading{.text = {},
+                           .refusals = {},
+                           .echoes = {},
+                           .ownThreadOf = {},
+                           .joint = {.id = JointId(1), .engine = EngineId(1), .text = {}},
+                           .check = {}};
 };
 
 /// A band as typed with another unit behind its digits; nothing where that is not what is meant.
 std::optional<QString> withUnit(const QString &text, TorqueUnit unit, Torque wanted, DecimalMark mark)
 {
     // Everything that is a letter is a unit here, but the words of a band.
-    static const QRegularExpression units(QStringLiteral("(?!to\\b|at\\b|least\\b|most\\b)[A-Za-z][A-Za-z]*([·⋅.*\\-/ ]?(?!to\\b)[A-Za-z]+)?"));
+    static const QRegularExpression units(
+        QStringLiteral("(?!to\\b|at\\b|least\\b|most\\b)[A-Za-z][A-Za-z]*([·⋅.*\\-/ ]?(?!to\\b)[A-Za-z]+)?"));
     QString digits = text;
     digits.remove(units);
     const QString typed = digits.simplified() + QLatin1Char(' ') + unitText(unit);

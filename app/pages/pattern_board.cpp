@@ -115,8 +115,7 @@ void PatternBoard::wire(PatternDot *dot)
 {
     connect(dot, &PatternDot::focused, this, [this, dot] { Q_EMIT taken(indexOf(dot)); });
     connect(dot, &PatternDot::clicked, this, [this, dot] { Q_EMIT pressed(indexOf(dot)); });
-    connect(dot, &PatternDot::keyed, this,
-            [this, dot](int key, Qt::KeyboardModifiers modifiers) { keyed(indexOf(dot), key, modifiers); });
+    connect(dot, &PatternDot::keyed, this, [this, dot](int key, Qt::KeyboardModifiers modifiers) { keyed(indexOf(dot), key, modifiers); });
     connect(dot, &PatternDot::dragged, this, [this, dot](const QPointF &middle) {
         const QRectF room = hasPhoto() ? photoRect() : QRectF(rect());
         const QPointF at(std::clamp(middle.x(), room.left(), room.right()), std::clamp(middle.y(), room.top(), room.bottom()));

@@ -15,10 +15,13 @@ SpecsModel::SpecsModel(Garage &garage, VehiclesModel &vehicles, QObject *parent)
 void SpecsModel::heed(const Change &change)
 {
     const bool ours = m_engine && (!change.engine || change.engine == m_engine);
-    if (change.what != Change::What::Specs || !ours)
+    if (!ours || (change.what != Change::What::Specs && change.what != Change::What::Joints))
         return;
     reload();
-    Q_EMIT specsChanged();
+    if (change.what == Change::What::Specs)
+        Q_EMIT specsChanged();
+    else
+        Q_EMIT jointsChanged();
 }
 
 void SpecsModel::setEngine(std::optional<EngineId> engine)
@@ -27,6 +30,7 @@ void SpecsModel::setEngine(std::optional<EngineId> engine)
     reload();
     Q_EMIT engineChanged();
     Q_EMIT specsChanged();
+    Q_EMIT jointsChanged();
 }
 
 const VehicleRow *SpecsModel::engine() const
@@ -38,6 +42,8 @@ void SpecsModel::reload()
 {
     m_specs.clear();
     m_table.reset();
+    m_jointRevisions.clear();
+    m_joints.clear();
     m_failure.reset();
     if (!m_engine)
         return;
@@ -49,6 +55,16 @@ void SpecsModel::reload()
         m_table = std::move(*read);
     else
         m_failure = read.error();
+    reloadJoints();
+}
+
+void SpecsModel::reloadJoints()
+{
+    if (auto read = asleft::joints(m_garage, *m_engine))
+        m_jointRevisions = std::move(*read);
+    else
+        m_failure = read.error();
+    m_joints = newestOf(m_jointRevisions);
 }
 
 const Spec *SpecsModel::now(SpecSubject subject) const
@@ -72,12 +88,31 @@ std::vector<const Spec *> SpecsModel::earlier(SpecSubject subject) const
     return revisions;
 }
 
+const Joint *SpecsModel::joint(JointId id) const
+{
+    const auto found = std::ranges::find(m_joints, id, &Joint::id);
+    return found == m_joints.end() ? nullptr : &*found;
+}
+
+std::vector<const Joint *> SpecsModel::earlierOf(JointId id) const
+{
+    const Joint *newest = joint(id);
+    std::vector<const Joint *> revisions;
+    for (const Joint &revision : m_jointRevisions)
+        if (newest && revision.id == id && revision.revision != newest->revision)
+            revisions.push_back(&revision);
+    std::ranges::sort(revisions, std::ranges::greater{}, &Joint::revision);
+    return revisions;
+}
+
 SpecSource SpecsModel::lastSource() const
 {
     const auto last = std::ranges::max_element(m_specs, {}, &Spec::id);
     if (last != m_specs.end())
         return last->source;
-    return m_table ? m_table->source : SpecSource{};
+    if (m_table)
+        return m_table->source;
+    return m_joints.empty() ? SpecSource{} : m_joints.back().text.source;
 }
 
 Result<SpecId> SpecsModel::revise(SpecSubject subject, const SpecText &text, DecimalMark mark)
@@ -92,6 +127,22 @@ Done SpecsModel::reviseTable(const std::vector<TableLine> &lines, const SpecSour
     if (!m_engine)
         return fail(ErrorKind::NotFound, "engine");
     return asleft::reviseTable(m_garage, *m_engine, lines, source);
+}
+
+Result<JointId> SpecsModel::addJoint(const JointText &text, DecimalMark mark)
+{
+    if (!m_engine)
+        return fail(ErrorKind::NotFound, "engine");
+    return asleft::addJoint(m_garage, *m_engine, text, mark);
+}
+
+Result<JointId> SpecsModel::reviseJoint(JointId joint, const JointText &text, DecimalMark mark)
+{
+    if (!m_engine)
+        return fail(ErrorKind::NotFound, "engine");
+    if (const Done revised = asleft::reviseJoint(m_garage, joint, *m_engine, text, mark); !revised)
+        return tl::unexpected(revised.error());
+    return joint;
 }
 
 } // namespace asleft

@@ -2,6 +2,7 @@
 
 #include "parts/ruled_rows.h"
 
+#include <work/joints.h>
 #include <work/specs.h>
 #include <work/vehicles.h>
 
@@ -9,7 +10,7 @@ namespace asleft {
 
 class VehiclesModel;
 
-/// What the manual asks of one engine: its specs in every revision and its own table of crank positions, kept up to date.
+/// What the manual asks of one engine: its specs and joints in every revision and its own table of crank positions, kept up to date.
 class SpecsModel : public QObject {
     Q_OBJECT
 
@@ -28,28 +29,40 @@ public:
     [[nodiscard]] std::vector<const Spec *> earlier(SpecSubject subject) const;
     /// Manual and page of whatever was stored last for this engine: the next value mostly stands on the same page.
     [[nodiscard]] SpecSource lastSource() const;
+    /// The newest revision of each joint, in the order they were described.
+    [[nodiscard]] const std::vector<Joint> &joints() const { return m_joints; }
+    [[nodiscard]] const Joint *joint(JointId joint) const;
+    /// The revisions before it, newest first.
+    [[nodiscard]] std::vector<const Joint *> earlierOf(JointId joint) const;
     [[nodiscard]] const std::optional<TurningTable> &table() const { return m_table; }
     [[nodiscard]] const std::optional<Error> &failure() const { return m_failure; }
 
     // The acts.
     Result<SpecId> revise(SpecSubject subject, const SpecText &text, DecimalMark mark);
     Done reviseTable(const std::vector<TableLine> &lines, const SpecSource &source);
+    Result<JointId> addJoint(const JointText &text, DecimalMark mark);
+    Result<JointId> reviseJoint(JointId joint, const JointText &text, DecimalMark mark);
 
 Q_SIGNALS:
     /// Another engine, or the engine itself was edited.
     void engineChanged();
     /// Its specs or its table have another revision.
     void specsChanged();
+    /// There is another joint, or another revision of one.
+    void jointsChanged();
 
 private:
     void heed(const Change &change);
     void reload();
+    void reloadJoints();
 
     Garage &m_garage;
     VehiclesModel &m_vehicles;
     std::optional<EngineId> m_engine;
     std::vector<Spec> m_specs;
     std::optional<TurningTable> m_table;
+    std::vector<Joint> m_jointRevisions;
+    std::vector<Joint> m_joints;
     std::optional<Error> m_failure;
 };
 

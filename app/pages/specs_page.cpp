@@ -1,5 +1,6 @@
 #include "pages/specs_page.h"
 
+#include "pages/joint_form.h"
 #include "pages/spec_form.h"
 #include "pages/specs_model.h"
 #include "pages/table_form.h"
@@ -12,6 +13,7 @@
 #include "parts/scroll_sheet.h"
 #include "parts/sheet_head.h"
 
+#include <show/joint_words.h>
 #include <show/words.h>
 
 #include <QHBoxLayout>
@@ -26,6 +28,7 @@ namespace asleft {
 namespace {
 
 constexpr int listWidth = 272;
+constexpr qint64 newJoint = 0; ///< the row for it; those of joints have their keys, which begin with 1
 
 using Section = SpecsPage::Section;
 
@@ -66,8 +69,8 @@ Heading *listHead(const QString &words)
 SpecsPage::SpecsPage(Desk &desk, SpecsModel &specs, VehiclesModel &vehicles, QWidget *parent)
     : QWidget(parent), m_specs(specs), m_vehicles(vehicles), m_head(new SheetHead(tr("Specs"))),
       m_vehicleList(new RuledList(tr("Engines"), vehicles.engineRows())),
-      m_sectionList(new RuledList(tr("What the manual asks"), &m_sectionRows)), m_message(new MessageLine), m_table(new TableForm(specs)),
-      m_stack(new QStackedLayout)
+      m_sectionList(new RuledList(tr("What the manual asks"), &m_sectionRows)), m_jointList(new RuledList(tr("Joints"), &m_jointRows)),
+      m_message(new MessageLine), m_table(new TableForm(specs)), m_jointForm(new JointForm(specs, desk.mark())), m_stack(new QStackedLayout)
 {
     lay(desk);
     wire();
@@ -95,6 +98,7 @@ void SpecsPage::lay(Desk &desk)
         m_stack->addWidget(new ScrollSheet(m_forms.back()));
     }
     m_stack->addWidget(new ScrollSheet(m_table));
+    m_stack->addWidget(new ScrollSheet(m_jointForm));
 }
 
 QWidget *SpecsPage::listColumn()
@@ -103,15 +107,19 @@ QWidget *SpecsPage::listColumn()
     column->setFixedWidth(listWidth);
     QVBoxLayout *rows = plainColumn(column);
     rows->addWidget(listHead(tr("Engine of")));
-    rows->addWidget(m_vehicleList, 50);
+    rows->addWidget(m_vehicleList, 40);
     rows->addSpacing(12);
     rows->addWidget(listHead(tr("Asked by the manual")));
-    rows->addWidget(m_sectionList, 50);
+    rows->addWidget(m_sectionList, 60);
+    rows->addSpacing(12);
+    rows->addWidget(listHead(tr("Joints")));
+    rows->addWidget(m_jointList, 50);
     rows->addWidget(m_message);
     rows->addStretch(1);
     m_vehicleList->setFitted(true);
     m_vehicleList->setEmptyWords(tr("No engines yet: the page Vehicles takes the first one."));
     m_sectionList->setFitted(true);
+    m_jointList->setFitted(true);
     return column;
 }
 
@@ -128,6 +136,11 @@ void SpecsPage::wire()
         else
             form(Section(section))->focusFirst();
     });
+    connect(m_jointList, &RuledList::chosen, this,
+            [this](qint64 joint) { chooseJoint(joint == newJoint ? std::nullopt : std::optional(JointId(joint))); });
+    connect(m_jointList, &RuledList::opened, m_jointForm, &JointForm::focusFirst);
+    connect(m_jointForm, &JointForm::added, this, &SpecsPage::chooseJoint);
+    connect(&m_specs, &SpecsModel::jointsChanged, this, &SpecsPage::showJoints);
     connect(&m_specs, &SpecsModel::engineChanged, this, &SpecsPage::showEngine);
     connect(&m_specs, &SpecsModel::specsChanged, this, &SpecsPage::showSections);
     connect(&m_vehicles, &VehiclesModel::changed, this, [this] {
@@ -146,8 +159,49 @@ void SpecsPage::chooseSection(Section section)
     if (!m_sectionRows.indexOf(qint64(section)).isValid())
         return;
     m_section = section;
+    m_showsJoint = false;
+    m_jointList->setCurrentId(std::nullopt);
     m_sectionList->setCurrentId(qint64(section));
     m_stack->setCurrentIndex(int(section));
+}
+
+void SpecsPage::chooseJoint(std::optional<JointId> joint)
+{
+    const qint64 row = joint ? joint->key() : newJoint;
+    if (!m_jointRows.indexOf(row).isValid())
+        return;
+    m_showsJoint = true;
+    m_sectionList->setCurrentId(std::nullopt);
+    m_jointList->setCurrentId(row);
+    if (m_jointForm->joint() != joint)
+        m_jointForm->showJoint(joint);
+    m_stack->setCurrentIndex(m_stack->count() - 1);
+}
+
+void SpecsPage::showJoints()
+{
+    QList<RuledRow> rows;
+    for (const Joint &joint : m_specs.joints()) {
+        RuledRow row;
+        row.id = joint.id.key();
+        row.title = QString::fromStdString(joint.text.name);
+        row.note = jointLine(joint);
+        rows.append(row);
+    }
+    if (m_specs.engineId()) {
+        RuledRow row;
+        row.id = newJoint;
+        row.title = tr("New joint");
+        rows.append(row);
+    }
+    m_jointRows.setRows(rows);
+    if (!m_showsJoint)
+        return;
+    const auto shown = m_jointForm->joint();
+    if (m_jointRows.indexOf(shown ? shown->key() : newJoint).isValid())
+        m_jointList->setCurrentId(shown ? shown->key() : newJoint);
+    else
+        chooseSection(m_section);
 }
 
 void SpecsPage::showEngine()
@@ -157,6 +211,7 @@ void SpecsPage::showEngine()
     m_head->setBeside(row ? rowName(*row) : QString());
     m_head->setRight(row ? engineWords(*row->engine) : QString(), row ? layoutName(row->engine->design.layout) : QString());
     showSections();
+    showJoints();
 }
 
 void SpecsPage::showSections()
@@ -183,7 +238,10 @@ void SpecsPage::showSections()
     rows.append(crank);
     m_sectionRows.setRows(rows);
     const bool stays = m_sectionRows.indexOf(qint64(m_section)).isValid();
-    chooseSection(stays ? m_section : Section(rows.front().id));
+    if (!m_showsJoint)
+        chooseSection(stays ? m_section : Section(rows.front().id));
+    else if (!stays)
+        m_section = Section(rows.front().id);
     m_message->clear();
     if (m_specs.failure())
         m_message->refuse(sentence(*m_specs.failure()));

@@ -52,6 +52,11 @@ std::optional<Length> uncertaintyOf(const Tool &tool, Length value)
         return std::nullopt;
     case ToolKind::DialGauge:
     case ToolKind::Micrometer: break;
+    case ToolKind::TorqueSet:
+    case ToolKind::TorqueRead:
+    case ToolKind::AngleGauge:
+    case ToolKind::Adapter:
+    case ToolKind::Socket: return std::nullopt; // no length is measured with them
     }
     if (!tool.permissibleError || !tool.resolution)
         return std::nullopt;

@@ -127,7 +127,9 @@ QString accepted(const AcceptedFact &fact)
 
 QString jointActText(const LoosenedFact &fact, const JobFrame &frame)
 {
-    return ofJoint(withWords(found(fact), fact.note), fact.joint, frame);
+    const QString deed = found(fact);
+    const QString noted = fact.note.empty() ? deed : JointActWords::tr("%1 (%2)", "what was found, its note").arg(deed, textOf(fact.note));
+    return ofJoint(noted, fact.joint, frame);
 }
 
 QString jointActText(const TicksFact &fact, const JobFrame &frame)

@@ -57,12 +57,12 @@ void paintPath(QPainter &painter, const JointPlan &plan, const Ink &ink, qsizety
 }
 
 /// On a ground of its own, so that a leg behind it does not run through its digits.
-void paintTexts(QPainter &painter, const QList<PlacedText> &texts, const Ink &ink, const QColor &colour)
+void paintTexts(QPainter &painter, const JointPlan &plan, const QList<PlacedText> &texts, const Ink &ink, const QColor &colour)
 {
     for (const PlacedText &text : texts) {
         if (text.text.isEmpty())
             continue;
-        painter.fillRect(text.box, ink.casting);
+        painter.fillRect(text.box, plan.outline.contains(text.box.center()) ? ink.casting : ink.paper);
         paintText(painter, text, colour);
     }
 }
@@ -78,8 +78,8 @@ void paintJoint(QPainter &painter, const JointPlan &plan, const Ink &ink, bool s
     painter.drawPath(plan.outline);
     if (showPath)
         paintPath(painter, plan, ink, done);
-    paintTexts(painter, plan.numbers, ink, ink.text);
-    paintTexts(painter, plan.differences, ink, ink.quietText);
+    paintTexts(painter, plan, plan.numbers, ink, ink.text);
+    paintTexts(painter, plan, plan.differences, ink, ink.quietText);
     painter.restore();
 }
 

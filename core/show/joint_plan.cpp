@@ -19,6 +19,7 @@ constexpr double farthestNeighbour = 200; // px, however large the panel
 constexpr double largestFastener = 64;
 constexpr double fingerFastener = 44;
 constexpr double smallestNumbered = 12;
+constexpr double leastApart = 1.06; // two squares, in their sides
 
 /// What a plan is tried with.
 struct Attempt {
@@ -31,7 +32,8 @@ struct Attempt {
 /// The pattern as drawn, without its proportions changed.
 struct Spread {
     QRectF bounds;
-    double nearest = 0; ///< of two squares' middles, along the axis they are farther apart on
+    double squares = 0; ///< the nearest middles of two squares, along the axis they are farther apart on
+    double nearest = 0; ///< the nearest middles, straight across
     QList<QPointF> places;
 };
 
@@ -52,11 +54,12 @@ Spread spreadOf(const Pattern &pattern)
     spread.bounds = spread.places.isEmpty() ? QRectF() : QRectF(left, top, right - left, bottom - top);
     if (pattern.kind == PatternKind::Circle && JointPart(spread.places, true).isFlange())
         spread.bounds = JointPart(spread.places, true).outline(0, std::numeric_limits<double>::max()).boundingRect();
-    spread.nearest = std::numeric_limits<double>::max();
+    spread.squares = spread.nearest = std::numeric_limits<double>::max();
     for (qsizetype first = 0; first < spread.places.size(); ++first) {
         for (qsizetype second = first + 1; second < spread.places.size(); ++second) {
             const QPointF apart = spread.places[first] - spread.places[second];
-            spread.nearest = std::min(spread.nearest, std::max(std::abs(apart.x()), std::abs(apart.y())));
+            spread.squares = std::min(spread.squares, std::max(std::abs(apart.x()), std::abs(apart.y())));
+            spread.nearest = std::min(spread.nearest, std::hypot(apart.x(), apart.y()));
         }
     }
     return spread;
@@ -141,7 +144,7 @@ private:
         double widest = 0;
         for (const QString &number : m_numbers)
             widest = std::max(widest, metrics.horizontalAdvance(number));
-        return attempt.diameter / 2 + widest + 8;
+        return attempt.diameter / 2 + widest + (attempt.size == TextSize::Small ? 12 : 8);
     }
 
     /// Pixels for one of the pattern's units, if the fasteners then stand far enough apart.
@@ -157,8 +160,9 @@ private:
             scale = std::min(scale, width / m_spread.bounds.width());
         if (m_spread.bounds.height() > 0)
             scale = std::min(scale, height / m_spread.bounds.height());
-        const bool apart = m_spread.places.size() < 2 || scale * m_spread.nearest >= attempt.spacing * attempt.diameter;
-        return apart ? std::optional(scale) : std::nullopt;
+        const bool apart = scale * m_spread.nearest >= attempt.spacing * attempt.diameter &&
+                           scale * m_spread.squares >= std::min(attempt.spacing, leastApart) * attempt.diameter;
+        return apart || m_spread.places.size() < 2 ? std::optional(scale) : std::nullopt;
     }
 
     [[nodiscard]] QList<QPointF> placesAt(double scale) const

@@ -91,6 +91,12 @@ std::vector<SheetLine> linesFor(StepKind kind, const std::vector<Joint> &joints)
     return lines;
 }
 
+/// Two full turns by hand, or whatever comes after the first start.
+bool wantsAllTight(const SheetLine &line)
+{
+    return line.before == Gate::HandOver || std::ranges::find(line.cautions, Caution::TwoTurnsByHand) != line.cautions.end();
+}
+
 bool hasLine(const Job &job, StepKind kind, JointId joint)
 {
     return std::ranges::any_of(job.steps, [&](const Step &step) { return step.kind == kind && step.joint == joint; });
@@ -175,19 +181,14 @@ std::vector<Joint> newestOf(const std::vector<Joint> &revisions)
 
 JobSheet withJoints(JobSheet sheet, const std::vector<Joint> &joints)
 {
-    const auto isValveSet = [](const SheetLine &line) { return line.kind == StepKind::ValveSet; };
     // What was on the outside came off first and goes on last.
     auto tightening = linesFor(StepKind::Tighten, joints);
     std::ranges::reverse(tightening);
-    const auto last = std::find_if(sheet.lines.rbegin(), sheet.lines.rend(), isValveSet);
-    const auto behind = last == sheet.lines.rend() ? sheet.lines.end() : last.base();
-    sheet.lines.insert(behind, tightening.begin(), tightening.end());
+    sheet.lines.insert(std::ranges::find_if(sheet.lines, wantsAllTight), tightening.begin(), tightening.end());
 
     const auto loosening = linesFor(StepKind::Loosen, joints);
-    auto before = std::ranges::find_if(sheet.lines, isValveSet);
-    if (before == sheet.lines.end())
-        before -= static_cast<std::ptrdiff_t>(tightening.size());
-    sheet.lines.insert(before, loosening.begin(), loosening.end());
+    const auto mayWait = [](const SheetLine &line) { return line.before != Gate::TurningTheCrank; };
+    sheet.lines.insert(std::ranges::find_if(sheet.lines, mayWait), loosening.begin(), loosening.end());
     return sheet;
 }
 

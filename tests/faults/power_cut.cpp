@@ -124,7 +124,8 @@ TEST_F(PowerCut, LosesNothingOfTheFirstGarageWhenItIsBroughtUp)
     refill(before, {});
     writeBytes(before + "/shop.asleft", keptGarage(1));
     const std::string path = after + "/shop.asleft";
-    const std::string known = std::to_string(store::builtInSteps().size());
+    const int known = static_cast<int>(store::builtInSteps().size());
+    const std::string copy = path + ".before-" + std::to_string(known);
     int cuts = 0;
     for (int event = 0;; event += stride()) {
         SCOPED_TRACE("cut at event " + std::to_string(event));
@@ -132,12 +133,12 @@ TEST_F(PowerCut, LosesNothingOfTheFirstGarageWhenItIsBroughtUp)
         if (!cutAt(event, before, false, [&] { upgraded = Database::open(now + "/shop.asleft").has_value(); }))
             break;
         ++cuts;
-        const std::string version = Raw(path).text("PRAGMA user_version");
-        EXPECT_TRUE(version == known || (!upgraded && version == "1")) << version;
+        const int version = std::atoi(Raw(path).text("PRAGMA user_version").c_str());
+        EXPECT_TRUE(version == known || (!upgraded && version >= 1 && version < known)) << version;
         EXPECT_EQ(Raw(path).text("PRAGMA integrity_check"), "ok");
-        if (version == known) {
-            EXPECT_EQ(Raw(path + ".before-" + known).text("PRAGMA quick_check"), "ok");
-            EXPECT_EQ(Raw(path + ".before-" + known).text("SELECT count(*) FROM act"), "68");
+        if (version > 1) { // by some of the steps already
+            EXPECT_EQ(Raw(copy).text("PRAGMA quick_check"), "ok");
+            EXPECT_EQ(Raw(copy).text("SELECT count(*) FROM act"), "68");
         }
         const auto opened = Database::open(path);
         ASSERT_TRUE(opened) << opened.error().arguments.back();

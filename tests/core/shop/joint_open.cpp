@@ -50,6 +50,8 @@ TEST(JointOpen, OfTwoLinesTheStricterGate)
     story.frame.job.steps.push_back({StepId(4), StepKind::Tighten, "again", "", Gate::FirstStart, {}, headBolts});
     EXPECT_TRUE(item(open(story).firstStart, Open::FastenersLoose));
     EXPECT_FALSE(item(open(story).handOver, Open::FastenersLoose));
+    std::swap(story.frame.job.steps[2], story.frame.job.steps[3]);
+    EXPECT_TRUE(item(open(story).firstStart, Open::FastenersLoose)) << "whichever comes first";
 }
 
 TEST(JointOpen, WithoutALineItHindersTheFirstStartOnceBegun)

@@ -68,7 +68,7 @@ private:
         story.revision = joint->second.revision;
         const auto rest = restOfPass(jointInHand(state, story.joint).tightening(), joint->second.progress);
         TicksFact fact = story.ticked(rest.front().pass, {}, rest.front().round);
-        const bool moved = draw(0, 1) == 0;
+        const bool moved = draw(0, 3) != 0;
         for (const TickPlace &place : rest)
             fact.ticks.push_back({place, moved});
         fact.setting = torque("32 N·m");

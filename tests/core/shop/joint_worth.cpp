@@ -116,6 +116,18 @@ TEST(JointWorth, ATorqueOutsideAcceptedAndTickedAgain)
     EXPECT_FALSE(story.fastener(1).torqueAccepted) << "nothing to accept";
 }
 
+TEST(JointWorth, ATickTakenOffVoidsWhatWasAccepted)
+{
+    JointStory story;
+    story.byFeel(0, {1, 2});
+    story.byFeel(1, {1, 2});
+    story.accept(AcceptedWhat::ByFeel, {1, 2});
+    story.untick(0, {1});
+    EXPECT_TRUE(story.fastener(1).byFeel());
+    EXPECT_FALSE(story.fastener(1).feelAccepted);
+    EXPECT_TRUE(story.fastener(2).feelAccepted);
+}
+
 TEST(JointWorth, FoundLoose)
 {
     JointStory story;

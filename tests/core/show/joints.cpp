@@ -82,15 +82,16 @@ double distanceTo(const QPolygonF &leg, QPointF point)
     return nearest;
 }
 
-/// From rim to rim, and under no fastener.
+/// From rim to rim, and under no fastener: clear of its ring, in the smallest panel at least of its hexagon.
 void expectLegsSeen(const JointPlan &plan)
 {
     ASSERT_EQ(plan.legs.size(), std::max<qsizetype>(0, plan.path.size() - 1));
     for (qsizetype leg = 0; leg < plan.legs.size(); ++leg) {
         EXPECT_NEAR(distanceOf(plan.legs[leg].first(), plan.path[leg]), plan.diameter / 2, plan.diameter * 0.03 + 1.5) << leg;
         EXPECT_NEAR(distanceOf(plan.legs[leg].last(), plan.path[leg + 1]), plan.diameter / 2, plan.diameter * 0.03 + 1.5) << leg;
+        const double clear = plan.size == smallestJoint ? 0.345 : 0.475;
         for (const QPointF &fastener : plan.fasteners)
-            EXPECT_GE(distanceTo(plan.legs[leg], fastener), plan.diameter * 0.475) << leg;
+            EXPECT_GE(distanceTo(plan.legs[leg], fastener), plan.diameter * clear) << leg;
     }
 }
 

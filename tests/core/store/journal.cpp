@@ -188,7 +188,7 @@ TEST_F(TamperedJournal, NoticesAnyChangedColumn)
              "act SET at_ms = at_ms + 1 WHERE uid = 'u3'",
              "act SET seat = 'Seat' WHERE uid = 'u3'",
              "act SET checksum = checksum + 1 WHERE uid = 'u3'",
-             "act SET uid = 'u33' WHERE uid = 'u3'",
+             "act SET uid = 'u333' WHERE uid = 'u3'",
              "act SET kind = 'all_left' WHERE uid = 'u3'",
              "fact_reading SET value_nm = value_nm + 1 WHERE act = 2",
              "fact_reading SET value_text = '0.42' WHERE act = 2",

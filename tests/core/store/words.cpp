@@ -8,13 +8,14 @@
 namespace asleft::store {
 namespace {
 
-/// Whether an enum has an enumerator for a number: the compiler spells out a value that has a name by it, and any other as a number.
+/// Whether an enum has an enumerator for a number: the compiler spells out a value that has a name by it, and any other as
+/// a number cast to the enum.
 template <auto value>
 constexpr bool isNamed()
 {
     constexpr std::string_view spelled = __PRETTY_FUNCTION__;
-    constexpr char last = spelled[spelled.size() - 2];
-    return last < '0' || last > '9';
+    constexpr std::string_view mark = "value = ";
+    return spelled.at(spelled.find(mark) + mark.size()) != '(';
 }
 
 /// How many enumerators an enum has that counts from 0.
@@ -26,7 +27,7 @@ constexpr std::size_t namesOf()
     else
         return count;
 }
-static_assert(namesOf<Side>() == 2 && namesOf<PointKind>() == 4);
+static_assert(namesOf<Side>() == 2 && namesOf<PointKind>() == 4 && namesOf<StrengthClass>() == 14);
 
 template <class Enum>
 class Words : public ::testing::Test {

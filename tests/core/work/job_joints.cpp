@@ -129,6 +129,11 @@ TEST_F(JobJoints, AReadingOutsideTheMarkedRangeIsFlagged)
     EXPECT_EQ(fastener(bracket, 1).verdict(), Verdict::TooClose);
     need(book->tick(read(bracket, {next(bracket)}, dial, "10")));
     EXPECT_FALSE(lastTicks().outOfRange) << "its ends are inside";
+    need(book->beginJoint(bracket));
+    need(book->tick(read(bracket, {next(bracket)}, dial, "100")));
+    EXPECT_FALSE(lastTicks().outOfRange);
+    need(book->tick(read(bracket, {next(bracket)}, dial, "100.1")));
+    EXPECT_TRUE(lastTicks().outOfRange);
 }
 
 TEST_F(JobJoints, ATickThatSaysTooLittleIsRefused)

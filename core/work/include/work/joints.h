@@ -18,8 +18,9 @@ Result<std::vector<Joint>> joints(Garage &garage, EngineId engine);
 /// The newest of each joint, in the order they were described.
 std::vector<Joint> newestOf(const std::vector<Joint> &revisions);
 
-/// A job sheet with lines for these joints: loosening before the first valve set, in the order given, tightening behind the last, what came
-/// loose last first, before first start; a sheet without a valve set gets both at its end.
+/// A job sheet with lines for these joints, all to be done before first start: loosening, in the order given, behind the lines at its head
+/// that come before turning the crank; tightening, what came loose last first, before two full turns by hand and whatever comes before
+/// hand-over, else at its end.
 JobSheet withJoints(JobSheet sheet, const std::vector<Joint> &joints);
 /// Puts the lines of a joint at the end of a job that is open; one that is there already is not put there again. Refuses a joint of another
 /// engine (WrongJob).
