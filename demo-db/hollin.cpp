@@ -110,11 +110,14 @@ void tellHollin(Telling &telling, const Workshop &workshop)
 
     Sitter marta(telling, *book, workshop.marta, workshop.metricLeaves);
     marta.step();
-    marta.step();
     takeTheCoverOff(marta, joints.cover, workshop.smallWrench);
+    telling.later(2);
     told(book->noteFinding(joints.cover, {3, 5, 12}, "Several were loose: 3, 5 and 12 of 12."));
+    telling.later(9);
     told(book->loosen({.joint = joints.outlet, .fasteners = {8, 4, 6, 2, 7, 3, 5, 1}}));
+    telling.later(1);
     told(book->loosen({.joint = joints.sender, .fasteners = {1}}));
+    marta.step();
     told(book->tick(
         {.joint = joints.outlet,
          .places = restOfPass(book->state().frame->jointNow(joints.outlet)->tightening(), book->state().joints.at(joints.outlet).progress),

@@ -14,6 +14,8 @@ namespace {
 
 /// A text may reach a little past its box.
 constexpr double around = 4;
+/// Of a leg's head and a line's width.
+constexpr double aroundLine = 12;
 /// Where a leg is cut off it gets a head, which is not to be seen.
 constexpr double beyond = 40;
 /// How much of a fastener's half square the leader line keeps clear of.
@@ -122,9 +124,23 @@ void JointCanvas::setState(std::optional<qsizetype> inHand, qsizetype done)
 {
     if (m_inHand == inHand && m_done == done)
         return;
+    updateLeader();
+    for (qsizetype i = std::min(done, m_done); i < std::min(std::max(done, m_done), m_plan.legs.size()); ++i)
+        updatePart(m_plan.legs[i].boundingRect());
     m_inHand = inHand;
     m_done = done;
-    update();
+    updateLeader();
+}
+
+void JointCanvas::updatePart(const QRectF &part)
+{
+    update(part.translated(-m_corner).adjusted(-aroundLine, -aroundLine, aroundLine, aroundLine).toAlignedRect());
+}
+
+void JointCanvas::updateLeader()
+{
+    if (m_inHand && *m_inHand < m_plan.fasteners.size())
+        updatePart(leaderLine(m_plan, *m_inHand, m_corner.y() + height()).boundingRect());
 }
 
 void JointCanvas::setPathShown(bool shown)

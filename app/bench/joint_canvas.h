@@ -36,6 +36,9 @@ protected:
     void paintEvent(QPaintEvent *event) override;
 
 private:
+    void updatePart(const QRectF &part);
+    void updateLeader();
+
     JointPlan m_plan;
     QPointF m_corner;
     std::optional<qsizetype> m_inHand;

@@ -92,6 +92,7 @@ void JointView::keepOneStop()
 void JointView::plan(QSizeF drawing)
 {
     m_plan = planJoint(*m_pattern, m_order, drawing);
+    m_shownAt.reset();
 }
 
 double JointView::sideAt(QSizeF drawing) const
@@ -117,6 +118,10 @@ double JointView::farthest() const
 
 void JointView::showPlan(QPointF corner)
 {
+    // From fastener to fastener most often nothing moves, and nothing has to be painted again.
+    if (m_shownAt == corner)
+        return;
+    m_shownAt = corner;
     m_canvas->setPlan(m_plan, corner);
 }
 

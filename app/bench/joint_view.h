@@ -50,6 +50,7 @@ private:
     TighteningOrder m_order;
     JointPlan m_plan;
     JointCanvas *m_canvas;
+    std::optional<QPointF> m_shownAt; ///< where the canvas shows this plan; nothing where it has another one
 };
 
 } // namespace asleft

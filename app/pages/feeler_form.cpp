@@ -1,6 +1,7 @@
 #include "pages/feeler_form.h"
 
 #include "pages/leaf_fan.h"
+#include "pages/tool_words.h"
 #include "pages/tools_model.h"
 #include "parts/choice_keys.h"
 #include "parts/heading.h"

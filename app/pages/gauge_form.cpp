@@ -1,5 +1,6 @@
 #include "pages/gauge_form.h"
 
+#include "pages/tool_words.h"
 #include "pages/tools_model.h"
 #include "parts/choice_keys.h"
 #include "parts/heading.h"

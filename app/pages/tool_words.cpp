@@ -82,7 +82,7 @@ QString worthWords(const TorqueTool &wrench)
     if (Int128{wrench.least.value.smallest()} * testedFromAFifth >= most.smallest())
         return ToolWords::tr("tested over all of its range, %1, %2", "range, deviation").arg(rangeWords(wrench), deviation);
     return ToolWords::tr("tested from %1 (a fifth of its range), %2", "torque, deviation")
-        .arg(torqueText(Torque::fromSmallest(most.smallest() / testedFromAFifth), wrench.most.unit), deviation);
+        .arg(torqueText(Torque::ofSmallest(most.smallest() / testedFromAFifth), wrench.most.unit), deviation);
 }
 
 QString fittingWords(const Tool &fitting)

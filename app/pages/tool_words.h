@@ -5,14 +5,9 @@
 
 #include <QString>
 
-#include <array>
 #include <chrono>
 
 namespace asleft {
-
-/// The units a torque wrench may be marked in, in the order they are offered.
-inline constexpr std::array wrenchUnits{TorqueUnit::NewtonMetre, TorqueUnit::PoundFoot, TorqueUnit::PoundInch,
-                                        TorqueUnit::KilogramForceMetre, TorqueUnit::KilogramForceCentimetre};
 
 /// What decides whether a calibration is overdue.
 std::chrono::sys_days todayIn(const Garage &garage);

@@ -1,5 +1,7 @@
 #include "pages/tools_model.h"
 
+#include "pages/tool_words.h"
+
 #include <show/words.h>
 
 #include <algorithm>
@@ -8,14 +10,26 @@ namespace asleft {
 
 namespace {
 
-RuledRow rowOf(const Tool &tool)
+QString noteOf(const Tool &tool, std::chrono::sys_days today)
+{
+    switch (groupOf(tool.kind)) {
+    case ToolGroup::FeelerSets: return leavesWords(tool.leaves);
+    case ToolGroup::Gauges: return gaugeWords(tool);
+    case ToolGroup::TorqueWrenches: return wrenchWords(tool, today);
+    case ToolGroup::AngleGauges: return {};
+    case ToolGroup::Adapters:
+    case ToolGroup::Sockets: return fittingWords(tool);
+    }
+    return {};
+}
+
+RuledRow rowOf(const Tool &tool, std::chrono::sys_days today)
 {
     RuledRow row;
     row.id = tool.id.key();
     row.title = QString::fromStdString(tool.name);
-    const bool feelers = tool.kind == ToolKind::FeelerSet;
-    row.note = feelers ? leavesWords(tool.leaves) : gaugeWords(tool);
-    row.right = feelers ? QString() : toolKindName(tool.kind);
+    row.note = noteOf(tool, today);
+    row.right = groupOf(tool.kind) == ToolGroup::Gauges ? toolKindName(tool.kind) : QString();
     return row;
 }
 
@@ -34,25 +48,19 @@ QList<RuledRow> rowsOf(const std::vector<Person> &people)
 
 } // namespace
 
-QString leavesWords(const std::vector<Typed<Length>> &leaves)
+ToolGroup groupOf(ToolKind kind)
 {
-    if (leaves.empty())
-        return {};
-    const QString count = ToolsModel::tr("%n leaves", nullptr, int(leaves.size()));
-    if (leaves.size() == 1)
-        return ToolsModel::tr("one leaf, %1").arg(typedText(leaves.front()));
-    return ToolsModel::tr("%1, %2 to %3").arg(count, typedText(leaves.front()), typedText(leaves.back()));
-}
-
-QString gaugeWords(const Tool &gauge)
-{
-    const auto uncertainty = uncertaintyOf(gauge, {});
-    if (!uncertainty)
-        return ToolsModel::tr("how far its readings may be off is not known");
-    const LengthUnit unit = gauge.permissibleError ? gauge.permissibleError->unit
-                            : gauge.resolution     ? gauge.resolution->unit
-                                                   : LengthUnit::Millimetre;
-    return ToolsModel::tr("readings are good to %1").arg(uncertaintyText(*uncertainty, unit));
+    switch (kind) {
+    case ToolKind::FeelerSet: return ToolGroup::FeelerSets;
+    case ToolKind::DialGauge:
+    case ToolKind::Micrometer: return ToolGroup::Gauges;
+    case ToolKind::TorqueSet:
+    case ToolKind::TorqueRead: return ToolGroup::TorqueWrenches;
+    case ToolKind::AngleGauge: return ToolGroup::AngleGauges;
+    case ToolKind::Adapter: return ToolGroup::Adapters;
+    case ToolKind::Socket: return ToolGroup::Sockets;
+    }
+    return ToolGroup::Sockets;
 }
 
 ToolsModel::ToolsModel(Garage &garage, QObject *parent) : QObject(parent), m_garage(garage)
@@ -71,6 +79,14 @@ const Tool *ToolsModel::tool(qint64 id) const
     return found == m_tools.end() ? nullptr : &*found;
 }
 
+int ToolsModel::wrenchesOverdue() const
+{
+    const auto today = todayIn(m_garage);
+    return int(std::ranges::count_if(m_tools, [today](const Tool &tool) {
+        return tool.torque && tool.torque->calibrationDue && *tool.torque->calibrationDue < today;
+    }));
+}
+
 Result<ToolId> ToolsModel::addFeelerSet(const QString &name, const QString &leaves, LengthUnit unit, DecimalMark mark)
 {
     return asleft::addFeelerSet(m_garage, name.toStdString(), leaves.toStdString(), unit, mark);
@@ -79,6 +95,16 @@ Result<ToolId> ToolsModel::addFeelerSet(const QString &name, const QString &leav
 Result<ToolId> ToolsModel::addGauge(const GaugeText &text, DecimalMark mark)
 {
     return asleft::addGauge(m_garage, text, mark);
+}
+
+Result<ToolId> ToolsModel::addTorqueWrench(const TorqueWrenchText &text, DecimalMark mark)
+{
+    return asleft::addTorqueWrench(m_garage, text, mark);
+}
+
+Result<ToolId> ToolsModel::addFitting(const FittingText &text, DecimalMark mark)
+{
+    return asleft::addFitting(m_garage, text, mark);
 }
 
 Result<PersonId> ToolsModel::addPerson(const QString &initials, const QString &name)
@@ -98,12 +124,12 @@ void ToolsModel::reload()
         m_tools = std::move(*read);
     else
         m_failure = read.error();
-    QList<RuledRow> feelers;
-    QList<RuledRow> gauges;
+    std::array<QList<RuledRow>, toolGroups> rows;
+    const auto today = todayIn(m_garage);
     for (const Tool &tool : m_tools)
-        (tool.kind == ToolKind::FeelerSet ? feelers : gauges).append(rowOf(tool));
-    m_feelerRows.setRows(feelers);
-    m_gaugeRows.setRows(gauges);
+        rows.at(std::size_t(groupOf(tool.kind))).append(rowOf(tool, today));
+    for (std::size_t group = 0; group < toolGroups; ++group)
+        m_toolRows.at(group).setRows(rows.at(group));
     if (const auto read = people(m_garage))
         m_peopleRows.setRows(rowsOf(*read));
     else

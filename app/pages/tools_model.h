@@ -4,7 +4,21 @@
 
 #include <work/workshop.h>
 
+#include <array>
+
 namespace asleft {
+
+/// The tools of a rack as they hang together.
+enum class ToolGroup {
+    FeelerSets,
+    Gauges, ///< dial gauges and micrometers
+    TorqueWrenches,
+    AngleGauges,
+    Adapters,
+    Sockets,
+};
+inline constexpr std::size_t toolGroups = 6;
+ToolGroup groupOf(ToolKind kind);
 
 /// What the shop measures with, the people who work in it and how it decides, kept up to date.
 class ToolsModel : public QObject {
@@ -13,10 +27,13 @@ class ToolsModel : public QObject {
 public:
     explicit ToolsModel(Garage &garage, QObject *parent = nullptr);
 
-    [[nodiscard]] RuledRows *feelerRows() { return &m_feelerRows; }
-    /// Dial gauges and micrometers.
-    [[nodiscard]] RuledRows *gaugeRows() { return &m_gaugeRows; }
+    [[nodiscard]] RuledRows *feelerRows() { return rowsOf(ToolGroup::FeelerSets); }
+    [[nodiscard]] RuledRows *gaugeRows() { return rowsOf(ToolGroup::Gauges); }
+    [[nodiscard]] RuledRows *wrenchRows() { return rowsOf(ToolGroup::TorqueWrenches); }
+    [[nodiscard]] RuledRows *rowsOf(ToolGroup group) { return &m_toolRows.at(std::size_t(group)); }
     [[nodiscard]] RuledRows *peopleRows() { return &m_peopleRows; }
+    /// How many torque wrenches are past their calibration.
+    [[nodiscard]] int wrenchesOverdue() const;
     [[nodiscard]] const Tool *tool(qint64 id) const;
     [[nodiscard]] DecisionRule rule() const { return m_rule; }
     [[nodiscard]] const std::optional<Error> &failure() const { return m_failure; }
@@ -25,6 +42,8 @@ public:
     // The acts.
     Result<ToolId> addFeelerSet(const QString &name, const QString &leaves, LengthUnit unit, DecimalMark mark);
     Result<ToolId> addGauge(const GaugeText &text, DecimalMark mark);
+    Result<ToolId> addTorqueWrench(const TorqueWrenchText &text, DecimalMark mark);
+    Result<ToolId> addFitting(const FittingText &text, DecimalMark mark);
     Result<PersonId> addPerson(const QString &initials, const QString &name);
     Done setRule(DecisionRule rule);
 
@@ -35,18 +54,11 @@ private:
     void reload();
 
     Garage &m_garage;
-    RuledRows m_feelerRows;
-    RuledRows m_gaugeRows;
+    std::array<RuledRows, toolGroups> m_toolRows;
     RuledRows m_peopleRows;
     std::vector<Tool> m_tools;
     DecisionRule m_rule = DecisionRule::Simple;
     std::optional<Error> m_failure;
 };
-
-/// "20 leaves, 0.05 to 1.00 mm"
-QString leavesWords(const std::vector<Typed<Length>> &leaves);
-
-/// "readings are good to ± 0.012 mm"; what is missing where that cannot be told.
-QString gaugeWords(const Tool &gauge);
 
 } // namespace asleft

@@ -1,108 +1,224 @@
 #include "pages/tools_page.h"
 
 #include "pages/feeler_form.h"
+#include "pages/fitting_form.h"
 #include "pages/gauge_form.h"
 #include "pages/person_form.h"
 #include "pages/rule_form.h"
 #include "pages/tools_model.h"
+#include "pages/torque_form.h"
 #include "parts/heading.h"
 #include "parts/ink_of.h"
-#include "parts/message_line.h"
 #include "parts/rule.h"
 #include "parts/ruled_list.h"
 #include "parts/scroll_sheet.h"
 #include "parts/sheet_head.h"
+#include "parts/value_field.h"
 
 #include <show/words.h>
 
 #include <QHBoxLayout>
+#include <QStackedLayout>
 #include <QVBoxLayout>
+
+#include <array>
 
 namespace asleft {
 
 namespace {
 
-/// A column of the page: a list with its head, and below it the form for one more.
-struct Column {
-    Column(const QString &head, RuledRows *shown, const QString &emptyWords) : widget(new QWidget), list(new RuledList(head, shown))
-    {
-        rows = new QVBoxLayout(widget);
-        rows->setContentsMargins(0, 0, 4, 0);
-        rows->setSpacing(8);
-        auto *heading = new Heading(head, TextSize::BodyStrong);
-        heading->setIndent(8);
-        rows->addWidget(heading);
-        list->setEmptyWords(emptyWords);
-        list->setWhole(true);
-        rows->addWidget(list);
-        rows->addSpacing(10);
-    }
+constexpr int indexWidth = 272;
 
-    QWidget *widget;
-    RuledList *list;
-    QVBoxLayout *rows;
-};
+using Section = ToolsPage::Section;
+
+constexpr std::array sections{Section::FeelerSets, Section::Gauges,  Section::TorqueWrenches, Section::AngleGauges,
+                              Section::Adapters,   Section::Sockets, Section::People,         Section::Rule};
+
+QString nameOf(Section section)
+{
+    switch (section) {
+    case Section::FeelerSets: return ToolsPage::tr("Feeler sets");
+    case Section::Gauges: return ToolsPage::tr("Gauges");
+    case Section::TorqueWrenches: return ToolsPage::tr("Torque wrenches");
+    case Section::AngleGauges: return ToolsPage::tr("Angle gauges");
+    case Section::Adapters: return ToolsPage::tr("Adapters");
+    case Section::Sockets: return ToolsPage::tr("Sockets, keys, spanners");
+    case Section::People: return ToolsPage::tr("People");
+    case Section::Rule: return ToolsPage::tr("How the shop decides");
+    }
+    return {};
+}
+
+QString emptyWordsOf(Section section)
+{
+    switch (section) {
+    case Section::FeelerSets: return ToolsPage::tr("No feeler set yet. Without one, readings are logged as they are typed.");
+    case Section::Gauges: return ToolsPage::tr("No dial gauge or micrometer yet.");
+    case Section::TorqueWrenches: return ToolsPage::tr("No torque wrench yet. Without one, everything is tightened by feel, and said so.");
+    case Section::AngleGauges: return ToolsPage::tr("No angle gauge yet. Without one, fasteners are turned on by a mark.");
+    case Section::Adapters: return ToolsPage::tr("No adapter yet: crow-feet and offset wrenches, with their length.");
+    case Section::Sockets: return ToolsPage::tr("No socket, key or spanner yet.");
+    case Section::People: return ToolsPage::tr("Nobody yet. Whoever logs something is asked for their initials.");
+    case Section::Rule: break;
+    }
+    return {};
+}
 
 } // namespace
 
 ToolsPage::ToolsPage(Desk &desk, ToolsModel &tools, QWidget *parent)
-    : QWidget(parent), m_tools(tools), m_head(new SheetHead(tr("Tools"))), m_feelers(new FeelerForm(tools, desk.mark())),
-      m_gauges(new GaugeForm(tools, desk.mark())), m_people(new PersonForm(tools)), m_rule(new RuleForm(tools)), m_message(new MessageLine)
+    : QWidget(parent), m_tools(tools), m_head(new SheetHead(tr("Tools"))), m_index(new RuledList(tr("Kinds of tools"), &m_indexRows)),
+      m_feelers(new FeelerForm(tools, desk.mark())), m_gauges(new GaugeForm(tools, desk.mark())),
+      m_wrenches(new TorqueForm(tools, desk.mark())), m_angleGauges(new FittingForm(ToolKind::AngleGauge, tools, desk.mark())),
+      m_adapters(new FittingForm(ToolKind::Adapter, tools, desk.mark())), m_sockets(new FittingForm(ToolKind::Socket, tools, desk.mark())),
+      m_people(new PersonForm(tools)), m_rule(new RuleForm(tools)), m_message(new MessageLine), m_stack(new QStackedLayout)
+{
+    lay();
+    m_head->setBeside(tr("what is measured and tightened with, by whom, and how it is judged"));
+    connect(m_index, &RuledList::chosen, this, [this](qint64 section) { chooseSection(Section(section)); });
+    connect(m_index, &RuledList::opened, this, &ToolsPage::focusForm);
+    connect(m_lists.front(), &RuledList::chosen, this, [this](qint64 id) {
+        if (const Tool *set = m_tools.tool(id))
+            m_feelers->look(*set);
+    });
+    connect(&tools, &ToolsModel::changed, this, &ToolsPage::showIndex);
+    showIndex();
+    chooseSection(Section::FeelerSets);
+}
+
+void ToolsPage::lay()
 {
     auto *columns = new QHBoxLayout;
     columns->setContentsMargins(sheetMargin - 8, 12, sheetMargin - 4, 12);
     columns->setSpacing(14);
-    columns->addWidget(new ScrollSheet(feelerColumn()), 1);
+    columns->addWidget(indexColumn());
     columns->addWidget(new Rule(Rule::Weight::Fine, Qt::Vertical));
-    columns->addWidget(new ScrollSheet(gaugeColumn()), 1);
-    columns->addWidget(new Rule(Rule::Weight::Fine, Qt::Vertical));
-    columns->addWidget(new ScrollSheet(peopleColumn()), 1);
+    columns->addLayout(m_stack, 1);
     auto *page = new QVBoxLayout(this);
     page->setContentsMargins(0, 0, 0, 0);
     page->setSpacing(0);
     page->addWidget(m_head);
-    page->addWidget(m_message);
     page->addLayout(columns, 1);
-    m_head->setBeside(tr("what is measured with, by whom, and how it is judged"));
-    const auto tell = [this] {
-        m_message->clear();
-        if (m_tools.failure())
-            m_message->refuse(sentence(*m_tools.failure()));
-    };
-    connect(&tools, &ToolsModel::changed, this, tell);
-    tell();
+    // Only now: a stack without a page of its own shows its first sheet as a window.
+    for (const Section section : sections)
+        m_stack->addWidget(sheet(section, rowsOf(section), formOf(section)));
 }
 
-QWidget *ToolsPage::feelerColumn()
+QWidget *ToolsPage::indexColumn()
 {
-    const Column column(tr("Feeler sets"), m_tools.feelerRows(),
-                        tr("No feeler set yet. Without one, readings are logged as they are typed."));
-    column.rows->addWidget(m_feelers);
-    column.rows->addStretch(1);
-    connect(column.list, &RuledList::chosen, this, [this](qint64 id) {
-        if (const Tool *set = m_tools.tool(id))
-            m_feelers->look(*set);
-    });
-    return column.widget;
+    auto *column = new QWidget;
+    column->setFixedWidth(indexWidth);
+    auto *rows = new QVBoxLayout(column);
+    rows->setContentsMargins(0, 0, 0, 0);
+    auto *head = new Heading(tr("Of the shop"), TextSize::BodyStrong);
+    head->setIndent(8);
+    rows->addWidget(head);
+    rows->addWidget(m_index, 50);
+    m_index->setFitted(true);
+    rows->addWidget(m_message);
+    rows->addStretch(1);
+    return column;
 }
 
-QWidget *ToolsPage::gaugeColumn()
+QWidget *ToolsPage::sheet(Section section, RuledRows *rows, QWidget *form)
 {
-    const Column column(tr("Gauges"), m_tools.gaugeRows(), tr("No dial gauge or micrometer yet."));
-    column.rows->addWidget(m_gauges);
-    column.rows->addStretch(1);
-    return column.widget;
+    auto *sheet = new QWidget;
+    auto *columns = new QHBoxLayout(sheet);
+    columns->setContentsMargins(0, 0, 0, 0);
+    columns->setSpacing(14);
+    if (rows) {
+        auto *column = new QVBoxLayout;
+        column->setSpacing(8);
+        auto *head = new Heading(nameOf(section), TextSize::BodyStrong);
+        head->setIndent(8);
+        column->addWidget(head);
+        auto *list = new RuledList(nameOf(section), rows);
+        list->setEmptyWords(emptyWordsOf(section));
+        list->setWholeNotes(true);
+        column->addWidget(list, 1);
+        columns->addLayout(column, 1);
+        columns->addWidget(new Rule(Rule::Weight::Fine, Qt::Vertical));
+        m_lists.push_back(list);
+    }
+    auto *around = new QWidget;
+    auto *top = new QVBoxLayout(around);
+    top->setContentsMargins(0, 0, 4, 0);
+    top->addWidget(form);
+    top->addStretch(1);
+    columns->addWidget(new ScrollSheet(around), 1);
+    return sheet;
 }
 
-QWidget *ToolsPage::peopleColumn()
+RuledRows *ToolsPage::rowsOf(Section section) const
 {
-    const Column column(tr("People"), m_tools.peopleRows(), tr("Nobody yet. Whoever logs something is asked for their initials."));
-    column.rows->addWidget(m_people);
-    column.rows->addSpacing(14);
-    column.rows->addWidget(new Rule);
-    column.rows->addWidget(m_rule);
-    column.rows->addStretch(1);
-    return column.widget;
+    // The first sections are the groups of tools, in their order.
+    if (section == Section::Rule)
+        return nullptr;
+    return section == Section::People ? m_tools.peopleRows() : m_tools.rowsOf(ToolGroup(section));
+}
+
+QWidget *ToolsPage::formOf(Section section) const
+{
+    switch (section) {
+    case Section::FeelerSets: return m_feelers;
+    case Section::Gauges: return m_gauges;
+    case Section::TorqueWrenches: return m_wrenches;
+    case Section::AngleGauges: return m_angleGauges;
+    case Section::Adapters: return m_adapters;
+    case Section::Sockets: return m_sockets;
+    case Section::People: return m_people;
+    case Section::Rule: return m_rule;
+    }
+    return nullptr;
+}
+
+QString ToolsPage::noteOf(Section section) const
+{
+    if (section == Section::Rule)
+        return m_tools.rule() == DecisionRule::Simple ? tr("as read") : tr("with uncertainty");
+    const int count = rowsOf(section)->rowCount();
+    if (count == 0)
+        return tr("none yet");
+    if (section == Section::People)
+        return tr("%1 at work here").arg(count);
+    if (section == Section::TorqueWrenches && m_tools.wrenchesOverdue() > 0)
+        return tr("%1 on the rack, calibration overdue: %2").arg(count).arg(m_tools.wrenchesOverdue());
+    return tr("%1 on the rack").arg(count);
+}
+
+void ToolsPage::showIndex()
+{
+    QList<RuledRow> rows;
+    for (const Section section : sections) {
+        RuledRow row;
+        row.id = qint64(section);
+        row.title = nameOf(section);
+        row.note = noteOf(section);
+        rows.append(row);
+    }
+    m_indexRows.setRows(rows);
+    m_message->clear();
+    if (m_tools.failure())
+        m_message->refuse(sentence(*m_tools.failure()));
+}
+
+void ToolsPage::chooseSection(Section section)
+{
+    m_section = section;
+    m_index->setCurrentId(qint64(section));
+    m_stack->setCurrentIndex(int(section));
+}
+
+/// Enter on a line of the index goes to what is typed there.
+void ToolsPage::focusForm()
+{
+    QWidget *first = formOf(m_section);
+    for (QWidget *next = first->nextInFocusChain(); next != first; next = next->nextInFocusChain()) {
+        if (!formOf(m_section)->isAncestorOf(next) || !next->isVisible() || !(next->focusPolicy() & Qt::TabFocus))
+            continue;
+        next->setFocus(Qt::TabFocusReason);
+        return;
+    }
 }
 
 } // namespace asleft

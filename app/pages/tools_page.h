@@ -1,43 +1,75 @@
 #pragma once
 
 #include "desk.h"
+#include "parts/ruled_rows.h"
 
 #include <QWidget>
+
+class QStackedLayout;
 
 namespace asleft {
 
 class FeelerForm;
+class FittingForm;
 class GaugeForm;
 class MessageLine;
 class PersonForm;
 class RuleForm;
+class RuledList;
 class SheetHead;
 class ToolsModel;
+class TorqueForm;
 
-/// The feeler sets and gauges on the rack, the people who work with them, and how the shop decides.
+/// The rack, the people who work with what hangs on it, and how the shop decides: an index at the left, and at its right what there is of
+/// the kind in hand, with a form for one more.
 class ToolsPage : public QWidget {
     Q_OBJECT
 
 public:
+    enum class Section { FeelerSets, Gauges, TorqueWrenches, AngleGauges, Adapters, Sockets, People, Rule };
+
     ToolsPage(Desk &desk, ToolsModel &tools, QWidget *parent = nullptr);
 
+    void chooseSection(Section section);
+    [[nodiscard]] Section section() const { return m_section; }
+    [[nodiscard]] RuledList *index() const { return m_index; }
+    /// What there is of a section. \pre not Rule, which has none
+    [[nodiscard]] RuledList *list(Section section) const { return m_lists.at(std::size_t(section)); }
     [[nodiscard]] FeelerForm *feelers() const { return m_feelers; }
     [[nodiscard]] GaugeForm *gauges() const { return m_gauges; }
+    [[nodiscard]] TorqueForm *wrenches() const { return m_wrenches; }
+    [[nodiscard]] FittingForm *angleGauges() const { return m_angleGauges; }
+    [[nodiscard]] FittingForm *adapters() const { return m_adapters; }
+    [[nodiscard]] FittingForm *sockets() const { return m_sockets; }
     [[nodiscard]] PersonForm *people() const { return m_people; }
     [[nodiscard]] RuleForm *rule() const { return m_rule; }
 
 private:
-    QWidget *feelerColumn();
-    QWidget *gaugeColumn();
-    QWidget *peopleColumn();
+    void lay();
+    QWidget *indexColumn();
+    QWidget *sheet(Section section, RuledRows *rows, QWidget *form);
+    [[nodiscard]] RuledRows *rowsOf(Section section) const;
+    [[nodiscard]] QWidget *formOf(Section section) const;
+    [[nodiscard]] QString noteOf(Section section) const;
+    void showIndex();
+    void focusForm();
 
     ToolsModel &m_tools;
     SheetHead *m_head;
+    RuledRows m_indexRows;
+    RuledList *m_index;
     FeelerForm *m_feelers;
     GaugeForm *m_gauges;
+    TorqueForm *m_wrenches;
+    FittingForm *m_angleGauges;
+    FittingForm *m_adapters;
+    FittingForm *m_sockets;
     PersonForm *m_people;
     RuleForm *m_rule;
     MessageLine *m_message;
+    QStackedLayout *m_stack;
+    std::vector<RuledList *> m_lists;
+    Section m_section = Section::FeelerSets;
 };
 
 } // namespace asleft

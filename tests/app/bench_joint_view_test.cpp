@@ -1,34 +1,19 @@
 // The joint as it is drawn and walked through: every kind of pattern, and two hundred fasteners, which no view has room for.
 
-#include "garage_fixture.h"
+#include "joint_shown.h"
 
-#include "bench/fastener_button.h"
-#include "bench/joint_canvas.h"
-#include "bench/joint_view.h"
-#include "parts/ink_of.h"
 #include "parts/key_button.h"
 
 #include <QAccessible>
-#include <QImage>
-#include <QPainter>
 #include <QSignalSpy>
 #include <QWheelEvent>
 
-#include <cmath>
 #include <random>
 
 using namespace asleft;
 using namespace asleft::testing;
 
 namespace {
-
-Pattern patternOf(const char *text)
-{
-    const auto pattern = parsePattern(text);
-    if (!pattern)
-        qFatal("no pattern %s", text);
-    return *pattern;
-}
 
 /// Two hundred as somebody clicks them on a picture: on a grid, each a little beside its place.
 Pattern scattered()
@@ -40,83 +25,6 @@ Pattern scattered()
     for (int i = 0; i < mostFasteners; ++i)
         pattern.places.push_back({i + 1, i % 20 + beside(random), i / 20 + beside(random)});
     return *checkedPattern(pattern);
-}
-
-/// A joint by itself, in a window of this size.
-struct Shown {
-    explicit Shown(const Pattern &pattern, QSize size = {634, 280})
-    {
-        view.setJoint(pattern, generateOrder(pattern));
-        present(view, size);
-        for (const FastenerPlace &place : pattern.places) {
-            names.append(QStringLiteral("fastener %1").arg(place.number));
-            looks.append(FastenerLook{});
-        }
-        take(0);
-    }
-
-    void take(std::optional<qsizetype> index, qsizetype done = 0)
-    {
-        for (qsizetype i = 0; i < looks.size(); ++i)
-            looks[i].inHand = i == index;
-        view.setFasteners(names, looks, index, done);
-    }
-
-    /// As the Bench does it: whatever is chosen is in hand.
-    void takeWhatIsChosen()
-    {
-        QObject::connect(&view, &JointView::fastenerChosen, &view, [this](qsizetype index) { take(index); });
-    }
-
-    /// Where a fastener is shown, in the view.
-    [[nodiscard]] QRect rectOf(qsizetype index) const
-    {
-        const FastenerButton *button = view.button(index);
-        return {button->mapTo(&view, QPoint(0, 0)), button->size()};
-    }
-
-    [[nodiscard]] JointCanvas *canvas() const { return view.findChild<JointCanvas *>(); }
-    /// What is free of the keys beside it.
-    [[nodiscard]] QRect ground() const { return canvas()->geometry(); }
-    [[nodiscard]] bool isInSight(qsizetype index) const { return ground().contains(rectOf(index)); }
-
-    JointView view;
-    QStringList names;
-    QList<FastenerLook> looks;
-};
-
-/// Notes which buttons are painted.
-class PaintWatch : public QObject {
-public:
-    explicit PaintWatch(const JointView &view)
-    {
-        for (qsizetype i = 0; i < view.fasteners(); ++i)
-            view.button(i)->installEventFilter(this);
-    }
-
-    bool eventFilter(QObject *watched, QEvent *event) override
-    {
-        if (event->type() == QEvent::Paint)
-            painted.insert(static_cast<FastenerButton *>(watched));
-        return false;
-    }
-
-    QSet<FastenerButton *> painted;
-};
-
-qsizetype placedText(const QList<PlacedText> &texts)
-{
-    return std::count_if(texts.begin(), texts.end(), [](const PlacedText &text) { return !text.text.isEmpty(); });
-}
-
-/// By how much two pictures differ where they differ most.
-int farthestShade(const QImage &one, const QImage &other)
-{
-    int farthest = 0;
-    for (int y = 0; y < one.height(); ++y)
-        for (int x = 0; x < one.width(); ++x)
-            farthest = std::max(farthest, std::abs(qGray(one.pixel(x, y)) - qGray(other.pixel(x, y))));
-    return farthest;
 }
 
 } // namespace
@@ -141,11 +49,6 @@ private Q_SLOTS:
     void theSameJointChangesNothing();
     void placesThatAreDraggedKeepTheirButtons();
     void anotherJointHasItsOwnFasteners();
-    void onlyWhatIsInSightIsPainted();
-    void whatChangesIsPaintedAlone();
-    void aPartOfThePlanIsPaintedAsTheWhole();
-    void theLeaderLineGoesDownBetweenFasteners();
-    void thePathIsShownOrNot();
 };
 
 void BenchJointViewTest::everyFastenerIsAButton_data()
@@ -437,93 +340,6 @@ void BenchJointViewTest::anotherJointHasItsOwnFasteners()
     QSignalSpy chosen(&shown.view, &JointView::fastenerChosen);
     QTest::mouseClick(shown.view.button(13), Qt::LeftButton);
     QCOMPARE(chosen.size(), 1);
-}
-
-void BenchJointViewTest::onlyWhatIsInSightIsPainted()
-{
-    Shown shown(patternOf("row of 200"));
-    QCoreApplication::processEvents();
-    PaintWatch watch(shown.view);
-    shown.take(100);
-    QCoreApplication::processEvents();
-    QVERIFY(!watch.painted.isEmpty());
-    QVERIFY2(watch.painted.size() < 40, qPrintable(QString::number(watch.painted.size())));
-}
-
-void BenchJointViewTest::whatChangesIsPaintedAlone()
-{
-    Shown shown(patternOf("10 rows of 20"));
-    shown.view.showWhole();
-    QCoreApplication::processEvents();
-    PaintWatch watch(shown.view);
-    shown.looks[45].stage = FastenerStage::Loose;
-    shown.take(0);
-    QCoreApplication::processEvents();
-    QVERIFY(watch.painted.contains(shown.view.button(45)));
-    // Whole pixels may be shared with those beside it.
-    QVERIFY2(watch.painted.size() <= 9, qPrintable(QString::number(watch.painted.size())));
-    watch.painted.clear();
-    shown.take(0);
-    QCoreApplication::processEvents();
-    QVERIFY(watch.painted.isEmpty());
-}
-
-void BenchJointViewTest::aPartOfThePlanIsPaintedAsTheWhole()
-{
-    Pattern pattern = patternOf("10 rows of 20");
-    pattern.places[45].length = "60 mm";
-    const JointPlan plan = planJoint(pattern, generateOrder(pattern), {2000, 1000});
-    const QRect exposed(300, 200, 500, 240);
-    const PartOfPlan part = partOfPlan(plan, exposed, 120);
-    QVERIFY(placedText(part.plan.numbers) > 0);
-    QVERIFY(placedText(part.plan.numbers) < placedText(plan.numbers) / 2);
-    QVERIFY(!part.plan.legs.isEmpty() && part.plan.legs.size() < plan.legs.size());
-    QVERIFY(part.done > 0 && part.done < part.plan.legs.size());
-    const auto painted = [&](const JointPlan &what, qsizetype done) {
-        QImage image(exposed.size(), QImage::Format_RGB32);
-        image.fill(Qt::white);
-        QPainter painter(&image);
-        painter.setRenderHint(QPainter::Antialiasing);
-        painter.translate(-exposed.topLeft());
-        paintJoint(painter, what, ink(Look::Light), true, done);
-        return image;
-    };
-    // Where a leg is cut off its edges may be rounded by a shade or two.
-    QVERIFY2(farthestShade(painted(part.plan, part.done), painted(plan, 120)) <= 24,
-             qPrintable(QString::number(farthestShade(painted(part.plan, part.done), painted(plan, 120)))));
-    QVERIFY(farthestShade(painted(part.plan, 0), painted(plan, 120)) > 100);
-    // Nothing is drawn far beyond what is seen.
-    for (const QPolygonF &leg : part.plan.legs)
-        QVERIFY(!leg.isEmpty() && exposed.adjusted(-41, -41, 41, 41).contains(leg.first().toPoint()));
-}
-
-void BenchJointViewTest::theLeaderLineGoesDownBetweenFasteners()
-{
-    const Pattern pattern = patternOf("2 rows of 7");
-    const JointPlan plan = planJoint(pattern, generateOrder(pattern), {634, 280});
-    for (qsizetype i = 0; i < plan.fasteners.size(); ++i) {
-        const QPainterPath line = leaderLine(plan, i, 280);
-        QCOMPARE(line.currentPosition().y(), 280.0);
-        const double x = line.currentPosition().x();
-        QVERIFY(x > 0 && x < 634);
-        for (qsizetype j = 0; j < plan.fasteners.size(); ++j)
-            if (j != i && plan.fasteners[j].y() > plan.fasteners[i].y())
-                QVERIFY(std::abs(plan.fasteners[j].x() - x) > plan.diameter / 3);
-    }
-}
-
-void BenchJointViewTest::thePathIsShownOrNot()
-{
-    Shown shown(patternOf("12 around a circle"));
-    const QImage with = shown.view.grab().toImage();
-    shown.view.setPathShown(false);
-    const QImage without = shown.view.grab().toImage();
-    QVERIFY(with != without);
-    shown.view.setPathShown(true);
-    QCOMPARE(shown.view.grab().toImage(), with);
-    // Legs that are done look done.
-    shown.take(0, 5);
-    QVERIFY(shown.view.grab().toImage() != with);
 }
 
 APP_TEST(BenchJointViewTest)

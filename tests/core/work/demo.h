@@ -3,6 +3,7 @@
 #include "support.h"
 
 #include <demo_garage.h>
+#include <work/joints.h>
 
 #include <algorithm>
 

@@ -22,7 +22,7 @@ TEST_F(DemoGarage, IsAWholeShopAndTheTractorIsWorkedOnLast)
     EXPECT_EQ(lines.front().vehicleName, "Hollin 40 tractor");
     EXPECT_EQ(lines.front().title, "Set the valves");
     EXPECT_EQ(need(people(*demo)).size(), 3U);
-    EXPECT_EQ(need(tools(*demo)).size(), 5U);
+    EXPECT_EQ(need(tools(*demo)).size(), 8U);
     EXPECT_EQ(need(decisionRule(*demo)), DecisionRule::Simple);
     EXPECT_EQ(need(vehicles(*demo)).size(), 8U) << "seven vehicles, and the stand with one engine";
     for (const VehicleRow &row : need(vehicles(*demo)))
@@ -40,9 +40,14 @@ TEST_F(DemoGarage, TheTractorHasOneNutOpenAndAKnownRest)
 
     const StillOpen open = stillOpen(state, need(jobs(*demo)).front().lastAct.value());
     EXPECT_EQ(countsOf(open.turning), (std::vector<std::pair<Kind, int>>{{Kind::NutOpen, 1}}));
-    EXPECT_EQ(countsOf(open.firstStart),
-              (std::vector<std::pair<Kind, int>>{
-                  {Kind::PointsNotLeft, 6}, {Kind::StepUndone, 1}, {Kind::StepUndone, 1}, {Kind::StepUndone, 1}, {Kind::StepUndone, 1}}));
+    EXPECT_EQ(countsOf(open.firstStart), (std::vector<std::pair<Kind, int>>{{Kind::PointsNotLeft, 6},
+                                                                            {Kind::FastenersLoose, 12},
+                                                                            {Kind::FastenersLoose, 5},
+                                                                            {Kind::FastenersLoose, 1},
+                                                                            {Kind::StepUndone, 1},
+                                                                            {Kind::StepUndone, 1},
+                                                                            {Kind::StepUndone, 1},
+                                                                            {Kind::StepUndone, 1}}));
     EXPECT_EQ(countsOf(open.handOver), (std::vector<std::pair<Kind, int>>{{Kind::StepUndone, 1}, {Kind::StepUndone, 1}}));
 
     EXPECT_EQ(state.point(pointOf(*book, "I2")).found->verdict, Verdict::Low);
@@ -50,6 +55,29 @@ TEST_F(DemoGarage, TheTractorHasOneNutOpenAndAKnownRest)
     EXPECT_EQ(state.point(pointOf(*book, "E3")).stage, PointStage::Found);
     EXPECT_TRUE(state.point(pointOf(*book, "I1")).settled());
     EXPECT_TRUE(state.point(pointOf(*book, "E1")).settled());
+}
+
+TEST_F(DemoGarage, TheTractorsOutletIsHalfTightenedAndItsCoverWasLoose)
+{
+    const auto book = bookFor("Hollin 40 tractor");
+    const JobState &state = book->state();
+    const auto joints = newestOf(state.frame->joints);
+    ASSERT_EQ(joints.size(), 3U);
+    const Joint &cover = joints[0];
+    EXPECT_EQ(cover.passes.size(), 3U);
+    EXPECT_TRUE(std::holds_alternative<Settle>(cover.passes.back()));
+    EXPECT_EQ(foundLoose(cover, state.joints.at(cover.id)), (std::vector{3, 5, 12}));
+    ASSERT_EQ(state.findings.size(), 1U);
+    EXPECT_EQ(state.findings.front().what.fasteners, (std::vector{3, 5, 12}));
+
+    const JointState &outlet = state.joints.at(joints[1].id);
+    EXPECT_EQ(joints[1].passes.size(), 3U);
+    EXPECT_EQ(outlet.progress.next, (TickPlace{.fastener = 7, .pass = 2, .round = 1})) << "1-5-3 are at the target";
+    EXPECT_EQ(outlet.fasteners.at(5).verdict(), Verdict::Inside);
+
+    const auto wanted = toolsWanted(joints[2], rackOf(state.frame->tools), std::chrono::sys_days(std::chrono::year(2026) / 5 / 15));
+    ASSERT_EQ(wanted.size(), 1U);
+    EXPECT_TRUE(wanted.front().advice.reaching.empty()) << "no wrench on the rack reaches 3 N·m";
 }
 
 /// TM 5-3895-383-24, page 6-60: the published table of an in-line four that fires 1-3-4-2.

@@ -164,14 +164,18 @@ TEST_F(Joints, TheirLinesStandAroundTheValveSet)
     EXPECT_EQ(line->before, Gate::FirstStart);
     EXPECT_EQ(line->joint, all().back().id);
     EXPECT_EQ(line->detail, "");
-    EXPECT_EQ((line - 1)->kind, StepKind::ValveSet) << "at once behind it";
+    const auto titleOf = [&](std::ptrdiff_t index) { return sheet.lines.at(static_cast<std::size_t>(index)).title; };
+    const auto place = [&](const char *title) { return std::ranges::find(sheet.lines, title, &SheetLine::title) - sheet.lines.begin(); };
+    EXPECT_EQ(titleOf(place("Loosen: Valve cover") - 1), "Chocks and neutral");
+    EXPECT_EQ(titleOf(place("Tighten: Valve cover") + 1), "Two full turns by hand");
 }
 
 TEST_F(Joints, TheirLinesStandAtTheEndWithoutAValveSet)
 {
     add(coverText());
     add(plainText());
-    const JobSheet sheet = withJoints({"Covers", {{.title = "Chocks", .detail = {}, .cautions = {}}}}, newestOf(all()));
+    const JobSheet sheet =
+        withJoints({"Covers", {{.title = "Chocks", .detail = {}, .before = Gate::TurningTheCrank, .cautions = {}}}}, newestOf(all()));
     std::vector<std::string> titles;
     for (const SheetLine &line : sheet.lines)
         titles.push_back(line.title);

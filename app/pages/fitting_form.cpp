@@ -1,0 +1,166 @@
+#include "pages/fitting_form.h"
+
+#include "pages/tools_model.h"
+#include "parts/choice_keys.h"
+#include "parts/heading.h"
+#include "parts/key_button.h"
+#include "parts/value_field.h"
+#include "read_only.h"
+
+#include <show/words.h>
+
+#include <QHBoxLayout>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace asleft {
+
+namespace {
+
+/// What the form says of one kind of tool.
+struct KindWords {
+    QString head;
+    QString name;
+    QString unnamed;
+    QString save;
+    QString size;
+};
+
+KindWords wordsOf(ToolKind kind)
+{
+    switch (kind) {
+    case ToolKind::AngleGauge:
+        return {FittingForm::tr("New angle gauge"),
+                FittingForm::tr("Name of the angle gauge"),
+                FittingForm::tr("Give the angle gauge a name, such as where it hangs."),
+                FittingForm::tr("Save the angle gauge"),
+                {}};
+    case ToolKind::Adapter:
+        return {FittingForm::tr("New adapter"), FittingForm::tr("Name of the adapter"),
+                FittingForm::tr("Give the adapter a name, such as crow-foot 13."), FittingForm::tr("Save the adapter"),
+                FittingForm::tr("Fits")};
+    default:
+        return {FittingForm::tr("New socket, key or spanner"), FittingForm::tr("Name of the socket or key"),
+                FittingForm::tr("Give it a name, such as deep socket 13."), FittingForm::tr("Save the socket or key"),
+                FittingForm::tr("Size")};
+    }
+}
+
+} // namespace
+
+FittingForm::FittingForm(ToolKind kind, ToolsModel &tools, DecimalMark mark, QWidget *parent)
+    : QWidget(parent), m_kind(kind), m_tools(tools), m_mark(mark), m_name(new ValueField(wordsOf(kind).name)),
+      m_size(new ValueField(wordsOf(kind).size)), m_length(new ValueField(tr("Length, drive to fastener"))),
+      m_unit(new ChoiceKeys(tr("Bare lengths count in"), lengthUnitTexts())), m_save(new KeyButton(wordsOf(kind).save)),
+      m_message(new MessageLine)
+{
+    lay();
+    wire();
+    keepFromWriting(tools.garage(), {m_save});
+}
+
+void FittingForm::lay()
+{
+    auto *column = new QVBoxLayout(this);
+    column->setContentsMargins(8, 0, 0, 0);
+    column->setSpacing(8);
+    column->addWidget(new Heading(wordsOf(m_kind).head, TextSize::BodyStrong));
+    column->addWidget(m_name);
+    auto *length = new QHBoxLayout;
+    length->setSpacing(10);
+    length->addWidget(m_length, 1);
+    length->addWidget(m_unit, 1);
+    column->addWidget(m_size);
+    column->addLayout(length);
+    column->addWidget(m_message);
+    column->addWidget(m_save, 0, Qt::AlignLeft);
+    m_save->setStrong(true);
+    const bool adapter = m_kind == ToolKind::Adapter;
+    m_size->setPlaceholder(adapter ? tr("13 mm, may be left empty") : tr("13 mm"));
+    m_length->setNote(tr("0 for a straight extension, which changes no setting"));
+    m_size->setHidden(m_kind == ToolKind::AngleGauge);
+    m_length->setHidden(!adapter);
+    m_unit->setHidden(!adapter);
+}
+
+QList<ValueField *> FittingForm::fields() const
+{
+    switch (m_kind) {
+    case ToolKind::AngleGauge: return {m_name};
+    case ToolKind::Adapter: return {m_name, m_size, m_length};
+    default: return {m_name, m_size};
+    }
+}
+
+void FittingForm::wire()
+{
+    const auto asked = fields();
+    for (ValueField *field : asked)
+        connect(field, &ValueField::edited, m_message, &MessageLine::clear);
+    for (ValueField *field : {m_name, m_size})
+        connect(field, &ValueField::edited, field, &ValueField::accept);
+    connect(m_length, &ValueField::edited, this, [this] { readLength(false); });
+    connect(m_length, &ValueField::left, this, [this] { readLength(true); });
+    connect(m_unit, &ChoiceKeys::chosen, this, [this] { readLength(false); });
+    chainByEnter(asked);
+    connect(asked.back(), &ValueField::entered, this, &FittingForm::save);
+    connect(m_save, &KeyButton::clicked, this, &FittingForm::save);
+}
+
+LengthUnit FittingForm::lengthUnit() const
+{
+    return lengthUnits.at(std::size_t(m_unit->choice()));
+}
+
+void FittingForm::readLength(bool refuse)
+{
+    const auto length = parse<Length>(m_length->text().toStdString(), lengthUnit(), m_mark);
+    if (length || m_length->text().trimmed().isEmpty())
+        m_length->accept();
+    else if (refuse || m_length->isRefused())
+        m_length->refuse(sentence(length.error()));
+}
+
+void FittingForm::save()
+{
+    if (m_name->text().trimmed().isEmpty())
+        m_name->refuse(wordsOf(m_kind).unnamed);
+    if (m_kind == ToolKind::Adapter) {
+        readLength(true);
+        if (m_length->text().trimmed().isEmpty())
+            m_length->refuse(tr("Measure the adapter from the middle of the drive to that of the fastener; without it no setting can be "
+                                "told."));
+    }
+    const auto all = fields();
+    if (const auto wrong = std::ranges::find_if(all, &ValueField::isRefused); wrong != all.end()) {
+        (*wrong)->edit()->setFocus(Qt::OtherFocusReason);
+        return;
+    }
+    const auto added = m_tools.addFitting({.kind = m_kind,
+                                           .name = m_name->text().toStdString(),
+                                           .size = m_size->text().toStdString(),
+                                           .length = m_length->text().toStdString(),
+                                           .unit = lengthUnit()},
+                                          m_mark);
+    if (!added) {
+        refuse(added.error());
+        return;
+    }
+    m_message->done(tr("%1 is on the rack.").arg(m_name->text().trimmed()));
+    for (ValueField *field : all)
+        field->setText({});
+    m_name->edit()->setFocus(Qt::OtherFocusReason);
+}
+
+void FittingForm::refuse(const Error &error)
+{
+    if (error.kind != ErrorKind::AdapterOutOfRange) {
+        m_message->refuse(sentence(error));
+        return;
+    }
+    m_length->refuse(sentence(error));
+    m_length->edit()->setFocus(Qt::OtherFocusReason);
+}
+
+} // namespace asleft
