@@ -118,6 +118,7 @@ void tellHollin(Telling &telling, const Workshop &workshop)
     telling.later(1);
     told(book->loosen({.joint = joints.sender, .fasteners = {1}}));
     marta.step();
+    telling.later(12);
     told(book->tick(
         {.joint = joints.outlet,
          .places = restOfPass(book->state().frame->jointNow(joints.outlet)->tightening(), book->state().joints.at(joints.outlet).progress),
