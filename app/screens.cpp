@@ -95,6 +95,14 @@ void typeTable(Window &window)
     form->save();
 }
 
+/// The first joint of the engine, where it has one.
+void showJoint(Window &window)
+{
+    const auto &rows = window.specsPage()->jointRows().rows();
+    if (rows.size() > 1)
+        window.specsPage()->chooseJoint(JointId(rows.front().id));
+}
+
 void typeFeelers(Window &window)
 {
     FeelerForm *form = window.toolsPage()->feelers();
@@ -132,6 +140,8 @@ std::vector<Screen> pageScreens()
         {"specs-torque", Place::Specs, [](Window &window) { window.specsPage()->chooseSection(SpecsPage::Section::LockNut); }},
         {"specs-positions", Place::Specs, [](Window &window) { window.specsPage()->chooseSection(SpecsPage::Section::CrankPositions); }},
         {"specs-positions-doubted", Place::Specs, typeTable},
+        {"specs-joint", Place::Specs, showJoint},
+        {"specs-joint-new", Place::Specs, [](Window &window) { window.specsPage()->chooseJoint(std::nullopt); }},
         {"tools", Place::Tools, {}},
         {"tools-typed", Place::Tools, typeFeelers},
         {"tools-gauge", Place::Tools, typeGauge},

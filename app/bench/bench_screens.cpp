@@ -9,6 +9,7 @@
 #include "bench/reading_bar.h"
 #include "bench/reading_edit.h"
 #include "bench/sitting_sheet.h"
+#include "bench/tighten_sheet.h"
 #include "bench/turn_sheet.h"
 #include "bench/valve_sheet.h"
 #include "pages/jobs_model.h"
@@ -99,6 +100,26 @@ void askForCrank(Window &window)
 {
     if (sit(window, anyJob))
         window.benchPage()->viewStep(stepOfKind(*window.benchPage()->book(), StepKind::ValveSet));
+}
+
+/// At the first line of the job that tightens, or loosens, a joint; false where it has none.
+bool goToJoint(Window &window, StepKind kind)
+{
+    if (!sit(window, anyJob))
+        return false;
+    BenchPage &bench = *window.benchPage();
+    const auto &steps = bench.book()->state().frame->job.steps;
+    const auto line = std::ranges::find(steps, kind, &Step::kind);
+    if (line == steps.end())
+        return false;
+    bench.viewStep(line->id);
+    return true;
+}
+
+void chooseWrench(Window &window)
+{
+    if (goToJoint(window, StepKind::Tighten))
+        window.benchPage()->tightenSheet()->key(TightenSheet::Key::Wrench)->click();
 }
 
 void openLine(Window &window)
@@ -305,6 +326,9 @@ std::vector<Screen> benchScreens()
         on("bench-turn-waits", turnWhileTheyBleedDown),
         on("bench-sheet", typeSheet),
         on("bench-sheet-typed", typeSheetHalf),
+        on("bench-tighten", [](Window &window) { goToJoint(window, StepKind::Tighten); }),
+        on("bench-loosen", [](Window &window) { goToJoint(window, StepKind::Loosen); }),
+        on("bench-wrench", chooseWrench),
         on("bench-v8", headOf(vEight)),
         on("bench-six", headOf(sixInLine)),
         on("bench-flat", headOf(flatFour)),

@@ -21,6 +21,8 @@ namespace asleft {
 
 namespace {
 
+constexpr int heightForAll = 640; ///< a lower sheet leaves the room to the drawing
+
 const Act *actOf(const JobState &state, ActSeq seq)
 {
     const auto act = std::ranges::find(state.acts, seq, &Act::seq);
@@ -96,6 +98,7 @@ void JointSheet::wire()
     });
     connect(m_bar, &JointSheetBar::typing, this, [this] { m_asked.reset(); });
     connect(m_bar, &JointSheetBar::arrowPressed, this, &JointSheet::goAside);
+    connect(m_stack, &QStackedWidget::currentChanged, this, &JointSheet::makeRoom);
     connect(undoKey(), &KeyButton::clicked, this, [this] { takeBack(false); });
 }
 
@@ -110,6 +113,17 @@ void JointSheet::shortcuts()
         shortcut->setContext(Qt::WidgetWithChildrenShortcut);
         connect(shortcut, &QShortcut::activated, m_view, act);
     }
+}
+
+void JointSheet::resizeEvent(QResizeEvent *event)
+{
+    MiddleSheet::resizeEvent(event);
+    makeRoom();
+}
+
+void JointSheet::makeRoom()
+{
+    m_top->setBrief(height() < heightForAll || m_stack->currentIndex() != 0);
 }
 
 void JointSheet::showStep(StepId id)

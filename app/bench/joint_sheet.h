@@ -42,6 +42,7 @@ Q_SIGNALS:
     void finished();
 
 protected:
+    void resizeEvent(QResizeEvent *event) override;
     JointSheet(Desk &desk, JobBook &book, const QString &fieldName, const QList<JointBarKey> &keys);
 
     /// The way round the joint that is drawn, and how many legs of it are done.
@@ -84,6 +85,8 @@ private:
     void wire();
     void shortcuts();
     void showView();
+    /// What stands above gives way where the sheet is low, or something else than the joint is in sight.
+    void makeRoom();
     void hearOthers();
     [[nodiscard]] bool isAbout(const Act &act) const;
     [[nodiscard]] std::optional<int> inHandAfter(const Act &act) const;

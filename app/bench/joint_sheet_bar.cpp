@@ -1,5 +1,6 @@
 #include "bench/joint_sheet_bar.h"
 
+#include "bench/joint_sheet_keys.h"
 #include "bench/joint_sheet_reason.h"
 #include "bench/reading_edit.h"
 #include "parts/heading.h"
@@ -15,6 +16,12 @@
 #include <algorithm>
 
 namespace asleft {
+
+namespace {
+
+constexpr int widthForOneLine = 600;
+
+} // namespace
 
 JointSheetBar::JointSheetBar(const QString &fieldName, const QList<JointBarKey> &keys, QWidget *parent)
     : QWidget(parent), m_said(keys), m_now(Heading::wrapped({}, TextSize::Now)), m_large(new Heading({}, TextSize::Value)),
@@ -45,18 +52,23 @@ void JointSheetBar::build(QVBoxLayout *column)
     words->setSpacing(2);
     words->addWidget(m_large);
     words->addWidget(m_small);
+    m_beside = new JointKeysLayout;
+    words->addLayout(m_beside);
     words->addStretch(1);
     values->addLayout(words, 1);
+    m_large->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
     m_values = new QStackedWidget;
     m_values->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
     m_values->addWidget(page);
     m_values->addWidget(m_reason);
     column->addWidget(m_values);
     m_askedRow = new QWidget;
-    m_answers = new QHBoxLayout(m_askedRow);
-    m_answers->setContentsMargins(0, 0, 0, 0);
-    m_answers->setSpacing(8);
-    m_answers->addWidget(m_asked, 1);
+    m_askedLine = new QHBoxLayout(m_askedRow);
+    m_askedLine->setContentsMargins(0, 0, 0, 0);
+    m_askedLine->setSpacing(4);
+    m_askedLine->addWidget(m_asked, 1);
+    m_answers = new JointKeysLayout;
+    m_askedLine->addLayout(m_answers);
     column->addWidget(m_askedRow);
     // The line keeps its room while it is empty: nothing above it moves when something is said.
     QSizePolicy kept = m_message->sizePolicy();
@@ -64,8 +76,7 @@ void JointSheetBar::build(QVBoxLayout *column)
     m_message->setSizePolicy(kept);
     m_message->setMinimumHeight(m_message->fontMetrics().height());
     column->addWidget(m_message);
-    m_work = new QHBoxLayout;
-    m_work->setSpacing(8);
+    m_work = new JointKeysLayout;
     column->addLayout(m_work);
 }
 
@@ -82,12 +93,13 @@ void JointSheetBar::buildKeys(const QList<JointBarKey> &keys)
         connect(button, &KeyButton::clicked, this, [this, which = int(m_keys.size())] { Q_EMIT keyed(which); });
         m_keys.append(button);
         letters += said.letter.isNull() ? QString() : QString(said.letter);
-        QHBoxLayout *row = said.place == JointBarKey::Place::Work     ? m_work
-                           : said.place == JointBarKey::Place::Answer ? m_answers
-                                                                      : m_nowRow;
-        row->addWidget(button, 0, Qt::AlignTop);
+        switch (said.place) {
+        case JointBarKey::Place::Work: m_work->addWidget(button); break;
+        case JointBarKey::Place::Answer: m_answers->addWidget(button); break;
+        case JointBarKey::Place::Beside: m_beside->addWidget(button); break;
+        case JointBarKey::Place::Seldom: m_nowRow->addWidget(button, 0, Qt::AlignTop); break;
+        }
     }
-    m_work->addStretch(1);
     m_edit->setLetters(letters);
 }
 
@@ -164,9 +176,32 @@ void JointSheetBar::present(const JointBarView &view)
     m_edit->setEcho(view.echo);
     showKeys();
     showTyped();
+    fitLarge();
+    placeAnswers();
     // A key that went away takes the keyboard with it.
     if (ours && QApplication::focusWidget() != had)
         takeFocus();
+}
+
+void JointSheetBar::fitLarge()
+{
+    constexpr int beside = 16;
+    const int room = width() - (m_view.types ? m_edit->sizeHint().width() + beside : 0);
+    const bool fits = QFontMetrics(textFont(TextSize::Value)).horizontalAdvance(m_view.large) <= room;
+    m_large->setFont(textFont(fits ? TextSize::Value : TextSize::Title));
+}
+
+void JointSheetBar::placeAnswers()
+{
+    const bool narrow = width() < widthForOneLine || 2 * m_answers->sizeHint().width() > width();
+    m_askedLine->setDirection(narrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+}
+
+void JointSheetBar::resizeEvent(QResizeEvent *event)
+{
+    QWidget::resizeEvent(event);
+    fitLarge();
+    placeAnswers();
 }
 
 void JointSheetBar::showKeys()
@@ -254,15 +289,20 @@ void JointSheetBar::takeFocus()
         return;
     }
     const auto works = [this](KeyButton *key) { return key->isVisibleTo(this) && key->isEnabled(); };
-    // A question about the joint goes before a value.
-    for (qsizetype i = 0; i < m_keys.size(); ++i)
-        if (m_view.keys.value(i) == KeyShown::Strong && works(m_keys[i]) &&
-            (!m_view.types || m_said[i].place == JointBarKey::Place::Answer)) {
-            m_keys[i]->setFocus(Qt::OtherFocusReason);
-            return;
-        }
-    if (m_view.types) {
-        m_edit->setFocus(Qt::OtherFocusReason);
+    const auto strong = [&](bool answers) -> KeyButton * {
+        for (qsizetype i = 0; i < m_keys.size(); ++i)
+            if (m_view.keys.value(i) == KeyShown::Strong && works(m_keys[i]) && (m_said[i].place == JointBarKey::Place::Answer) == answers)
+                return m_keys[i];
+        return nullptr;
+    };
+    // A question about the joint goes before the work, and a value before its key.
+    QWidget *first = strong(true);
+    if (!first && m_view.types)
+        first = m_edit;
+    if (!first)
+        first = strong(false);
+    if (first) {
+        first->setFocus(Qt::OtherFocusReason);
         return;
     }
     const auto any = std::ranges::find_if(m_keys, works);

@@ -5,6 +5,7 @@
 
 #include <functional>
 
+class QBoxLayout;
 class QHBoxLayout;
 class QStackedWidget;
 class QVBoxLayout;
@@ -22,6 +23,7 @@ struct JointBarKey {
     enum class Place {
         Work,   ///< below, with the keys of the work itself
         Answer, ///< beside what is asked
+        Beside, ///< under the words beside the field
         Seldom, ///< plain, beside what to do now
     };
     QString words;
@@ -95,6 +97,7 @@ Q_SIGNALS:
     void typing();
 
 protected:
+    void resizeEvent(QResizeEvent *event) override;
     bool eventFilter(QObject *watched, QEvent *event) override;
 
 private:
@@ -102,6 +105,10 @@ private:
     void buildKeys(const QList<JointBarKey> &keys);
     void wire();
     void showKeys();
+    /// As large as there is room for: no figure of it is cut off.
+    void fitLarge();
+    /// Where there is no room for both on one line the question stands above its answers.
+    void placeAnswers();
     void showTyped();
     void pressLetter(QChar letter);
     void say(bool done, const QString &sentence);
@@ -118,9 +125,11 @@ private:
     MessageLine *m_message;
     QStackedWidget *m_values = nullptr;
     QWidget *m_askedRow = nullptr;
+    QBoxLayout *m_askedLine = nullptr;
     QHBoxLayout *m_nowRow = nullptr;
-    QHBoxLayout *m_answers = nullptr;
-    QHBoxLayout *m_work = nullptr;
+    QLayout *m_beside = nullptr;
+    QLayout *m_answers = nullptr;
+    QLayout *m_work = nullptr;
     QList<KeyButton *> m_keys;
     bool m_noticed = false; ///< the message stands although the person types
 };

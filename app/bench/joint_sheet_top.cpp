@@ -14,6 +14,17 @@
 
 namespace asleft {
 
+namespace {
+
+/// The first sentence of it; the whole is in the tooltip.
+QString shortened(const QString &caution)
+{
+    const qsizetype end = caution.indexOf(QStringLiteral(". "));
+    return end < 0 ? caution : caution.left(end + 1);
+}
+
+} // namespace
+
 JointSheetTop::JointSheetTop(QWidget *parent)
     : QWidget(parent), m_name(Heading::wrapped({}, TextSize::Now)), m_spec(Heading::wrapped({}, TextSize::SmallStrong)),
       m_order(new Heading({}, TextSize::Small, Heading::Tone::Quiet)), m_cautions(Heading::wrapped({}, TextSize::Small)),
@@ -50,9 +61,14 @@ void JointSheetTop::present(const JobState &state, StepId id, const Joint &joint
         titles.append(words.title);
         sentences.append(words.sentence);
     }
-    m_cautions->setText((titles + jointCautions(joint)).join(QStringLiteral(" · ")));
+    for (const QString &caution : jointCautions(joint)) {
+        titles.append(shortened(caution));
+        sentences.append(caution);
+    }
+    m_cautionWords = titles.join(QStringLiteral(" · "));
+    m_cautions->setAccessibleDescription(sentences.join(QChar::Space));
     m_cautions->setToolTip(sentences.isEmpty() ? QString() : wrappedTip(sentences.join(QChar::Space)));
-    m_cautions->setVisible(!m_cautions->text().isEmpty());
+    showCautions();
     showUndo(state, seat);
 }
 
@@ -64,10 +80,29 @@ void JointSheetTop::showUndo(const JobState &state, std::string_view seat)
     m_undo->setToolTip(act == state.acts.end() ? QString() : tr("Take back: %1 (Ctrl+Z)").arg(actText(*act, state)));
 }
 
+void JointSheetTop::setBrief(bool brief)
+{
+    m_brief = brief;
+    showOrder();
+    showCautions();
+}
+
+int JointSheetTop::room() const
+{
+    return qMax(width() - m_undo->sizeHint().width() - 12, 200);
+}
+
+void JointSheetTop::showCautions()
+{
+    const QString words = m_brief ? m_cautions->fontMetrics().elidedText(m_cautionWords, Qt::ElideRight, room()) : m_cautionWords;
+    m_cautions->setText(words);
+    m_cautions->setVisible(!words.isEmpty());
+}
+
 void JointSheetTop::showOrder()
 {
-    const int room = width() - m_undo->sizeHint().width() - 12;
-    m_order->setText(m_order->fontMetrics().elidedText(m_orderWords, Qt::ElideMiddle, qMax(room, 200)));
+    m_order->setText(m_order->fontMetrics().elidedText(m_orderWords, Qt::ElideMiddle, room()));
+    m_order->setVisible(!m_brief);
     m_order->setToolTip(m_order->text() == m_orderWords ? QString() : wrappedTip(m_orderWords));
 }
 
@@ -75,6 +110,7 @@ void JointSheetTop::resizeEvent(QResizeEvent *event)
 {
     QWidget::resizeEvent(event);
     showOrder();
+    showCautions();
 }
 
 } // namespace asleft

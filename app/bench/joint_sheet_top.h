@@ -17,6 +17,8 @@ public:
     explicit JointSheetTop(QWidget *parent = nullptr);
 
     void present(const JobState &state, StepId step, const Joint &joint, std::string_view seat);
+    /// In a low window what is drawn below is not said here too, and what to mind takes one line.
+    void setBrief(bool brief);
     [[nodiscard]] KeyButton *undoKey() const { return m_undo; }
 
 protected:
@@ -26,6 +28,8 @@ private:
     void showUndo(const JobState &state, std::string_view seat);
     /// An order of two hundred is cut in its middle: it is drawn as numbers and a path below.
     void showOrder();
+    void showCautions();
+    [[nodiscard]] int room() const;
 
     Heading *m_name;
     Heading *m_spec;
@@ -33,6 +37,8 @@ private:
     Heading *m_cautions;
     KeyButton *m_undo;
     QString m_orderWords;
+    QString m_cautionWords;
+    bool m_brief = false;
 };
 
 } // namespace asleft

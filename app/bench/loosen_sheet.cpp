@@ -24,11 +24,19 @@ QList<JointBarKey> loosenKeys()
         {LoosenSheet::tr("broken"), LoosenSheet::tr("It is broken"), u'b'},
         {LoosenSheet::tr("wrong length"), LoosenSheet::tr("It is not as long as it should be"), u'g'},
         {LoosenSheet::tr("out"), LoosenSheet::tr("Out, and nobody looked how tight it was"), u'o'},
-        {LoosenSheet::tr("all the rest out"), LoosenSheet::tr("All the rest are out, and nobody looked"), u'a'},
+        {LoosenSheet::tr("all the rest"), LoosenSheet::tr("All the rest are out, and nobody looked"), u'a', Place::Beside},
         {LoosenSheet::tr("Done"), LoosenSheet::tr("This line is done"), u'd', Place::Seldom},
-        {LoosenSheet::tr("wrench"), LoosenSheet::tr("What the torque is read with"), u'w', Place::Seldom},
+        {LoosenSheet::tr("wrench"), LoosenSheet::tr("What the torque is read with: the next wrench on the rack"), u'w', Place::Beside},
         {LoosenSheet::tr("note it"), LoosenSheet::tr("Note as a finding that several were loose"), u'n', Place::Answer},
     };
+}
+
+/// Long names would push the keys beside it away.
+QString shortName(const Tool &tool)
+{
+    constexpr qsizetype most = 12;
+    const QString name = QString::fromStdString(tool.name);
+    return name.size() > most ? name.left(most - 1) + QChar(0x2026) : name;
 }
 
 } // namespace
@@ -127,12 +135,12 @@ JointBarView LoosenSheet::barView() const
     if (inHand() && held)
         view.now = tr("Fastener %1: %2").arg(*inHand()).arg(foundText(*worked().fasteners.at(*inHand()).found));
     else if (inHand())
-        view.now = tr("Fastener %1: loosen it, and say how it was").arg(*inHand());
+        view.now = tr("Fastener %1: loosen it, say how it was").arg(*inHand());
     if (left.empty() || (done && held))
         view.now = tr("%1 Enter goes on to the next line.").arg(left.empty() ? tr("Every fastener is noted.") : tr("This line is done."));
     view.small = summary();
     if (view.small.isEmpty())
-        view.small = tr("Enter logs the torque it came loose at; it is shown and never judged");
+        view.small = tr("Enter logs the torque it came loose at");
     const auto off = [&view](Key key) { view.keys[int(key)] = KeyShown::Off; };
     if (left.size() < 2)
         off(Key::RestOut);
@@ -143,7 +151,7 @@ JointBarView LoosenSheet::barView() const
     if (!view.asked.isEmpty())
         view.keys[int(Key::Finding)] = KeyShown::On;
     const Tool *with = wrench();
-    view.words[int(Key::With)] = with ? QString::fromStdString(with->name) : tr("wrench not said");
+    view.words[int(Key::With)] = with ? shortName(*with) : tr("wrench");
     if (rackOf(state().frame->tools).wrenches.empty())
         view.keys[int(Key::With)] = KeyShown::Hidden;
     view.echo = unitText(unit());

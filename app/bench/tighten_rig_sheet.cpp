@@ -37,10 +37,10 @@ TightenRigSheet::TightenRigSheet(DecimalMark mark, QWidget *parent)
     : QWidget(parent), m_mark(mark), m_toolRows(new RuledRows(this)), m_tools(new RuledList(tr("Tightened with"), m_toolRows)),
       m_adapterPart(new QWidget), m_adapterRows(new RuledRows(this)), m_adapters(new RuledList(tr("Adapter on the wrench"), m_adapterRows)),
       m_length(new ValueField(tr("From the middle of the drive to that of the fastener"))),
-      m_way(new ChoiceKeys(tr("How it sits on the wrench"),
-                           {tr("straight out"), tr("across, 90°"), tr("back along it"), tr("another angle")})),
+      m_way(new ChoiceKeys(tr("How it sits on the wrench"), {tr("straight out"), tr("across 90°"), tr("back 180°"), tr("another")})),
       m_angle(new ValueField(tr("Angle to the wrench, degrees"))), m_head(Heading::wrapped({}, TextSize::Now)),
-      m_result(Heading::wrapped({}, TextSize::BodyStrong)), m_use(new KeyButton(tr("Use it"))), m_notNow(new KeyButton(tr("not now")))
+      m_result(Heading::wrapped({}, TextSize::Now)), m_worth(Heading::wrapped({}, TextSize::Small)), m_use(new KeyButton(tr("Use it"))),
+      m_notNow(new KeyButton(tr("not now")))
 {
     build();
     wire();
@@ -66,17 +66,14 @@ void TightenRigSheet::build()
     adapter->addWidget(new Heading(tr("Adapter on the wrench"), TextSize::Small, Heading::Tone::Quiet));
     adapter->addWidget(m_adapters);
     adapter->addWidget(m_length);
-    auto *sits = new QHBoxLayout;
-    sits->setSpacing(12);
     m_angle->setMaximumWidth(fieldWidth);
-    sits->addWidget(m_way);
-    sits->addWidget(m_angle);
-    sits->addStretch(1);
-    adapter->addLayout(sits);
+    adapter->addWidget(m_way);
+    adapter->addWidget(m_angle);
     column->addWidget(m_adapterPart);
     column->addStretch(1);
     outer->addWidget(new ScrollSheet(form), 1);
     outer->addWidget(m_result);
+    outer->addWidget(m_worth);
     auto *keys = new QHBoxLayout;
     keys->setSpacing(8);
     m_use->setStrong(true);
@@ -268,10 +265,12 @@ void TightenRigSheet::showResult()
     const auto choice = read(false);
     if (!choice) {
         m_result->setText({});
+        m_worth->setText({});
         return;
     }
     const Rig rig = rigOf(*m_frame, m_joint, m_pass, *choice, m_today);
-    m_result->setText(tr("%1\n%2", "setting, what is worth knowing").arg(rigLarge(rig, m_joint, m_pass), rigSmall(rig, m_joint, m_pass)));
+    m_result->setText(rigLarge(rig, m_joint, m_pass));
+    m_worth->setText(rigSmall(rig, m_joint, m_pass));
 }
 
 void TightenRigSheet::use()

@@ -34,6 +34,8 @@ public:
     [[nodiscard]] ChoiceKeys *way() const { return m_way; }
     [[nodiscard]] ValueField *angle() const { return m_angle; }
     [[nodiscard]] Heading *result() const { return m_result; }
+    /// What is worth knowing of the result.
+    [[nodiscard]] Heading *worth() const { return m_worth; }
     [[nodiscard]] KeyButton *useKey() const { return m_use; }
     [[nodiscard]] KeyButton *notNowKey() const { return m_notNow; }
 
@@ -75,6 +77,7 @@ private:
     ValueField *m_angle;
     Heading *m_head;
     Heading *m_result;
+    Heading *m_worth;
     KeyButton *m_use;
     KeyButton *m_notNow;
 };

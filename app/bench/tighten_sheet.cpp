@@ -57,6 +57,7 @@ TightenSheet::TightenSheet(Desk &desk, JobBook &book)
             kept.fit = chosen.fit;
         }
         voidQuestion();
+        bar()->quiet();
         leaveRig();
     });
 }

@@ -79,13 +79,13 @@ QString TightenSheet::nowWords() const
 {
     if (progress().finished())
         return wants().kind == JointWants::Kind::Nothing ? tr("Every fastener is done. Enter goes on to the next line.")
-                                                         : tr("Every fastener is ticked, but for a word.");
+                                                         : tr("Every fastener is ticked. Before this line is done:");
     const QString deed =
         tr("%1 · %2", "what the pass asks, pass 2 of 3").arg(passName(joint(), pass(), progress().round), passPlace(joint(), pass()));
     if (!inHand())
         return deed;
     if (placeInHand())
-        return tr("Fastener %1: %2").arg(*inHand()).arg(deed);
+        return tr("Fastener %1 · %2", "number, what the pass asks").arg(*inHand()).arg(deed);
     return tr("Fastener %1 has this pass. Enter goes to fastener %2 · %3")
         .arg(*inHand())
         .arg(progress().next->fastener)
@@ -167,6 +167,9 @@ void TightenSheet::showAsked(JointBarView &view) const
     switch (asked.kind) {
     case JointWants::Kind::Nothing: break;
     case JointWants::Kind::SayFitted:
+        // One strong key at a time.
+        for (const Key work : {Key::Done, Key::ByFeel})
+            shown(work) = shown(work) == KeyShown::Strong ? KeyShown::On : shown(work);
         shown(Key::AllNew) = KeyShown::Strong;
         shown(Key::AllReused) = KeyShown::On;
         if (inHand() && asked.fasteners.size() > 1 && std::ranges::count(asked.fasteners, *inHand()) > 0)

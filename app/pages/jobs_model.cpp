@@ -77,6 +77,28 @@ Result<JobGlance> JobsModel::glance(JobId job) const
     return glance;
 }
 
+Result<JobJoints> JobsModel::jointsOf(JobId job) const
+{
+    const auto book = JobBook::open(m_garage, job);
+    if (!book)
+        return tl::unexpected(book.error());
+    const JobFrame &frame = *(*book)->state().frame;
+    JobJoints joints{frame.engine.id, {}};
+    for (const Step &step : frame.job.steps) {
+        const bool both = step.joint && step.kind == StepKind::Tighten && std::ranges::any_of(frame.job.steps, [&](const Step &other) {
+                              return other.kind == StepKind::Loosen && other.joint == step.joint;
+                          });
+        if (both)
+            joints.present.push_back(*step.joint);
+    }
+    return joints;
+}
+
+Done JobsModel::addJoint(JobId job, const Joint &joint)
+{
+    return addJointToJob(m_garage, job, joint);
+}
+
 Result<JobId> JobsModel::open(VehicleId vehicle, EngineId engine, const JobSheet &sheet, const QString &title)
 {
     return openJob(m_garage, vehicle, engine, sheet, title.toStdString());

@@ -4,6 +4,7 @@
 
 #include <show/point_shape.h>
 #include <work/jobs.h>
+#include <work/joints.h>
 
 namespace asleft {
 
@@ -17,6 +18,12 @@ struct JobGlance {
     QList<Line> lines;
     QString vehicle;
     QString meter;
+};
+
+/// Which joints a job has lines for.
+struct JobJoints {
+    EngineId engine;
+    std::vector<JointId> present; ///< those with both, to loosen and to tighten
 };
 
 /// Every job of the garage, the one worked on last first, kept up to date.
@@ -33,6 +40,9 @@ public:
     [[nodiscard]] Moment now() const { return m_garage.now(); }
 
     Result<JobGlance> glance(JobId job) const;
+    Result<JobJoints> jointsOf(JobId job) const;
+    /// The act: puts the lines of a joint at the end of a job.
+    Done addJoint(JobId job, const Joint &joint);
     /// The act: opens a job with the lines of a sheet.
     Result<JobId> open(VehicleId vehicle, EngineId engine, const JobSheet &sheet, const QString &title);
 

@@ -1,5 +1,6 @@
 #include "pages/jobs_page.h"
 
+#include "pages/add_joint_sheet.h"
 #include "pages/job_sheet.h"
 #include "pages/new_job_form.h"
 #include "pages/vehicles_model.h"
@@ -28,13 +29,16 @@ constexpr int listWidth = 272;
 
 JobsPage::JobsPage(JobsModel &jobs, VehiclesModel &vehicles, QWidget *parent)
     : QWidget(parent), m_jobs(jobs), m_vehicles(vehicles), m_head(new SheetHead(tr("Jobs"))),
-      m_list(new RuledList(tr("List of jobs"), jobs.rows())), m_new(new KeyButton(tr("New job"))), m_sheet(new JobSheetView),
-      m_newJob(new NewJobForm(vehicles)), m_stack(new QStackedLayout), m_message(new MessageLine), m_saving(new SheetSaving(this))
+      m_list(new RuledList(tr("List of jobs"), jobs.rows())), m_new(new KeyButton(tr("New job"))),
+      m_addJoint(new KeyButton(tr("Add a joint"))), m_sheet(new JobSheetView), m_newJob(new NewJobForm(vehicles)),
+      m_joints(new AddJointSheet(vehicles.garage(), jobs)), m_stack(new QStackedLayout), m_message(new MessageLine),
+      m_saving(new SheetSaving(this))
 {
     lay();
     wire();
     wireSheet();
-    keepFromWriting(vehicles.garage(), {m_new});
+    wireJoints();
+    keepFromWriting(vehicles.garage(), {m_new, m_addJoint});
     if (m_jobs.jobs().empty())
         beginNew({});
     else
@@ -51,7 +55,9 @@ void JobsPage::lay()
     rows->addWidget(m_message);
     auto *keys = new QHBoxLayout;
     keys->setContentsMargins(8, 0, 0, 0);
+    keys->setSpacing(10);
     keys->addWidget(m_new, 1);
+    keys->addWidget(m_addJoint, 1);
     rows->addLayout(keys);
     m_list->setEmptyWords(tr("No jobs yet. The first one is opened on the right."));
 
@@ -69,6 +75,7 @@ void JobsPage::lay()
     // Only now: a stack without a page of its own shows its first sheet as a window.
     m_stack->addWidget(m_sheet);
     m_stack->addWidget(m_newJob);
+    m_stack->addWidget(m_joints);
 }
 
 void JobsPage::wire()
@@ -99,10 +106,35 @@ void JobsPage::wireSheet()
     connect(m_saving, &SheetSaving::refused, m_sheet->paperMessage(), &MessageLine::refuse);
 }
 
+void JobsPage::wireJoints()
+{
+    connect(m_addJoint, &KeyButton::clicked, this, &JobsPage::beginJoint);
+    connect(m_joints, &AddJointSheet::added, this, [this](const QString &name) {
+        choose(m_joints->job()->key());
+        m_message->done(tr("%1 is on this job now.").arg(name));
+        m_list->setFocus(Qt::OtherFocusReason);
+    });
+    connect(m_joints, &AddJointSheet::left, this, [this] {
+        choose(m_joints->job()->key());
+        m_list->setFocus(Qt::OtherFocusReason);
+    });
+}
+
+void JobsPage::beginJoint()
+{
+    if (!m_current)
+        return;
+    m_message->clear();
+    m_stack->setCurrentWidget(m_joints);
+    m_joints->beginFor(JobId(*m_current));
+}
+
 void JobsPage::beginNew(std::optional<EngineId> engine)
 {
     const VehicleRow *wanted = engine ? m_vehicles.withEngine(*engine) : nullptr;
     m_current.reset();
+    m_addJoint->setEnabled(false);
+    m_message->clear();
     m_list->setCurrentId({});
     m_newJob->chooseVehicle(wanted ? std::optional(idOf(*wanted)) : m_newJob->vehicle());
     m_head->setBeside(tr("new job"));
@@ -114,6 +146,8 @@ void JobsPage::beginNew(std::optional<EngineId> engine)
 void JobsPage::choose(qint64 job)
 {
     m_current = job;
+    m_addJoint->setEnabled(true);
+    m_message->clear();
     m_list->setCurrentId(job);
     m_stack->setCurrentWidget(m_sheet);
     m_sheet->paperMessage()->clear();

@@ -8,6 +8,7 @@ class QStackedLayout;
 
 namespace asleft {
 
+class AddJointSheet;
 class JobSheetView;
 class JobsModel;
 class KeyButton;
@@ -29,6 +30,11 @@ public:
     void beginNew(std::optional<EngineId> engine);
     void choose(qint64 job);
     [[nodiscard]] NewJobForm *newJob() const { return m_newJob; }
+    /// A joint more for the job in hand; without one, nothing happens.
+    void beginJoint();
+    [[nodiscard]] AddJointSheet *moreJoints() const { return m_joints; }
+    [[nodiscard]] KeyButton *jointKey() const { return m_addJoint; }
+    [[nodiscard]] MessageLine *message() const { return m_message; }
     [[nodiscard]] JobSheetView *sheet() const { return m_sheet; }
     [[nodiscard]] RuledList *list() const { return m_list; }
 
@@ -43,6 +49,7 @@ private:
     void lay();
     void wire();
     void wireSheet();
+    void wireJoints();
     void openNew();
     void refuseNew(const Error &error);
     void jobsChanged();
@@ -53,8 +60,10 @@ private:
     SheetHead *m_head;
     RuledList *m_list;
     KeyButton *m_new;
+    KeyButton *m_addJoint;
     JobSheetView *m_sheet;
     NewJobForm *m_newJob;
+    AddJointSheet *m_joints;
     QStackedLayout *m_stack;
     MessageLine *m_message;
     SheetSaving *m_saving;

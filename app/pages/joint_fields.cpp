@@ -143,7 +143,7 @@ void JointForm::layPlaces(QVBoxLayout &column)
     fields->addLayout(keysRow({choice(Choice::SingleUse)}));
     fields->addStretch(1);
     auto *both = new QHBoxLayout;
-    both->setSpacing(spacing + 4);
+    both->setSpacing(spacing);
     both->addLayout(fields, 1);
     both->addWidget(m_pattern, 1);
     column.addLayout(both);

@@ -131,7 +131,7 @@ void JointForm::setTyped(const JointTyped &typed)
     choice(Choice::Certainty)->setChoice(int(typed.certainty));
     m_answered = typed.answered;
     m_answeredAbout = typed.answeredAbout;
-    m_left.clear();
+    m_typedFrom.reset();
     endAsking();
     tell(reading());
 }
@@ -150,19 +150,21 @@ void JointForm::edited()
     tell(reading());
 }
 
-/// The drawing follows the words as far as they make one; else it stays as it was.
+/// The drawing follows the words as far as they make one; else it is what it was before. On the way from "12" to "14" stands "1": what
+/// single fasteners have of their own is not lost by that.
 void JointForm::placesTyped()
 {
-    const std::string text = field(Field::Places)->text().trimmed().toStdString();
-    const Pattern &before = m_pattern->pattern();
-    const auto made = parsePattern(text);
-    if (made && (before.places.empty() || writePattern(*made) != writePattern(before)))
-        m_pattern->replace(withOwnOf(*made, before));
+    if (!m_typedFrom)
+        m_typedFrom = m_pattern->pattern();
+    const auto made = parsePattern(field(Field::Places)->text().trimmed().toStdString());
+    const bool another = made && (m_typedFrom->places.empty() || writePattern(*made) != writePattern(*m_typedFrom));
+    m_pattern->replace(another ? withOwnOf(*made, *m_typedFrom) : *m_typedFrom, *m_typedFrom);
     edited();
 }
 
 void JointForm::placesLaidOut()
 {
+    m_typedFrom.reset();
     const Pattern &pattern = m_pattern->pattern();
     const std::string typed = field(Field::Places)->text().trimmed().toStdString();
     const auto made = parsePattern(typed);
@@ -175,7 +177,8 @@ void JointForm::placesLaidOut()
 /// A field passed by without typing is not told off for being empty.
 void JointForm::leftField(JointField left)
 {
-    m_left.insert(left);
+    if (left == Field::Places)
+        m_typedFrom.reset();
     const JointReading now = reading();
     tell(now);
     const auto refused = now.refusals.find(left);
@@ -346,19 +349,18 @@ void JointForm::store(const JointReading &reading)
     const Joint *before = m_joint ? m_specs.joint(*m_joint) : nullptr;
     const int revision = before ? before->revision : 0;
     const Draft draft{*m_engine, m_joint};
-    const JointTyped kept = typed();
-    m_drafts.erase(draft);
+    // While it is announced it is a draft still: the form is not filled with what was before.
+    m_drafts[draft] = typed();
     const Result<JointId> stored = m_joint ? m_specs.reviseJoint(*m_joint, reading.text, m_mark) : m_specs.addJoint(reading.text, m_mark);
     if (!stored) {
-        m_drafts[draft] = kept;
-        setTyped(kept);
         refusedByGarage(stored.error());
         return;
     }
-    if (!m_joint) {
-        showJoint(*stored);
+    m_drafts.erase(draft);
+    const bool isNew = !m_joint;
+    showJoint(*stored);
+    if (isNew)
         Q_EMIT added(*stored);
-    }
     const Joint *after = m_specs.joint(*stored);
     m_message->done(after && after->revision == revision ? tr("This is what is stored already.")
                                                          : tr("Saved. Work done before keeps the revision it was done by."));

@@ -4,8 +4,6 @@
 
 #include <QWidget>
 
-#include <set>
-
 class QGridLayout;
 class QVBoxLayout;
 
@@ -103,7 +101,7 @@ private:
     KeyButton *m_save;
     MessageLine *m_message;
     Notes *m_earlier;
-    std::set<JointField> m_left;
+    std::optional<Pattern> m_typedFrom; ///< the places before what is typed of them now
     QString m_answered;
     QString m_answeredAbout;
     bool m_reasonWanted = false; ///< it was asked for once

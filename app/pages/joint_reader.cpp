@@ -35,13 +35,13 @@ public:
         readPlaces();
         readThreads();
         readTarget();
-        readPasses();
         readOrder();
+        readPasses();
         readLengths();
         m_reading.joint = sketch();
         tellPasses();
         if (!refused(Field::Order) && !refused(Field::Places))
-            m_reading.echoes[Field::Order] = orderLine(m_reading.joint);
+            m_reading.echoes[Field::Order] = orderTold();
         judge();
         return std::move(m_reading);
     }
@@ -202,13 +202,34 @@ private:
         return most ? *std::move(most) : Joint{.id = JointId(1), .engine = EngineId(1), .text = std::move(text)};
     }
 
+    /// Rounds are counted when they are made; here it is told how many there may be.
+    [[nodiscard]] QString passTold(std::size_t pass) const
+    {
+        const auto *settle = std::get_if<Settle>(&m_reading.joint.passes[pass]);
+        if (!settle)
+            return passName(m_reading.joint, pass);
+        return settle->mostRounds == 1 ? JointReader::tr("until none moves, at most one round")
+                                       : JointReader::tr("until none moves, at most %1 rounds").arg(settle->mostRounds);
+    }
+
+    /// A long order breaks between its numbers, not within one.
+    [[nodiscard]] QString orderTold() const
+    {
+        constexpr std::size_t longOrder = 24;
+        QString told = orderLine(m_reading.joint);
+        if (m_reading.joint.order.size() <= longOrder)
+            return told;
+        const QString order = QString::fromStdString(writeOrder(m_reading.joint.order));
+        return told.replace(order, QString(order).replace(QLatin1Char('-'), QStringLiteral(" - ")));
+    }
+
     void tellPasses()
     {
         if (refused(Field::Passes) || refused(Field::Target) || refused(Field::OtherTarget))
             return;
         QStringList lines;
         for (std::size_t pass = 0; pass < m_reading.joint.passes.size(); ++pass)
-            lines.append(QStringLiteral("%1. %2").arg(QString::number(pass + 1), passName(m_reading.joint, pass)));
+            lines.append(QStringLiteral("%1. %2").arg(QString::number(pass + 1), passTold(pass)));
         m_reading.echoes[Field::Passes] = lines.join(QLatin1Char('\n'));
     }
 

@@ -19,31 +19,40 @@ namespace {
 constexpr int inset = 8;
 constexpr int boxSide = 26;
 constexpr int boxRoom = 38;
+constexpr int narrowest = 140;
 constexpr int above = 7;
 constexpr int ruleHeight = 2;
 
-QRect measured(TextSize size, int width, const QString &words)
+/// Words wrap between them; one that is wider than its line breaks anywhere.
+int wrapping(TextSize size, int width, const QString &words)
 {
-    if (words.isEmpty())
-        return {};
-    return QFontMetrics(textFont(size)).boundingRect(QRect(0, 0, qMax(1, width), 10'000), Qt::TextWordWrap | Qt::TextWrapAnywhere, words);
+    const QRect room(0, 0, qMax(1, width), 10'000);
+    const bool fits = QFontMetrics(textFont(size)).boundingRect(room, Qt::TextWordWrap, words).width() <= width;
+    return Qt::AlignLeft | Qt::AlignTop | (fits ? Qt::TextWordWrap : Qt::TextWrapAnywhere);
+}
+
+int heightOf(TextSize size, int width, const QString &words)
+{
+    const QRect room(0, 0, qMax(1, width), 10'000);
+    return words.isEmpty() ? 0 : QFontMetrics(textFont(size)).boundingRect(room, wrapping(size, width, words), words).height();
 }
 
 } // namespace
 
 JointTick::JointTick(JointId joint, QWidget *parent) : QCheckBox(parent), m_joint(joint)
 {
-    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+    // Not Fixed: that would hold it to the height of its hint, however narrow it is.
+    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Minimum);
     policy.setHeightForWidth(true);
     setSizePolicy(policy);
 }
 
 void JointTick::setWords(const QString &name, const QString &note)
 {
-    if (text() == name && m_note == note)
+    if (m_name == name && m_note == note)
         return;
     // An ampersand of the name is one, not the mark of a key.
-    setText(name);
+    m_name = name;
     m_note = note;
     setAccessibleName(name);
     updateGeometry();
@@ -63,10 +72,15 @@ QSize JointTick::sizeHint() const
     return {narrow, heightForWidth(narrow)};
 }
 
+QSize JointTick::minimumSizeHint() const
+{
+    return {narrowest, touchHeight};
+}
+
 int JointTick::heightForWidth(int width) const
 {
     const int room = width - 2 * inset - boxRoom;
-    const int words = measured(TextSize::BodyStrong, room, text()).height() + measured(TextSize::Small, room, m_note).height();
+    const int words = heightOf(TextSize::BodyStrong, room, m_name) + heightOf(TextSize::Small, room, m_note);
     return qMax(touchHeight, words + 2 * above + ruleHeight);
 }
 
@@ -96,16 +110,15 @@ void JointTick::paintEvent(QPaintEvent *)
     painter.fillRect(QRect(inset, height() - ruleHeight, width() - 2 * inset, ruleHeight), ink.line);
     paintBox(painter, ink);
     const int room = width() - 2 * inset - boxRoom;
-    const QRect name = measured(TextSize::BodyStrong, room, text());
-    const QRect note = measured(TextSize::Small, room, m_note);
-    const int top = (height() - ruleHeight - name.height() - note.height()) / 2;
-    const int wrapped = Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap | Qt::TextWrapAnywhere;
+    const int name = heightOf(TextSize::BodyStrong, room, m_name);
+    const int note = heightOf(TextSize::Small, room, m_note);
+    const int top = (height() - ruleHeight - name - note) / 2;
     painter.setFont(textFont(isChecked() ? TextSize::BodyStrong : TextSize::Body));
     painter.setPen(ink.text);
-    painter.drawText(QRect(inset + boxRoom, top, room, name.height()), wrapped, text());
+    painter.drawText(QRect(inset + boxRoom, top, room, name), wrapping(TextSize::BodyStrong, room, m_name), m_name);
     painter.setFont(textFont(TextSize::Small));
     painter.setPen(ink.quietText);
-    painter.drawText(QRect(inset + boxRoom, top + name.height(), room, note.height()), wrapped, m_note);
+    painter.drawText(QRect(inset + boxRoom, top + name, room, note), wrapping(TextSize::Small, room, m_note), m_note);
     if (hasFocus())
         paintFocusRing(painter, rect().adjusted(0, 0, 0, -ruleHeight), ink);
 }

@@ -10,6 +10,8 @@ class QVBoxLayout;
 
 namespace asleft {
 
+struct Ink;
+
 /// A joint to be ticked. In the box of a ticked one stands its place in the order of ticking.
 class JointTick : public QCheckBox {
     Q_OBJECT
@@ -21,10 +23,11 @@ public:
     void setWords(const QString &name, const QString &note);
     /// Counts from 1; 0 where it is not ticked.
     void setPlace(int place);
+    [[nodiscard]] const QString &name() const { return m_name; }
     [[nodiscard]] int place() const { return m_place; }
 
     [[nodiscard]] QSize sizeHint() const override;
-    [[nodiscard]] QSize minimumSizeHint() const override { return sizeHint(); }
+    [[nodiscard]] QSize minimumSizeHint() const override;
     [[nodiscard]] bool hasHeightForWidth() const override { return true; }
     [[nodiscard]] int heightForWidth(int width) const override;
 
@@ -37,9 +40,10 @@ protected:
     void keyPressEvent(QKeyEvent *event) override;
 
 private:
-    void paintBox(class QPainter &painter, const struct Ink &ink) const;
+    void paintBox(QPainter &painter, const Ink &ink) const;
 
     JointId m_joint;
+    QString m_name; ///< not the button's text, where an ampersand would mark a key
     QString m_note;
     int m_place = 0;
 };

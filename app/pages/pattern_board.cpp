@@ -104,6 +104,9 @@ void PatternBoard::makeDots()
     }
     while (m_dots.size() < wanted) {
         auto *dot = new PatternDot(this);
+        // Made late, it would come after everything else of the form.
+        setFocusPolicy(Qt::StrongFocus);
+        setTabOrder(m_dots.isEmpty() ? static_cast<QWidget *>(this) : m_dots.last(), dot);
         m_dots.append(dot);
         wire(dot);
         dot->show();

@@ -36,6 +36,7 @@ PatternEditor::PatternEditor(QWidget *parent)
     lay();
     wire();
     refresh();
+    showOwn();
 }
 
 void PatternEditor::lay()
@@ -118,13 +119,16 @@ void PatternEditor::setPattern(const Pattern &pattern)
     say();
 }
 
-void PatternEditor::replace(const Pattern &pattern)
+void PatternEditor::replace(const Pattern &pattern, const Pattern &before)
 {
-    std::vector<Pattern> before = std::move(m_before);
-    if (!m_pattern.places.empty())
-        before.push_back(m_pattern);
-    setPattern(pattern);
-    m_before = std::move(before);
+    std::vector<Pattern> history = std::move(m_before);
+    if (!history.empty() && history.back() == before)
+        history.pop_back();
+    if (!before.places.empty() && pattern != before)
+        history.push_back(before);
+    if (pattern != m_pattern)
+        setPattern(pattern);
+    m_before = std::move(history);
     refresh();
 }
 
@@ -292,7 +296,8 @@ void PatternEditor::refresh()
 void PatternEditor::showOwn()
 {
     const int index = m_bare ? -1 : m_board->inHand();
-    const bool some = index >= 0 && index < int(m_pattern.places.size());
+    // Until all are numbered, a number does not tell which is meant.
+    const bool some = index >= 0 && index < int(m_pattern.places.size()) && !m_numbered;
     const FastenerPlace place = some ? m_pattern.places[std::size_t(index)] : FastenerPlace{};
     m_ownThread->setLabel(some ? tr("Thread of fastener %1").arg(place.number) : tr("Thread of one fastener"));
     m_ownLength->setLabel(some ? tr("Length of fastener %1").arg(place.number) : tr("Length of one fastener"));

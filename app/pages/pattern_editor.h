@@ -27,8 +27,8 @@ public:
 
     /// Another joint's places: what was begun here ends, and there is nothing to take back.
     void setPattern(const Pattern &pattern);
-    /// The same joint's places, made anew by what was typed; can be taken back.
-    void replace(const Pattern &pattern);
+    /// The same joint's places, made anew by what is typed, letter by letter; `before` is what is taken back to.
+    void replace(const Pattern &pattern, const Pattern &before);
     void setOrder(const TighteningOrder &order);
     [[nodiscard]] const Pattern &pattern() const { return m_pattern; }
 

@@ -55,6 +55,7 @@ void PatternEditor::beginNumbering()
     m_numbered.emplace();
     m_board->setNumbered(m_numbered);
     refresh();
+    showOwn();
     say();
     m_board->focusInHand();
 }
@@ -71,6 +72,7 @@ void PatternEditor::endNumbering()
     else
         apply(*std::move(numbered), m_board->inHand());
     refresh();
+    showOwn();
     say();
 }
 

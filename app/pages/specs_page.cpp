@@ -120,6 +120,7 @@ QWidget *SpecsPage::listColumn()
     m_vehicleList->setEmptyWords(tr("No engines yet: the page Vehicles takes the first one."));
     m_sectionList->setFitted(true);
     m_jointList->setFitted(true);
+    m_jointList->setWholeNotes(true);
     return column;
 }
 

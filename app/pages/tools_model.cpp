@@ -33,7 +33,7 @@ RuledRow rowOf(const Tool &tool, std::chrono::sys_days today)
     return row;
 }
 
-QList<RuledRow> rowsOf(const std::vector<Person> &people)
+QList<RuledRow> rowsOfPeople(const std::vector<Person> &people)
 {
     QList<RuledRow> rows;
     for (const Person &person : people) {
@@ -82,9 +82,8 @@ const Tool *ToolsModel::tool(qint64 id) const
 int ToolsModel::wrenchesOverdue() const
 {
     const auto today = todayIn(m_garage);
-    return int(std::ranges::count_if(m_tools, [today](const Tool &tool) {
-        return tool.torque && tool.torque->calibrationDue && *tool.torque->calibrationDue < today;
-    }));
+    return int(std::ranges::count_if(
+        m_tools, [today](const Tool &tool) { return tool.torque && tool.torque->calibrationDue && *tool.torque->calibrationDue < today; }));
 }
 
 Result<ToolId> ToolsModel::addFeelerSet(const QString &name, const QString &leaves, LengthUnit unit, DecimalMark mark)
@@ -131,7 +130,7 @@ void ToolsModel::reload()
     for (std::size_t group = 0; group < toolGroups; ++group)
         m_toolRows.at(group).setRows(rows.at(group));
     if (const auto read = people(m_garage))
-        m_peopleRows.setRows(rowsOf(*read));
+        m_peopleRows.setRows(rowsOfPeople(*read));
     else
         m_failure = read.error();
     if (const auto read = decisionRule(m_garage))

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "pages/tool_words.h"
 #include "parts/ruled_rows.h"
 
 #include <work/workshop.h>

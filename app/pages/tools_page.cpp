@@ -110,6 +110,7 @@ QWidget *ToolsPage::indexColumn()
     column->setFixedWidth(indexWidth);
     auto *rows = new QVBoxLayout(column);
     rows->setContentsMargins(0, 0, 0, 0);
+    rows->setSpacing(8);
     auto *head = new Heading(tr("Of the shop"), TextSize::BodyStrong);
     head->setIndent(8);
     rows->addWidget(head);

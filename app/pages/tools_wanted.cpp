@@ -5,6 +5,7 @@
 #include <QCoreApplication>
 
 #include <algorithm>
+#include <utility>
 
 namespace asleft {
 
@@ -49,8 +50,8 @@ QList<Notes::Note> toolsWantedNotes(const std::vector<Joint> &joints, const std:
             lines.append(angleLine(tools));
         if (lines.isEmpty() && unreached.isEmpty())
             lines.append(ToolsWantedWords::tr("no torque is asked for"));
-        if (!lines.isEmpty())
-            notes.append({name, lines.join(u'\n')});
+        for (const QString &line : std::as_const(lines))
+            notes.append({&line == &lines.constFirst() ? name : QString(), line});
         notes.append(unreached);
     }
     return notes;

@@ -42,12 +42,11 @@ void mark(ValueField *field, const Result<T> &value, bool refuse)
 
 TorqueForm::TorqueForm(ToolsModel &tools, DecimalMark mark, QWidget *parent)
     : QWidget(parent), m_tools(tools), m_mark(mark), m_how(new ChoiceKeys(tr("The wrench"), {tr("is set, and gives way"), tr("is read")})),
-      m_name(new ValueField(tr("Name of the wrench"))), m_least(new ValueField(tr("Marked from"))), m_most(new ValueField(tr("Marked up to"))),
-      m_unit(new ChoiceKeys(tr("Bare numbers of the wrench count in"), unitTexts())),
+      m_name(new ValueField(tr("Name of the wrench"))), m_least(new ValueField(tr("Marked from"))),
+      m_most(new ValueField(tr("Marked up to"))), m_unit(new ChoiceKeys(tr("Bare numbers of the wrench count in"), unitTexts())),
       m_deviation(new ValueField(tr("May be off by, percent"))), m_due(new ValueField(tr("Calibration due"))),
-      m_lever(new ValueField(tr("Lever, drive to grip mark"))),
-      m_leverUnit(new ChoiceKeys(tr("Bare lengths count in"), lengthUnitTexts())), m_worth(new MessageLine),
-      m_save(new KeyButton(tr("Save the torque wrench"))), m_message(new MessageLine)
+      m_lever(new ValueField(tr("Lever, drive to grip mark"))), m_leverUnit(new ChoiceKeys(tr("Bare lengths count in"), lengthUnitTexts())),
+      m_worth(new MessageLine), m_save(new KeyButton(tr("Save the torque wrench"))), m_message(new MessageLine)
 {
     lay();
     wire();
@@ -193,19 +192,40 @@ ValueField *TorqueForm::fieldOf(ErrorKind kind) const
     }
 }
 
-void TorqueForm::refuseUnsound(const TorqueTool &wrench, bool refuse)
+std::vector<TorqueTool> TorqueForm::parts() const
 {
-    const Done sound = checkTorqueTool(wrench);
-    if (sound)
-        return;
-    ValueField *field = fieldOf(sound.error().kind);
-    if (field && (refuse || field->isRefused()))
-        field->refuse(sentence(sound.error()));
+    const Typed<Torque> some{Torque::ofSmallest(1), TorqueUnit::NewtonMetre, {}};
+    std::vector<TorqueTool> parts;
+    const auto least = readTorque(m_least);
+    const auto most = readTorque(m_most);
+    if (least && *least && most && *most)
+        parts.push_back({.least = **least, .most = **most});
+    if (const auto deviation = readDeviation())
+        parts.push_back({.least = some, .most = some, .deviationPercent = *deviation});
+    if (const auto lever = readLever(); lever && *lever)
+        parts.push_back({.least = some, .most = some, .lever = (*lever)->value});
+    return parts;
+}
+
+void TorqueForm::refuseUnsound(const QList<ValueField *> &among)
+{
+    for (const TorqueTool &part : parts()) {
+        const Done sound = checkTorqueTool(part);
+        ValueField *field = sound ? nullptr : fieldOf(sound.error().kind);
+        if (field && among.contains(field))
+            field->refuse(sentence(sound.error()));
+    }
 }
 
 void TorqueForm::tell()
 {
+    QList<ValueField *> refused;
+    for (ValueField *field : fields())
+        if (field->isRefused())
+            refused.append(field);
     const auto wrench = read(false);
+    // What was refused stays so until it is mended, whichever field is typed in.
+    refuseUnsound(refused);
     m_worth->quiet(wrench && checkTorqueTool(*wrench) ? worthWords(*wrench) : QString());
 }
 
@@ -224,15 +244,13 @@ void TorqueForm::leave(ValueField *field)
         mark(field, readLever(), true);
     if (field == m_name || field == m_least || field->isRefused())
         return;
-    if (const auto wrench = read(false))
-        refuseUnsound(*wrench, true);
+    refuseUnsound({field});
 }
 
 void TorqueForm::save()
 {
-    const auto wrench = read(true);
-    if (wrench)
-        refuseUnsound(*wrench, true);
+    read(true);
+    refuseUnsound(fields());
     for (ValueField *field : {m_least, m_most})
         if (textOf(field).isEmpty())
             field->refuse(tr("Type the range marked on the wrench, as 20 to 200 N·m."));

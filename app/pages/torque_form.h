@@ -5,6 +5,7 @@
 #include <QWidget>
 
 #include <chrono>
+#include <vector>
 
 namespace asleft {
 
@@ -53,8 +54,10 @@ private:
 
     /// Refuses fields that cannot be read where `refuse` says so or they are refused already; gives the wrench as far as it is typed.
     std::optional<TorqueTool> read(bool refuse);
-    /// Refuses the field a wrench like this fails by.
-    void refuseUnsound(const TorqueTool &wrench, bool refuse);
+    /// What can be judged of the wrench by itself, each on one that is sound but for it: all that is wrong is then said at once.
+    [[nodiscard]] std::vector<TorqueTool> parts() const;
+    /// Refuses those among the fields a part fails by.
+    void refuseUnsound(const QList<ValueField *> &among);
     [[nodiscard]] ValueField *fieldOf(ErrorKind kind) const;
     void tell();
     void leave(ValueField *field);

@@ -1,15 +1,17 @@
 #include "joint_legs.h"
+#include "joint_grid.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <utility>
+#include <vector>
 
 namespace asleft {
 
 namespace {
 
-constexpr double lane = 7;          // between two legs that are bent the same way
-constexpr qsizetype fewEnough = 60; // legs that are bent finely and kept in lanes; more are a thicket anyway
+constexpr double lane = 7; // between two legs that are bent the same way
 constexpr int finePieces = 40;
 constexpr int coarsePieces = 10;
 constexpr int mostBends = 28;
@@ -19,26 +21,44 @@ double length(QPointF vector)
     return std::hypot(vector.x(), vector.y());
 }
 
-double distance(QPointF point, QPointF from, QPointF to)
+bool isNearer(double reach, QPointF point, QPointF from, QPointF to)
 {
     const QPointF along = to - from;
     const double squared = QPointF::dotProduct(along, along);
     const double share = squared > 0 ? std::clamp(QPointF::dotProduct(point - from, along) / squared, 0.0, 1.0) : 0;
-    return length(point - from - along * share);
+    const QPointF off = point - from - along * share;
+    return QPointF::dotProduct(off, off) < reach * reach;
 }
 
-/// A way from one place to another, pulled aside where it leaves and where it comes in.
-QPolygonF bentWay(QPointF from, QPointF to, QPointF leaving, QPointF coming, int pieces)
+bool isNearer(double reach, QPointF point, const QPolygonF &way)
 {
-    QPolygonF way;
-    const QPointF first = from + leaving + (to - from) * 0.12;
-    const QPointF second = to + coming + (from - to) * 0.12;
+    for (qsizetype piece = 1; piece < way.size(); ++piece) {
+        if (isNearer(reach, point, way[piece - 1], way[piece]))
+            return true;
+    }
+    return false;
+}
+
+/// How much each of the four points of a curve counts at each of its places.
+using CurveShares = std::vector<std::array<double, 4>>;
+
+CurveShares curveShares(int pieces)
+{
+    CurveShares shares;
     for (int piece = 0; piece <= pieces; ++piece) {
         const double t = static_cast<double>(piece) / pieces;
         const double u = 1 - t;
-        way.append(from * (u * u * u) + first * (3 * u * u * t) + second * (3 * u * t * t) + to * (t * t * t));
+        shares.push_back({u * u * u, 3 * u * u * t, 3 * u * t * t, t * t * t});
     }
-    return way;
+    return shares;
+}
+
+/// The box around a line, with this much more on each side.
+QRectF around(QPointF from, QPointF to, double more)
+{
+    const double left = std::min(from.x(), to.x()) - more;
+    const double top = std::min(from.y(), to.y()) - more;
+    return {left, top, std::max(from.x(), to.x()) + more - left, std::max(from.y(), to.y()) + more - top};
 }
 
 /// Where a piece of a way comes out of the circle of its first end.
@@ -76,7 +96,13 @@ QPolygonF reversed(QPolygonF way)
 
 class LegRouter {
 public:
-    LegRouter(const QList<QPointF> &path, const LegRules &rules) : m_path(path), m_rules(rules) {}
+    LegRouter(const QList<QPointF> &path, const LegRules &rules)
+        : m_path(path), m_rules(rules), m_few(!isThicket(path.size())), m_shares(curveShares(m_few ? finePieces : coarsePieces)),
+          m_near(QPolygonF(path).boundingRect(), path.size()), m_seen(static_cast<std::size_t>(path.size()), 0)
+    {
+        for (qsizetype index = 0; index < m_path.size(); ++index)
+            m_near.add(index, m_path[index]);
+    }
 
     QList<JointLeg> route()
     {
@@ -100,25 +126,25 @@ private:
     }
 
     /// How many fasteners a way would run under; counted up to `most`.
-    [[nodiscard]] int hiddenBy(const QPolygonF &way, qsizetype leg, int most) const
+    [[nodiscard]] int hiddenBy(const QPolygonF &way, qsizetype leg, int most)
     {
         const double near = m_rules.radius + m_rules.clear;
-        const QRectF around = way.boundingRect().adjusted(-near, -near, near, near);
         int count = 0;
-        for (qsizetype other = 0; other < m_path.size() && count < most; ++other) {
-            if (other != leg && other != leg + 1 && around.contains(m_path[other]) && runsUnder(way, m_path[other]))
-                ++count;
+        ++m_turn;
+        for (qsizetype piece = 1; piece < way.size(); ++piece) {
+            const QPointF from = way[piece - 1];
+            const QPointF to = way[piece];
+            const bool enough = m_near.any(around(from, to, near), [&](qsizetype other) {
+                int &seen = m_seen[static_cast<std::size_t>(other)];
+                if (seen == m_turn || other == leg || other == leg + 1 || !isNearer(near, m_path[other], from, to))
+                    return false;
+                seen = m_turn;
+                return ++count >= most;
+            });
+            if (enough)
+                break;
         }
         return count;
-    }
-
-    [[nodiscard]] bool runsUnder(const QPolygonF &way, QPointF fastener) const
-    {
-        for (qsizetype piece = 1; piece < way.size(); ++piece) {
-            if (distance(fastener, way[piece - 1], way[piece]) < m_rules.radius + m_rules.clear)
-                return true;
-        }
-        return false;
     }
 
     [[nodiscard]] static bool isWithin(const QRectF &room, const QPolygonF &way)
@@ -126,19 +152,32 @@ private:
         return std::all_of(way.begin(), way.end(), [&room](QPointF at) { return room.contains(at); });
     }
 
+    /// A way from one place to another, pulled aside where it leaves and where it comes in. Not ended where it comes out of the room.
+    bool bend(QPolygonF &way, qsizetype leg, QPointF leaving, QPointF coming, const QRectF &room) const
+    {
+        const QPointF from = m_path[leg];
+        const QPointF to = m_path[leg + 1];
+        const QPointF first = from + leaving + (to - from) * 0.12;
+        const QPointF second = to + coming + (from - to) * 0.12;
+        way.resize(static_cast<qsizetype>(m_shares.size()));
+        QPointF *at = way.data();
+        for (const auto &[ofFrom, ofFirst, ofSecond, ofTo] : m_shares) {
+            *at = from * ofFrom + first * ofFirst + second * ofSecond + to * ofTo;
+            if (at->x() < room.left() || at->x() > room.right() || at->y() < room.top() || at->y() > room.bottom())
+                return false;
+            ++at;
+        }
+        return true;
+    }
+
     /// Whether the middle of a bent way keeps off those bent before.
     [[nodiscard]] bool hasLane(const QPolygonF &way) const
     {
-        if (m_path.size() > fewEnough)
+        if (!m_few)
             return true;
         const QPointF middle = way[way.size() / 2];
-        for (const QPolygonF &other : m_bent) {
-            for (qsizetype piece = 1; piece < other.size(); ++piece) {
-                if (distance(middle, other[piece - 1], other[piece]) < lane)
-                    return false;
-            }
-        }
-        return true;
+        return std::none_of(m_bent.begin(), m_bent.end(),
+                            [middle](const Bent &other) { return other.around.contains(middle) && isNearer(lane, middle, other.way); });
     }
 
     /// Towards the middle of the part; along a line through it to the left of the way, so that ways to and fro part.
@@ -157,10 +196,10 @@ private:
         best.hidden = hiddenBy(best.way, leg, static_cast<int>(m_path.size()));
         if (best.hidden == 0)
             return best.way;
-        bendWithin(m_rules.inner, best, leg);
-        if (best.hidden > 0)
-            bendWithin(m_rules.room, best, leg);
-        m_bent.append(best.way);
+        bendWithin(m_rules.inner, best, leg, {});
+        if (best.hidden > 0 && m_rules.room != m_rules.inner)
+            bendWithin(m_rules.room, best, leg, m_rules.inner);
+        m_bent.push_back({best.way, best.way.boundingRect().adjusted(-lane, -lane, lane, lane)});
         return best.way;
     }
 
@@ -170,24 +209,34 @@ private:
         bool final = false; ///< clear of everything, other bent ways too
     };
 
-    /// To one side or the other, or from one to the other.
-    void bendWithin(const QRectF &room, Choice &best, qsizetype leg) const
+    struct Bent {
+        QPolygonF way;
+        QRectF around;
+    };
+
+    /// To one side or the other, or from one to the other. What stays in `tried` was considered before.
+    void bendWithin(const QRectF &room, Choice &best, qsizetype leg, const QRectF &tried)
     {
-        const QPointF from = m_path[leg];
-        const QPointF to = m_path[leg + 1];
-        const QPointF aside = asideOf(from, to) * m_rules.radius * 0.25;
-        const bool few = m_path.size() <= fewEnough;
-        constexpr std::pair<int, int> sides[] = {{1, 1}, {-1, -1}, {1, -1}, {-1, 1}};
-        for (int bend = few ? 1 : 7; bend <= mostBends && !best.final; bend += few ? 1 : 7) {
-            for (const auto &[leaving, coming] : sides) {
-                const QPolygonF way = bentWay(from, to, aside * bend * leaving, aside * bend * coming, few ? finePieces : coarsePieces);
-                if (!best.final && isWithin(room, way))
+        const QPointF aside = asideOf(m_path[leg], m_path[leg + 1]) * m_rules.radius * 0.25;
+        struct Side {
+            int leaving;
+            int coming;
+            bool over = false; ///< bent more, it would leave the room all the more
+        };
+        std::array<Side, 4> sides{{{1, 1}, {-1, -1}, {1, -1}, {-1, 1}}};
+        QPolygonF way;
+        for (int bends = m_few ? 1 : 7; bends <= mostBends && !best.final; bends += m_few ? 1 : 7) {
+            for (Side &side : sides) {
+                if (best.final || side.over)
+                    continue;
+                side.over = !bend(way, leg, aside * bends * side.leaving, aside * bends * side.coming, room);
+                if (!side.over && (tried.isNull() || !isWithin(tried, way)))
                     consider(best, way, leg);
             }
         }
     }
 
-    void consider(Choice &best, const QPolygonF &way, qsizetype leg) const
+    void consider(Choice &best, const QPolygonF &way, qsizetype leg)
     {
         const int hidden = hiddenBy(way, leg, std::max(1, best.hidden));
         const bool final = hidden == 0 && hasLane(way);
@@ -197,10 +246,20 @@ private:
 
     const QList<QPointF> &m_path;
     LegRules m_rules;
-    QList<QPolygonF> m_bent;
+    bool m_few;
+    CurveShares m_shares;
+    JointGrid m_near;
+    std::vector<int> m_seen; ///< for each place, when a way was last found to run under it
+    int m_turn = 0;
+    std::vector<Bent> m_bent;
 };
 
 } // namespace
+
+bool isThicket(qsizetype fasteners)
+{
+    return fasteners > 60;
+}
 
 QList<JointLeg> legsOf(const QList<QPointF> &path, const LegRules &rules)
 {

@@ -17,6 +17,9 @@ struct LegRules {
     QPointF centre; ///< legs are bent towards it if there is a choice
 };
 
+/// With so many fasteners single legs are hardly followed: they are bent coarsely and not kept in lanes.
+bool isThicket(qsizetype fasteners);
+
 /// The legs from place to place, in the order of `path`. A leg that would run under another fastener is bent out of its way.
 QList<JointLeg> legsOf(const QList<QPointF> &path, const LegRules &rules);
 

@@ -43,6 +43,11 @@ QRectF squareAt(QPointF middle, double side)
     return {middle.x() - side / 2, middle.y() - side / 2, side, side};
 }
 
+bool overlap(const QRectF &one, const QRectF &other)
+{
+    return one.left() < other.right() && other.left() < one.right() && one.top() < other.bottom() && other.top() < one.bottom();
+}
+
 /// How far the middle of a box of this size has to go from the middle of a circle so that the box just leaves it.
 double clearOf(double radius, QSizeF box, QPointF way)
 {
@@ -52,50 +57,85 @@ double clearOf(double radius, QSizeF box, QPointF way)
         const double middle = (low + high) / 2;
         const double x = std::max(0.0, std::abs(way.x()) * middle - box.width() / 2);
         const double y = std::max(0.0, std::abs(way.y()) * middle - box.height() / 2);
-        (std::hypot(x, y) < radius ? low : high) = middle;
+        (x * x + y * y < radius * radius ? low : high) = middle;
     }
     return high;
 }
 
 } // namespace
 
-JointTexts::JointTexts(const JointPart &part, const QList<QPointF> &places, double diameter, double rim, TextSize size)
-    : m_part(part), m_places(places), m_diameter(diameter), m_rim(rim), m_size(size), m_metrics(textFont(size))
+MeasuredTexts::MeasuredTexts(const QStringList &given, TextSize setIn) : texts(given), size(setIn)
 {
+    const QFontMetricsF metrics(textFont(size));
+    height = metrics.capHeight();
+    for (const QString &text : texts) {
+        widths.append(text.isEmpty() ? 0 : metrics.horizontalAdvance(text));
+        widest = std::max(widest, widths.last());
+    }
 }
 
-QRectF JointTexts::boxAt(qsizetype index, const QString &text, QPointF direction, double off) const
+JointTexts::JointTexts(const JointPart &part, const QList<QPointF> &places, double diameter, double rim)
+    : m_part(part), m_places(places), m_diameter(diameter), m_rim(rim),
+      m_area(QPolygonF(places).boundingRect().adjusted(-rim, -rim, rim, rim)), m_placesNear(m_area, places.size()),
+      m_takenNear(m_area, places.size()), m_linesNear(m_area, 0)
 {
-    const QSizeF size(m_metrics.horizontalAdvance(text) + 2 * around, m_metrics.capHeight() + 2 * around);
+    for (qsizetype index = 0; index < places.size(); ++index)
+        m_placesNear.add(index, places[index]);
+}
+
+void JointTexts::take(const QRectF &box)
+{
+    m_takenNear.add(static_cast<qsizetype>(m_taken.size()), box);
+    m_taken.push_back(box);
+}
+
+void JointTexts::avoid(const QList<JointLeg> &legs)
+{
+    m_lines.clear();
+    for (const JointLeg &leg : legs) {
+        for (qsizetype piece = 1; piece < leg.size(); ++piece)
+            m_lines.emplace_back(leg[piece - 1], leg[piece]);
+    }
+    m_linesNear = JointGrid(m_area, std::min(4 * m_places.size(), static_cast<qsizetype>(m_lines.size())));
+    for (std::size_t line = 0; line < m_lines.size(); ++line)
+        m_linesNear.add(static_cast<qsizetype>(line), m_lines[line].p1(), m_lines[line].p2());
+}
+
+QRectF JointTexts::boxAt(qsizetype index, QSizeF text, QPointF direction, double off) const
+{
+    const QSizeF size(text.width() + 2 * around, text.height() + 2 * around);
     const QPointF middle = m_places[index] + direction * clearOf(m_diameter / 2 + offFastener - around + off, size, direction);
     return {middle.x() - size.width() / 2, middle.y() - size.height() / 2, size.width(), size.height()};
 }
 
+bool JointTexts::isOnPart(qsizetype index, const QRectF &box) const
+{
+    const double reach = m_rim - offOutline;
+    const auto isOn = [&](QPointF corner) {
+        // So near to its own place no outline is crossed.
+        const QPointF off = corner - m_places[index];
+        return QPointF::dotProduct(off, off) <= reach * reach || m_part.outside(corner) <= reach;
+    };
+    return isOn(box.topLeft()) && isOn(box.topRight()) && isOn(box.bottomLeft()) && isOn(box.bottomRight());
+}
+
 bool JointTexts::isFree(qsizetype index, const QRectF &box) const
 {
-    for (const QPointF &corner : {box.topLeft(), box.topRight(), box.bottomLeft(), box.bottomRight()}) {
-        if (m_part.outside(corner) > m_rim - offOutline)
-            return false;
-    }
-    for (qsizetype other = 0; other < m_places.size(); ++other) {
-        if (other != index && squareAt(m_places[other], m_diameter).intersects(box))
-            return false;
-    }
-    return std::none_of(m_taken.begin(), m_taken.end(), [&box](const QRectF &taken) { return taken.intersects(box); });
+    const double half = m_diameter / 2;
+    const auto isUnder = [&](qsizetype other) { return other != index && overlap(squareAt(m_places[other], m_diameter), box); };
+    const auto isTaken = [&](qsizetype other) { return overlap(m_taken[static_cast<std::size_t>(other)], box); };
+    return !m_placesNear.any(box.adjusted(-half, -half, half, half), isUnder) && !m_takenNear.any(box, isTaken) && isOnPart(index, box);
 }
 
 bool JointTexts::isOnLeg(const QRectF &box) const
 {
-    for (const JointLeg &leg : m_legs) {
-        for (qsizetype piece = 1; piece < leg.size(); ++piece) {
-            if (crosses(box, leg[piece - 1], leg[piece]))
-                return true;
-        }
-    }
-    return false;
+    return m_linesNear.any(box, [&](qsizetype line) {
+        const QLineF &at = m_lines[static_cast<std::size_t>(line)];
+        return crosses(box, at.p1(), at.p2());
+    });
 }
 
-std::optional<QRectF> JointTexts::boxFor(qsizetype index, const QString &text) const
+std::optional<QRectF> JointTexts::boxFor(qsizetype index, QSizeF text) const
 {
     std::optional<QRectF> box = boxFor(index, text, 0);
     for (double off = 3; !box && off < smallFastener && m_diameter < smallFastener; off += 3)
@@ -103,7 +143,7 @@ std::optional<QRectF> JointTexts::boxFor(qsizetype index, const QString &text) c
     return box;
 }
 
-std::optional<QRectF> JointTexts::boxFor(qsizetype index, const QString &text, double off) const
+std::optional<QRectF> JointTexts::boxFor(qsizetype index, QSizeF text, double off) const
 {
     const QPointF outward = m_part.outward(m_places[index]);
     const double first = std::atan2(outward.y(), outward.x()) / (2 * M_PI);
@@ -119,23 +159,6 @@ std::optional<QRectF> JointTexts::boxFor(qsizetype index, const QString &text, d
             onLeg = box;
     }
     return onLeg;
-}
-
-std::optional<QList<PlacedText>> JointTexts::place(const QStringList &texts)
-{
-    const QList<QRectF> before = m_taken;
-    QList<PlacedText> placedTexts;
-    for (qsizetype index = 0; index < texts.size(); ++index) {
-        const auto box = texts[index].isEmpty() ? QRectF() : boxFor(index, texts[index]);
-        if (!box) {
-            m_taken = before;
-            return std::nullopt;
-        }
-        if (!texts[index].isEmpty())
-            m_taken.append(*box);
-        placedTexts.append(placed(texts[index], *box));
-    }
-    return placedTexts;
 }
 
 } // namespace asleft

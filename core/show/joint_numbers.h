@@ -1,5 +1,6 @@
 #pragma once
 
+#include "joint_grid.h"
 #include "joint_legs.h"
 #include "joint_part.h"
 
@@ -7,35 +8,64 @@
 
 #include <QFontMetricsF>
 
+#include <vector>
+
 namespace asleft {
+
+/// Texts and how wide they are when set in one size: to measure them takes long, and a plan is tried many times.
+struct MeasuredTexts {
+    MeasuredTexts(const QStringList &texts, TextSize size);
+
+    QStringList texts;
+    TextSize size;
+    QList<double> widths;
+    double widest = 0;
+    double height; ///< of capitals and digits
+};
 
 /// Finds places for texts beside the fasteners of a joint, on the part, clear of the other fasteners and of each other.
 class JointTexts {
 public:
     /// \pre part and places outlive it
-    JointTexts(const JointPart &part, const QList<QPointF> &places, double diameter, double rim, TextSize size);
+    JointTexts(const JointPart &part, const QList<QPointF> &places, double diameter, double rim);
 
-    void take(const QRectF &box) { m_taken.append(box); }
-    void avoid(const QList<JointLeg> &legs) { m_legs = legs; }
-    /// Only those that are not empty have to find a place; nothing where one of them does not.
-    [[nodiscard]] std::optional<QList<PlacedText>> place(const QStringList &texts);
+    void take(const QRectF &box);
+    void avoid(const QList<JointLeg> &legs);
+    /// Only those that are written and not empty have to find a place; nothing where one of them does not. What found one keeps it.
+    template <class IsWritten>
+    [[nodiscard]] std::optional<QList<PlacedText>> place(const MeasuredTexts &measured, IsWritten isWritten)
+    {
+        QList<PlacedText> placed;
+        for (qsizetype index = 0; index < measured.texts.size(); ++index) {
+            const bool written = !measured.texts[index].isEmpty() && isWritten(index);
+            const auto box = written ? boxFor(index, {measured.widths[index], measured.height}) : QRectF();
+            if (!box)
+                return std::nullopt;
+            if (written)
+                take(*box);
+            placed.append({written ? measured.texts[index] : QString(), *box, measured.size, Qt::AlignCenter});
+        }
+        return placed;
+    }
 
 private:
-    [[nodiscard]] QRectF boxAt(qsizetype index, const QString &text, QPointF direction, double off) const;
+    [[nodiscard]] QRectF boxAt(qsizetype index, QSizeF text, QPointF direction, double off) const;
+    [[nodiscard]] bool isOnPart(qsizetype index, const QRectF &box) const;
     [[nodiscard]] bool isFree(qsizetype index, const QRectF &box) const;
     [[nodiscard]] bool isOnLeg(const QRectF &box) const;
-    [[nodiscard]] std::optional<QRectF> boxFor(qsizetype index, const QString &text) const;
-    [[nodiscard]] std::optional<QRectF> boxFor(qsizetype index, const QString &text, double off) const;
-    [[nodiscard]] PlacedText placed(const QString &text, const QRectF &box) const { return {text, box, m_size, Qt::AlignCenter}; }
+    [[nodiscard]] std::optional<QRectF> boxFor(qsizetype index, QSizeF text) const;
+    [[nodiscard]] std::optional<QRectF> boxFor(qsizetype index, QSizeF text, double off) const;
 
     const JointPart &m_part;
     const QList<QPointF> &m_places;
     double m_diameter;
     double m_rim;
-    TextSize m_size;
-    QFontMetricsF m_metrics;
-    QList<JointLeg> m_legs;
-    QList<QRectF> m_taken;
+    QRectF m_area;
+    JointGrid m_placesNear;
+    std::vector<QRectF> m_taken;
+    JointGrid m_takenNear;
+    std::vector<QLineF> m_lines; ///< of the legs
+    JointGrid m_linesNear;
 };
 
 } // namespace asleft

@@ -1,3 +1,4 @@
+#include "joint_legs.h"
 #include "placed_text.h"
 
 #include <show/joint_drawing.h>
@@ -11,6 +12,8 @@
 namespace asleft {
 
 namespace {
+
+constexpr double overlap = 0.5; // of the pieces of a leg
 
 /// The head at the end of a leg, as long as the fasteners allow.
 QPolygonF headOf(const QPolygonF &leg, double headLength)
@@ -35,12 +38,27 @@ double lengthOf(const QPolygonF &leg)
     return length;
 }
 
-void paintLeg(QPainter &painter, const QPolygonF &leg, double diameter, const QColor &colour, bool strong)
+/// A line at a time, which is painted many times as fast as a whole polyline that is wider than a pixel.
+void paintInPieces(QPainter &painter, const QPolygonF &leg)
+{
+    for (qsizetype piece = 1; piece < leg.size(); ++piece) {
+        const QLineF line(leg[piece - 1], leg[piece]);
+        // They overlap, so that no gap is seen between them.
+        const double back = piece > 1 && line.length() > 0 ? -overlap / line.length() : 0;
+        painter.drawLine(line.pointAt(back), line.p2());
+    }
+}
+
+void paintLeg(QPainter &painter, const QPolygonF &leg, double diameter, const QColor &colour, bool strong, bool inPieces)
 {
     const double thin = std::clamp(diameter * 0.03, 0.7, 1.4);
-    painter.setPen(QPen(colour, strong ? 2 * thin : thin, Qt::SolidLine, Qt::FlatCap, Qt::RoundJoin));
+    const double width = strong ? 2 * thin : thin;
+    painter.setPen(QPen(colour, width, Qt::SolidLine, Qt::FlatCap, Qt::RoundJoin));
     painter.setBrush(Qt::NoBrush);
-    painter.drawPolyline(leg);
+    if (inPieces && width > 1)
+        paintInPieces(painter, leg);
+    else
+        painter.drawPolyline(leg);
     const double head = std::min(std::clamp(diameter * 0.2, 2.5, 9.0) * (strong ? 1.2 : 1), lengthOf(leg));
     painter.setPen(Qt::NoPen);
     painter.setBrush(colour);
@@ -50,10 +68,11 @@ void paintLeg(QPainter &painter, const QPolygonF &leg, double diameter, const QC
 void paintPath(QPainter &painter, const JointPlan &plan, const Ink &ink, qsizetype done)
 {
     const qsizetype strong = std::clamp<qsizetype>(done, 0, plan.legs.size());
+    const bool inPieces = isThicket(plan.fasteners.size());
     for (qsizetype leg = strong; leg < plan.legs.size(); ++leg)
-        paintLeg(painter, plan.legs[leg], plan.diameter, ink.edge, false);
+        paintLeg(painter, plan.legs[leg], plan.diameter, ink.edge, false, inPieces);
     for (qsizetype leg = 0; leg < strong; ++leg)
-        paintLeg(painter, plan.legs[leg], plan.diameter, ink.strongLine, true);
+        paintLeg(painter, plan.legs[leg], plan.diameter, ink.strongLine, true, inPieces);
 }
 
 /// On a ground of its own, so that a leg behind it does not run through its digits.

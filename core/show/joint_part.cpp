@@ -73,12 +73,22 @@ std::optional<double> radiusOf(const QList<QPointF> &places, QPointF centre)
     return std::all_of(places.begin(), places.end(), isOn) ? std::optional(radius) : std::nullopt;
 }
 
-double distance(QPointF point, const QLineF &line)
+/// To the nearest place on a line.
+QPointF wayTo(const QLineF &line, QPointF point)
 {
     const QPointF along = line.p2() - line.p1();
     const double squared = QPointF::dotProduct(along, along);
     const double share = squared > 0 ? std::clamp(QPointF::dotProduct(point - line.p1(), along) / squared, 0.0, 1.0) : 0;
-    return length(point - line.p1() - along * share);
+    return point - line.p1() - along * share;
+}
+
+/// What is far off is told by the ends of the line alone.
+bool isNear(const QLineF &line, QPointF point, double reach)
+{
+    if (point.x() < std::min(line.x1(), line.x2()) - reach || point.x() > std::max(line.x1(), line.x2()) + reach ||
+        point.y() < std::min(line.y1(), line.y2()) - reach || point.y() > std::max(line.y1(), line.y2()) + reach)
+        return false;
+    return length(wayTo(line, point)) <= reach;
 }
 
 /// Out of a side that is walked clockwise.
@@ -103,11 +113,8 @@ JointPart::JointPart(const QList<QPointF> &places, bool round) : m_hull(hullOf(p
 {
     if (round)
         m_radius = radiusOf(places, m_centre);
-}
-
-QLineF JointPart::side(qsizetype index) const
-{
-    return {m_hull[index], m_hull[(index + 1) % m_hull.size()]};
+    for (qsizetype index = 0; index < m_hull.size(); ++index)
+        m_sides.append(QLineF(m_hull[index], m_hull[index + 1 < m_hull.size() ? index + 1 : 0]));
 }
 
 double JointPart::outside(QPointF point) const
@@ -116,23 +123,26 @@ double JointPart::outside(QPointF point) const
         return std::max(0.0, length(point - m_centre) - *m_radius);
     if (m_hull.isEmpty())
         return 0;
-    bool within = m_hull.size() > 2;
-    double nearest = length(point - m_hull.first());
-    for (qsizetype index = 0; index < m_hull.size(); ++index) {
-        within = within && turn(side(index).p1(), side(index).p2(), point) >= 0;
-        nearest = std::min(nearest, distance(point, side(index)));
+    const auto isInside = [point](const QLineF &side) { return turn(side.p1(), side.p2(), point) >= 0; };
+    if (m_hull.size() > 2 && std::all_of(m_sides.begin(), m_sides.end(), isInside))
+        return 0;
+    QPointF nearest = point - m_hull.first();
+    for (const QLineF &side : m_sides) {
+        const QPointF way = wayTo(side, point);
+        if (QPointF::dotProduct(way, way) < QPointF::dotProduct(nearest, nearest))
+            nearest = way;
     }
-    return within ? 0 : nearest;
+    return length(nearest);
 }
 
 QPointF JointPart::outward(QPointF place) const
 {
     QPointF sum;
     if (!m_radius && m_hull.size() > 2) {
-        for (qsizetype index = 0; index < m_hull.size(); ++index) {
-            if (distance(place, side(index)) > 0.5)
+        for (const QLineF &side : m_sides) {
+            if (!isNear(side, place, 0.5))
                 continue;
-            const QPointF normal = normalOf(side(index));
+            const QPointF normal = normalOf(side);
             if (std::abs(normal.y()) > 0.99)
                 return normal;
             sum += normal;
@@ -163,8 +173,8 @@ QPainterPath JointPart::outline(double rim, double inner) const
     if (m_hull.size() == 1)
         path.addEllipse(circleAt(m_hull.first(), rim));
     for (qsizetype index = 0; m_hull.size() > 1 && index < m_hull.size(); ++index) {
-        const double from = degreesOf(normalOf(side((index + m_hull.size() - 1) % m_hull.size())));
-        const double to = degreesOf(normalOf(side(index)));
+        const double from = degreesOf(normalOf(m_sides[index > 0 ? index - 1 : m_sides.size() - 1]));
+        const double to = degreesOf(normalOf(m_sides[index]));
         const double sweep = std::fmod(to - from - 720, 360); // clockwise
         const QRectF corner = circleAt(m_hull[index], rim);
         if (index == 0)

@@ -28,9 +28,9 @@ public:
 
 private:
     [[nodiscard]] QPainterPath flange(double rim, double inner) const;
-    [[nodiscard]] QLineF side(qsizetype index) const;
 
     QList<QPointF> m_hull; ///< clockwise as seen
+    QList<QLineF> m_sides; ///< from each of its corners to the next
     QPointF m_centre;
     std::optional<double> m_radius; ///< of the circle of places
 };

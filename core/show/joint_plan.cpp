@@ -54,14 +54,21 @@ Spread spreadOf(const Pattern &pattern)
     spread.bounds = spread.places.isEmpty() ? QRectF() : QRectF(left, top, right - left, bottom - top);
     if (pattern.kind == PatternKind::Circle && JointPart(spread.places, true).isFlange())
         spread.bounds = JointPart(spread.places, true).outline(0, std::numeric_limits<double>::max()).boundingRect();
-    spread.squares = spread.nearest = std::numeric_limits<double>::max();
+    spread.squares = std::numeric_limits<double>::max();
+    QPointF nearest(spread.squares, 0);
+    double least = spread.squares;
     for (qsizetype first = 0; first < spread.places.size(); ++first) {
         for (qsizetype second = first + 1; second < spread.places.size(); ++second) {
             const QPointF apart = spread.places[first] - spread.places[second];
             spread.squares = std::min(spread.squares, std::max(std::abs(apart.x()), std::abs(apart.y())));
-            spread.nearest = std::min(spread.nearest, std::hypot(apart.x(), apart.y()));
+            const double squared = QPointF::dotProduct(apart, apart);
+            if (squared < least) {
+                least = squared;
+                nearest = apart;
+            }
         }
     }
+    spread.nearest = std::hypot(nearest.x(), nearest.y());
     return spread;
 }
 
@@ -72,6 +79,19 @@ QString differenceOf(const FastenerPlace &place)
     if (thread.isEmpty() || length.isEmpty())
         return thread + length;
     return QStringLiteral("%1 × %2").arg(thread, length);
+}
+
+QString numberOf(const FastenerPlace &place)
+{
+    return QString::number(place.number);
+}
+
+QStringList textsOf(const Pattern &pattern, QString (*textOf)(const FastenerPlace &))
+{
+    QStringList texts;
+    for (const FastenerPlace &place : pattern.places)
+        texts.append(textOf(place));
+    return texts;
 }
 
 QList<Attempt> attempts()
@@ -89,17 +109,15 @@ QList<Attempt> attempts()
 class JointPlanner {
 public:
     JointPlanner(const Pattern &pattern, const TighteningOrder &order, QSizeF size)
-        : m_pattern(pattern), m_order(order), m_size(size.expandedTo(smallestJoint)), m_spread(spreadOf(pattern))
+        : m_pattern(pattern), m_order(order), m_size(size.expandedTo(smallestJoint)), m_spread(spreadOf(pattern)),
+          m_smallNumbers(textsOf(pattern, numberOf), TextSize::Small), m_fineNumbers(m_smallNumbers.texts, TextSize::Fine),
+          m_differences(textsOf(pattern, differenceOf), TextSize::Fine)
     {
-        for (const FastenerPlace &place : pattern.places) {
-            m_numbers.append(QString::number(place.number));
-            m_differences.append(differenceOf(place));
-        }
     }
 
     JointPlan plan()
     {
-        const bool differ = std::any_of(m_differences.begin(), m_differences.end(), [](const QString &text) { return !text.isEmpty(); });
+        const bool differ = m_differences.widest > 0;
         if (m_spread.places.isEmpty())
             return {m_size, {}, {}, 0, {}, {}, {}, {}};
         for (const bool withDifferences : {true, false}) {
@@ -127,24 +145,18 @@ private:
         return *planWith({diameter, 0, TextSize::Fine, 1000}, false);
     }
 
-    [[nodiscard]] QStringList numbersFor(int stride) const
+    [[nodiscard]] bool isNumbered(qsizetype index, int stride) const
     {
-        QStringList texts;
-        for (const FastenerPlace &place : m_pattern.places) {
-            const bool written = stride == 1 || place.number % stride == 0 || (place.number == 1 && stride < 1000);
-            texts.append(written ? QString::number(place.number) : QString());
-        }
-        return texts;
+        const int number = m_pattern.places[static_cast<std::size_t>(index)].number;
+        return stride == 1 || number % stride == 0 || (number == 1 && stride < 1000);
     }
+
+    [[nodiscard]] const MeasuredTexts &numbersIn(TextSize size) const { return size == TextSize::Small ? m_smallNumbers : m_fineNumbers; }
 
     /// From the middle of a fastener to the outline, so that its number has room on the part.
     [[nodiscard]] double rimFor(const Attempt &attempt) const
     {
-        const QFontMetricsF metrics(textFont(attempt.size));
-        double widest = 0;
-        for (const QString &number : m_numbers)
-            widest = std::max(widest, metrics.horizontalAdvance(number));
-        return attempt.diameter / 2 + widest + (attempt.size == TextSize::Small ? 12 : 8);
+        return attempt.diameter / 2 + numbersIn(attempt.size).widest + (attempt.size == TextSize::Small ? 12 : 8);
     }
 
     /// Pixels for one of the pattern's units, if the fasteners then stand far enough apart.
@@ -208,7 +220,7 @@ private:
         plan.legs = legsOf(plan.path, {parts::ringShare * plan.diameter + 1, clear, inner, room, part.centre()});
         // Clear of the path they may take other places; where they do not all find one, some lie on it.
         JointPlan other = plan;
-        if (setTexts(other, part, rim, attempt, withDifferences))
+        if (!plan.legs.isEmpty() && setTexts(other, part, rim, attempt, withDifferences))
             plan = other;
         plan.outline = outlineOf(plan, part, rim);
         return plan;
@@ -216,23 +228,14 @@ private:
 
     bool setTexts(JointPlan &plan, const JointPart &part, double rim, const Attempt &attempt, bool withDifferences) const
     {
-        JointTexts texts(part, plan.fasteners, plan.diameter, rim, attempt.size);
+        JointTexts texts(part, plan.fasteners, plan.diameter, rim);
         texts.avoid(plan.legs);
-        const auto numbers = texts.place(numbersFor(attempt.stride));
+        const auto isWritten = [&](qsizetype index) { return isNumbered(index, attempt.stride); };
+        const auto numbers = texts.place(numbersIn(attempt.size), isWritten);
         if (!numbers)
             return false;
         plan.numbers = *numbers;
-        return setDifferences(plan, part, rim, withDifferences);
-    }
-
-    bool setDifferences(JointPlan &plan, const JointPart &part, double rim, bool wanted) const
-    {
-        JointTexts texts(part, plan.fasteners, plan.diameter, rim, TextSize::Fine);
-        texts.avoid(plan.legs);
-        for (const PlacedText &number : plan.numbers)
-            texts.take(number.box);
-        const QStringList none(m_differences.size(), QString());
-        const auto differences = texts.place(wanted ? m_differences : none);
+        const auto differences = texts.place(m_differences, [withDifferences](qsizetype) { return withDifferences; });
         if (differences)
             plan.differences = *differences;
         return differences.has_value();
@@ -261,8 +264,9 @@ private:
     const TighteningOrder &m_order;
     QSizeF m_size;
     Spread m_spread;
-    QStringList m_numbers;
-    QStringList m_differences;
+    MeasuredTexts m_smallNumbers;
+    MeasuredTexts m_fineNumbers;
+    MeasuredTexts m_differences;
 };
 
 } // namespace

@@ -80,7 +80,7 @@ JobSheet sheetFrom(const QString &path)
 std::vector<JobSheet> builtInSheets()
 {
     bringSheets();
-    return {sheetFrom(QStringLiteral(":/sheets/set-the-valves.json"))};
+    return {sheetFrom(QStringLiteral(":/sheets/set-the-valves.json")), sheetFrom(QStringLiteral(":/sheets/parts-off-and-on.json"))};
 }
 
 } // namespace asleft

@@ -28,6 +28,7 @@ private Q_SLOTS:
     void aFarReadingAsksOnce();
     void aReadingOutsideIsTightenedAgainOrAccepted();
     void anAngleIsTurnedOn();
+    void itFitsANarrowWindow();
 };
 
 void BenchRigTest::outOfRangeAsksOnce()
@@ -243,6 +244,36 @@ void BenchRigTest::anAngleIsTurnedOn()
     QVERIFY(!bench.fastener(first).ticks.back().fact.tool);
     bench.tickTimes(3);
     QVERIFY2(bench.small_().contains(QStringLiteral("135°")), qPrintable(bench.small_()));
+}
+
+void BenchRigTest::itFitsANarrowWindow()
+{
+    JointText text = cover();
+    text.singleUse = SingleUse::TorqueToYield;
+    text.blindHole = true;
+    for (const Wall wall : {Wall::TwoSet, Wall::OneRead}) {
+        JointBench bench(text, wall);
+        // The least window, without the places along its edge.
+        bench.page->setMinimumSize(1024, 640);
+        bench.page->resize(1024, 640);
+        const std::vector<std::function<void()>> ways{[] {}, [&] { press(Qt::Key_F); }, [&] { bench.goLoosen(); },
+                                                      [&] {
+                                                          for (int i = 0; i < 3; ++i)
+                                                              press(Qt::Key_L);
+                                                      },
+                                                      [&] {
+                                                          bench.page->viewStep(bench.line(StepKind::Tighten));
+                                                          click(bench.key(Key::Wrench));
+                                                      }};
+        for (const auto &go : ways) {
+            go();
+            QCoreApplication::processEvents();
+            QCOMPARE(bench.page->size(), QSize(1024, 640));
+            const auto *shown = qobject_cast<JointSheet *>(bench.page->sheet());
+            for (const KeyButton *key : shown->bar()->keys())
+                QVERIFY2(!key->isVisible() || key->visibleRegion().boundingRect().size() == key->sizeHint(), qPrintable(key->text()));
+        }
+    }
 }
 
 APP_TEST(BenchRigTest)

@@ -145,6 +145,21 @@ struct JointBench {
     [[nodiscard]] QString now() const { return sheet().bar()->now()->text(); }
     [[nodiscard]] QString large_() const { return sheet().bar()->large()->text(); }
     [[nodiscard]] QString small_() const { return sheet().bar()->small()->text(); }
+    /// How many lines of what is still open say this; the first of them is clicked where `clicks`.
+    [[nodiscard]] int openItems(const QString &words, bool clicks = false) const
+    {
+        int count = 0;
+        const OpenColumn *open = page->openColumn();
+        for (const Gate gate : {Gate::TurningTheCrank, Gate::FirstStart, Gate::HandOver})
+            for (const RuledRow &row : open->rows(gate)->rows()) {
+                if (!row.title.contains(words) && !row.note.contains(words))
+                    continue;
+                if (clicks && count == 0)
+                    clickRow(open->list(gate), row.id);
+                ++count;
+            }
+        return count;
+    }
     /// Somebody at the keyboard could go on at once.
     [[nodiscard]] bool keyboardIsOn(const QWidget &widget) const
     {

@@ -1,5 +1,6 @@
 #include "specs_driver.h"
 
+#include "pages/joint_form.h"
 #include "pages/spec_form.h"
 #include "parts/choice_keys.h"
 #include "parts/key_button.h"
@@ -261,7 +262,70 @@ private Q_SLOTS:
         QVERIFY2(open.specs.now(SpecSubject::IntakeLash), "the engine on the stand keeps its sheet");
     }
 
+    void jointsStandUnderTheirOwnHeading()
+    {
+        Open open;
+        QCOMPARE(titlesOf(open.page.jointRows()), QStringList{QStringLiteral("New joint")});
+        QVERIFY(!open.page.showsJoint());
+        const JointId cover = addPlainJoint(open, "Cover", "12 around a cover");
+        const JointId flange = addPlainJoint(open, "Flange", "4 around a circle");
+        QCOMPARE(titlesOf(open.page.jointRows()),
+                 (QStringList{QStringLiteral("Cover"), QStringLiteral("Flange"), QStringLiteral("New joint")}));
+        QVERIFY(open.page.jointRows().rows().front().note.startsWith(QStringLiteral("12 around a cover")));
+        open.page.chooseJoint(flange);
+        QVERIFY(open.page.jointForm()->isVisible() && open.page.showsJoint());
+        QVERIFY(open.page.jointForm()->joint() == flange);
+        open.page.chooseJoint(cover);
+        QCOMPARE(open.page.jointForm()->field(JointField::Name)->text(), QStringLiteral("Cover"));
+        open.page.chooseSection(Section::ExhaustLash);
+        QVERIFY(open.page.form(Section::ExhaustLash)->isVisible() && !open.page.showsJoint());
+    }
+
+    void aJointOfAnotherEngineIsNotShown()
+    {
+        Open open;
+        const JointId cover = addPlainJoint(open, "Cover", "12 around a cover");
+        open.page.chooseJoint(cover);
+        const auto other = Open::addOne(*open.shop.garage, [](VehicleText &text) { text.name = "Another"; });
+        open.page.chooseEngine(other.engine);
+        QCOMPARE(titlesOf(open.page.jointRows()), QStringList{QStringLiteral("New joint")});
+        QVERIFY(!open.page.jointForm()->joint());
+        open.page.chooseEngine(open.added.engine);
+        open.page.chooseJoint(cover);
+        QCOMPARE(open.page.jointForm()->field(JointField::Name)->text(), QStringLiteral("Cover"));
+    }
+
+    void theNextValueTakesOnTheSourceOfAJoint()
+    {
+        Open open;
+        addPlainJoint(open, "Cover", "12 around a cover");
+        open.page.chooseJoint(std::nullopt);
+        QCOMPARE(open.page.jointForm()->field(JointField::Page)->text(), QStringLiteral("41"));
+    }
+
 private:
+    static QStringList titlesOf(const RuledRows &rows)
+    {
+        QStringList titles;
+        for (const RuledRow &row : rows.rows())
+            titles.append(row.title);
+        return titles;
+    }
+
+    /// As another seat would.
+    static JointId addPlainJoint(Open &open, const char *name, const char *places)
+    {
+        JointText text;
+        text.name = name;
+        text.pattern = parsePattern(places).value();
+        text.target = "24";
+        text.source = {"Workshop Manual", "41", Certainty::ReadInManual};
+        const auto added = addJoint(*open.shop.garage, open.added.engine, text);
+        if (!added)
+            qFatal("the joint could not be added");
+        return *added;
+    }
+
     static QList<Section> sectionsOf(const SpecsPage &page)
     {
         QList<Section> sections;

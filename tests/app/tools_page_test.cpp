@@ -1,13 +1,16 @@
 #include "garage_fixture.h"
 
 #include "pages/feeler_form.h"
+#include "pages/fitting_form.h"
 #include "pages/gauge_form.h"
 #include "pages/person_form.h"
 #include "pages/rule_form.h"
 #include "pages/tools_model.h"
 #include "pages/tools_page.h"
+#include "pages/torque_form.h"
 #include "parts/choice_keys.h"
 #include "parts/message_line.h"
+#include "parts/ruled_list.h"
 #include "parts/value_field.h"
 
 #include <QClipboard>
@@ -76,6 +79,7 @@ private Q_SLOTS:
         ToolsModel tools(*shop.garage);
         ToolsPage page(*shop.desk, tools);
         present(page);
+        page.chooseSection(ToolsPage::Section::People);
         page.people()->initials()->edit()->setFocus();
         type(QStringLiteral("M.K."));
         press(Qt::Key_Return);
@@ -93,6 +97,7 @@ private Q_SLOTS:
         ToolsModel tools(*shop.garage);
         ToolsPage page(*shop.desk, tools);
         present(page);
+        page.chooseSection(ToolsPage::Section::Gauges);
         GaugeForm &form = *page.gauges();
         form.name()->edit()->setFocus();
         type(QStringLiteral("Dial gauge 4"));
@@ -122,6 +127,7 @@ private Q_SLOTS:
         ToolsModel tools(*shop.garage);
         ToolsPage page(*shop.desk, tools);
         present(page);
+        page.chooseSection(ToolsPage::Section::Gauges);
         click(page.gauges()->kind()->key(1));
         page.gauges()->name()->edit()->setFocus();
         type(QStringLiteral("Old micrometer"));
@@ -149,6 +155,7 @@ private Q_SLOTS:
         ToolsModel tools(*shop.garage);
         ToolsPage page(*shop.desk, tools);
         present(page);
+        page.chooseSection(ToolsPage::Section::Gauges);
         for (ValueField *field : {page.gauges()->permissibleError(), page.gauges()->resolution()}) {
             page.gauges()->name()->edit()->setFocus();
             page.gauges()->name()->edit()->selectAll();
@@ -176,6 +183,7 @@ private Q_SLOTS:
         ToolsModel tools(*shop.garage);
         ToolsPage page(*shop.desk, tools);
         present(page);
+        page.chooseSection(ToolsPage::Section::Gauges);
         page.gauges()->resolution()->edit()->setFocus();
         press(Qt::Key_Return);
         QVERIFY(page.gauges()->name()->isRefused());
@@ -184,12 +192,80 @@ private Q_SLOTS:
         QVERIFY(!page.gauges()->name()->isRefused());
     }
 
+    void theIndexIsWalkedByArrowsAndEnterGoesToTheForm()
+    {
+        Shop shop;
+        ToolsModel tools(*shop.garage);
+        ToolsPage page(*shop.desk, tools);
+        present(page);
+        page.index()->setFocus();
+        const QList<QWidget *> forms{page.feelers(),  page.gauges(),  page.wrenches(), page.angleGauges(),
+                                     page.adapters(), page.sockets(), page.people(),   page.rule()};
+        for (qsizetype at = 0; at < forms.size(); ++at) {
+            QCOMPARE(page.section(), ToolsPage::Section(at));
+            for (qsizetype other = 0; other < forms.size(); ++other)
+                QCOMPARE(forms.at(other)->isVisible(), other == at);
+            press(Qt::Key_Return);
+            QVERIFY(forms.at(at)->isAncestorOf(QApplication::focusWidget()));
+            page.index()->setFocus();
+            press(Qt::Key_Down);
+        }
+    }
+
+    void theIndexCountsWhatThereIs()
+    {
+        Shop shop;
+        ToolsModel tools(*shop.garage);
+        ToolsPage page(*shop.desk, tools);
+        present(page);
+        const auto note = [&page](ToolsPage::Section section) {
+            return page.index()->model()->index(int(section), 0).data(RuledRows::NoteRole).toString();
+        };
+        const QString none = note(ToolsPage::Section::TorqueWrenches);
+        TorqueWrenchText wrench;
+        wrench.name = "Long wrench";
+        wrench.least = "20";
+        wrench.most = "200";
+        wrench.calibrationDue = "2027-03-31";
+        QVERIFY(addTorqueWrench(*shop.garage, wrench));
+        QVERIFY2(note(ToolsPage::Section::TorqueWrenches).startsWith(u'1'), qPrintable(note(ToolsPage::Section::TorqueWrenches)));
+        QVERIFY(!note(ToolsPage::Section::TorqueWrenches).contains(QStringLiteral("overdue")));
+        wrench.name = "Old wrench";
+        wrench.calibrationDue = "2020-03-31";
+        QVERIFY(addTorqueWrench(*shop.garage, wrench));
+        QVERIFY2(note(ToolsPage::Section::TorqueWrenches).contains(QStringLiteral("overdue: 1")),
+                 qPrintable(note(ToolsPage::Section::TorqueWrenches)));
+        QCOMPARE(note(ToolsPage::Section::Adapters), none);
+    }
+
+    void nothingIsCutOffAtTheSmallestWindow()
+    {
+        Shop shop;
+        ToolsModel tools(*shop.garage);
+        ToolsPage page(*shop.desk, tools);
+        // The bar of places takes the rest of the 800.
+        present(page, {1280, 744});
+        for (int section = 0; section <= int(ToolsPage::Section::Rule); ++section) {
+            page.chooseSection(ToolsPage::Section(section));
+            QCoreApplication::processEvents();
+            for (const auto *button : page.findChildren<QAbstractButton *>()) {
+                if (!button->isVisible())
+                    continue;
+                const int right = button->mapTo(&page, QPoint(button->width(), 0)).x();
+                QVERIFY2(right <= page.width(), qPrintable(button->text()));
+                QVERIFY2(button->width() >= button->minimumSizeHint().width(), qPrintable(button->text()));
+                QVERIFY2(button->mapTo(&page, QPoint(0, button->height())).y() <= page.height(), qPrintable(button->text()));
+            }
+        }
+    }
+
     void theRuleIsChosenAndExplained()
     {
         Shop shop;
         ToolsModel tools(*shop.garage);
         ToolsPage page(*shop.desk, tools);
         present(page);
+        page.chooseSection(ToolsPage::Section::Rule);
         QCOMPARE(tools.rule(), DecisionRule::Simple);
         const QString simple = page.rule()->meaning()->sentence();
         QVERIFY(!simple.isEmpty());

@@ -1,5 +1,5 @@
-// asleft_bench [--short] [--only paint|log|open|plans] [FOLDER]: how fast, each as a ratio to the barest thing that does the same, in one
-// run.
+// asleft_bench [--short] [--only paint|log|open|plans|joints] [FOLDER]: how fast, each as a ratio to the barest thing that does the same,
+// in one run.
 #include "bench_timing.h"
 
 #include <QCoreApplication>
@@ -27,5 +27,7 @@ int main(int count, char **words)
         benchOpenJob(folder, rounds);
     if (wanted("plans"))
         benchPlans(rounds);
+    if (wanted("joints"))
+        benchJoints(rounds);
     return 0;
 }

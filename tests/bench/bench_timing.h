@@ -35,5 +35,6 @@ void benchFirstPaint(const std::string &folder, Rounds rounds);
 void benchLog(const std::string &folder, Rounds rounds);
 void benchOpenJob(const std::string &folder, Rounds rounds);
 void benchPlans(Rounds rounds);
+void benchJoints(Rounds rounds);
 
 } // namespace asleft::bench

@@ -1,0 +1,313 @@
+#include "garage_fixture.h"
+
+#include "pages/add_joint_sheet.h"
+#include "pages/job_sheet.h"
+#include "pages/jobs_model.h"
+#include "pages/jobs_page.h"
+#include "pages/joint_ticks.h"
+#include "pages/new_job_form.h"
+#include "pages/vehicles_model.h"
+#include "parts/key_button.h"
+#include "parts/message_line.h"
+#include "parts/notes.h"
+#include "parts/ruled_list.h"
+#include "parts/value_field.h"
+
+#include <work/job_book.h>
+#include <work/joints.h>
+#include <work/workshop.h>
+
+using namespace asleft;
+using namespace asleft::testing;
+
+namespace {
+
+struct Open {
+    Open() : vehicles(*shop.garage), jobs(*shop.garage), page(jobs, vehicles)
+    {
+        QObject::connect(&page, &JobsPage::benchWanted, &page, [this](JobId job) { onBench = job; });
+        present(page);
+    }
+
+    /// A job on a vehicle of its own, in hand on the page.
+    JobId openOne()
+    {
+        const NewVehicle added = addFour(*shop.garage);
+        const auto job = openJob(*shop.garage, added.vehicle, added.engine, builtInSheets().front(), "Valves: all of them");
+        if (!job)
+            qFatal("the job could not be opened");
+        page.choose(job->key());
+        return *job;
+    }
+
+    Shop shop;
+    VehiclesModel vehicles;
+    JobsModel jobs;
+    JobsPage page;
+    std::optional<JobId> onBench;
+};
+
+/// The words under "Tools wanted", heads and all.
+QString wordsOf(const Notes &notes)
+{
+    QStringList words;
+    for (const Notes::Note &note : notes.notes())
+        words << note.head << note.words;
+    return words.join(u'\n');
+}
+
+/// A cover of twelve in two passes.
+JointText coverJoint()
+{
+    JointText text;
+    text.name = "Valve cover";
+    text.thread = "M8";
+    text.pattern = *coverPattern(12);
+    text.target = "32 ± 4 N·m";
+    text.passes = "50 %, target";
+    text.drive = DriveKind::Socket;
+    text.driveSize = "13 mm";
+    return text;
+}
+
+/// A small screw that a wrench from 6 N·m does not reach.
+JointText sensorJoint()
+{
+    JointText text;
+    text.name = "Sensor & bracket";
+    text.thread = "M5";
+    text.pattern = *rowPattern(1);
+    text.target = "3 ± 0.5 N·m";
+    return text;
+}
+
+void hangWrench(Garage &garage, const char *name, const char *least, const char *most)
+{
+    TorqueWrenchText text;
+    text.name = name;
+    text.least = least;
+    text.most = most;
+    if (!addTorqueWrench(garage, text))
+        qFatal("the wrench could not be hung up");
+}
+
+QStringList titlesOf(const RuledRows &rows)
+{
+    QStringList titles;
+    for (const RuledRow &row : rows.rows())
+        titles.append(row.title);
+    return titles;
+}
+
+} // namespace
+
+class JobJointsTest : public QObject {
+    Q_OBJECT
+
+private Q_SLOTS:
+    void init() { failOnWarnings(); }
+
+    void jointsAreTickedByKeyboardAndPutTheirLinesIntoTheJob()
+    {
+        Open open;
+        const NewVehicle added = addFour(*open.shop.garage);
+        const JointId cover = *addJoint(*open.shop.garage, added.engine, coverJoint());
+        const JointId sensor = *addJoint(*open.shop.garage, added.engine, sensorJoint());
+        hangWrench(*open.shop.garage, "small wrench", "6", "30");
+        hangWrench(*open.shop.garage, "large wrench", "20", "200");
+        open.page.beginNew(added.engine);
+        QCoreApplication::processEvents();
+        NewJobForm &form = *open.page.newJob();
+        QCOMPARE(form.joints()->ticks().size(), 2U);
+        const auto plain = form.lineRows().rowCount();
+        QVERIFY(!form.wanted()->isVisible());
+        form.joints()->tickOf(cover)->setFocus();
+        press(Qt::Key_Down);
+        QVERIFY(form.joints()->tickOf(sensor)->hasFocus());
+        press(Qt::Key_Space);
+        press(Qt::Key_Up);
+        press(Qt::Key_Space);
+        // The sensor was ticked first: it comes off first and goes on last.
+        QCOMPARE(form.joints()->ticked(), (std::vector<JointId>{sensor, cover}));
+        QCOMPARE(form.joints()->tickOf(cover)->place(), 2);
+        QCOMPARE(form.lineRows().rowCount(), plain + 4);
+        const QStringList titles = titlesOf(form.lineRows());
+        QVERIFY(titles.indexOf(QStringLiteral("Loosen: Sensor & bracket")) < titles.indexOf(QStringLiteral("Loosen: Valve cover")));
+        QVERIFY(titles.indexOf(QStringLiteral("Loosen: Valve cover")) < titles.indexOf(QStringLiteral("Tighten: Valve cover")));
+        QVERIFY(titles.indexOf(QStringLiteral("Tighten: Valve cover")) < titles.indexOf(QStringLiteral("Tighten: Sensor & bracket")));
+        // What each wants; 16 N·m lies above a fifth of the small one, 32 N·m below a fifth of the large one (ISO 6789).
+        const QString wanted = wordsOf(*form.wanted());
+        QVERIFY(form.wanted()->isVisible());
+        QVERIFY2(wanted.contains(QStringLiteral("socket 13 mm")), qPrintable(wanted));
+        QVERIFY2(wanted.contains(QString::fromUtf8("16 N·m: small wrench, set, ± 4 %")), qPrintable(wanted));
+        QVERIFY2(wanted.contains(QStringLiteral(": large wrench, set, ")), qPrintable(wanted));
+        QVERIFY2(wanted.contains(QStringLiteral("Sensor & bracket: none reaches it")), qPrintable(wanted));
+        QVERIFY2(wanted.contains(QString::fromUtf8("No tool here reaches 3 N·m.")), qPrintable(wanted));
+        QVERIFY2(wanted.contains(QStringLiteral("borrow")) && wanted.contains(QStringLiteral("by feel")), qPrintable(wanted));
+        form.titleField()->edit()->setFocus();
+        press(Qt::Key_Return);
+        QVERIFY(open.onBench);
+        const auto book = JobBook::open(*open.shop.garage, *open.onBench);
+        QVERIFY(book);
+        std::vector<std::pair<StepKind, JointId>> lines;
+        for (const Step &step : (*book)->state().frame->job.steps)
+            if (step.joint)
+                lines.emplace_back(step.kind, *step.joint);
+        QCOMPARE(lines,
+                 (std::vector<std::pair<StepKind, JointId>>{
+                     {StepKind::Loosen, sensor}, {StepKind::Loosen, cover}, {StepKind::Tighten, cover}, {StepKind::Tighten, sensor}}));
+        // The next job begins without them.
+        QVERIFY(form.joints()->ticked().empty());
+        QCOMPARE(form.lineRows().rowCount(), plain);
+    }
+
+    void aTickIsTakenBackByClick()
+    {
+        Open open;
+        const NewVehicle added = addFour(*open.shop.garage);
+        const JointId cover = *addJoint(*open.shop.garage, added.engine, coverJoint());
+        const JointId sensor = *addJoint(*open.shop.garage, added.engine, sensorJoint());
+        open.page.beginNew(added.engine);
+        QCoreApplication::processEvents();
+        JointTicks &ticks = *open.page.newJob()->joints();
+        click(ticks.tickOf(cover));
+        click(ticks.tickOf(sensor));
+        QCOMPARE(ticks.tickOf(sensor)->place(), 2);
+        click(ticks.tickOf(cover));
+        QCOMPARE(ticks.ticked(), std::vector<JointId>{sensor});
+        QCOMPARE(ticks.tickOf(cover)->place(), 0);
+        QCOMPARE(ticks.tickOf(sensor)->place(), 1);
+        QVERIFY(!titlesOf(open.page.newJob()->lineRows()).join(u' ').contains(QStringLiteral("Valve cover")));
+    }
+
+    void newJointsAndToolsComeInUnderTheTicks()
+    {
+        Open open;
+        const NewVehicle added = addFour(*open.shop.garage);
+        const JointId sensor = *addJoint(*open.shop.garage, added.engine, sensorJoint());
+        open.page.beginNew(added.engine);
+        QCoreApplication::processEvents();
+        NewJobForm &form = *open.page.newJob();
+        click(form.joints()->tickOf(sensor));
+        form.joints()->tickOf(sensor)->setFocus();
+        QVERIFY(wordsOf(*form.wanted()).contains(QStringLiteral("none reaches it")));
+        hangWrench(*open.shop.garage, "screwdriver", "1", "5");
+        QVERIFY2(wordsOf(*form.wanted()).contains(QStringLiteral("screwdriver")), qPrintable(wordsOf(*form.wanted())));
+        QVERIFY(!wordsOf(*form.wanted()).contains(QStringLiteral("none reaches it")));
+        QVERIFY(addJoint(*open.shop.garage, added.engine, coverJoint()));
+        QCOMPARE(form.joints()->ticks().size(), 2U);
+        QCOMPARE(form.joints()->ticked(), std::vector<JointId>{sensor});
+        QVERIFY(form.joints()->tickOf(sensor)->hasFocus());
+    }
+
+    void theJointsAreThoseOfTheEngineInHand()
+    {
+        Open open;
+        const NewVehicle first = addFour(*open.shop.garage, "First");
+        const NewVehicle second = addFour(*open.shop.garage, "Second");
+        const JointId cover = *addJoint(*open.shop.garage, first.engine, coverJoint());
+        open.page.beginNew(first.engine);
+        QCoreApplication::processEvents();
+        NewJobForm &form = *open.page.newJob();
+        click(form.joints()->tickOf(cover));
+        form.vehicleList()->setFocus();
+        press(Qt::Key_Down);
+        QCOMPARE(form.vehicle(), std::optional<qint64>(second.vehicle.key()));
+        QVERIFY(form.joints()->ticks().empty());
+        QVERIFY(form.joints()->ticked().empty());
+        QVERIFY(!form.jointsMessage()->sentence().isEmpty());
+        QVERIFY(!titlesOf(form.lineRows()).join(u' ').contains(QStringLiteral("Valve cover")));
+        QVERIFY(!form.wanted()->isVisible());
+    }
+
+    void aJointIsPutOnAnOpenJob()
+    {
+        Open open;
+        const JobId job = open.openOne();
+        const auto before = JobBook::open(*open.shop.garage, job);
+        const EngineId engine = (*before)->state().frame->engine.id;
+        const std::size_t steps = (*before)->state().frame->job.steps.size();
+        const JointId cover = *addJoint(*open.shop.garage, engine, coverJoint());
+        const JointId sensor = *addJoint(*open.shop.garage, engine, sensorJoint());
+        click(open.page.jointKey());
+        AddJointSheet &sheet = *open.page.moreJoints();
+        QVERIFY(sheet.isVisible() && sheet.list()->hasFocus());
+        click(sheet.addKey());
+        QCOMPARE(sheet.message()->role(), MessageLine::Role::Refusal);
+        sheet.list()->setFocus();
+        press(Qt::Key_Space);
+        QCOMPARE(sheet.list()->currentId(), std::optional<qint64>(cover.key()));
+        QVERIFY(wordsOf(*sheet.wanted()).contains(QString::fromUtf8("No tool here reaches 32 N·m.")));
+        press(Qt::Key_Return);
+        QVERIFY(!sheet.isVisible() && open.page.sheet()->isVisible());
+        QCOMPARE(open.page.message()->role(), MessageLine::Role::Done);
+        const auto after = JobBook::open(*open.shop.garage, job);
+        const auto &lines = (*after)->state().frame->job.steps;
+        QCOMPARE(lines.size(), steps + 2);
+        QVERIFY(lines.at(steps).kind == StepKind::Loosen && lines.at(steps).joint == cover);
+        QVERIFY(lines.at(steps + 1).kind == StepKind::Tighten && lines.at(steps + 1).joint == cover);
+        // What is there already is not offered again, and a single one is chosen already.
+        click(open.page.jointKey());
+        QCOMPARE(sheet.list()->currentId(), std::optional<qint64>(sensor.key()));
+        click(sheet.addKey());
+        click(open.page.jointKey());
+        QCOMPARE(sheet.rows().rowCount(), 0);
+        click(sheet.addKey());
+        QCOMPARE(sheet.message()->role(), MessageLine::Role::Refusal);
+        sheet.addKey()->setFocus();
+        press(Qt::Key_Escape);
+        QVERIFY(open.page.sheet()->isVisible());
+        QCOMPARE((*JobBook::open(*open.shop.garage, job))->state().frame->job.steps.size(), steps + 4);
+    }
+
+    void anotherSheetKeepsTheTicks()
+    {
+        Open open;
+        const NewVehicle added = addFour(*open.shop.garage);
+        const JointId cover = *addJoint(*open.shop.garage, added.engine, coverJoint());
+        open.page.beginNew(added.engine);
+        QCoreApplication::processEvents();
+        NewJobForm &form = *open.page.newJob();
+        if (builtInSheets().size() < 2)
+            QSKIP("there is one sheet only");
+        click(form.joints()->tickOf(cover));
+        form.sheetList()->setFocus();
+        press(Qt::Key_Down);
+        QCOMPARE(QString::fromStdString(form.sheet().title), QString::fromStdString(builtInSheets().at(1).title));
+        QCOMPARE(form.titleField()->text(), QString::fromStdString(builtInSheets().at(1).title));
+        QVERIFY(titlesOf(form.lineRows()).contains(QStringLiteral("Tighten: Valve cover")));
+        QCOMPARE(form.joints()->ticked(), std::vector<JointId>{cover});
+    }
+
+    void nothingOfANewJobIsCutOffInTheSmallestWindow()
+    {
+        Open open;
+        const NewVehicle added = addFour(*open.shop.garage);
+        JointText text = coverJoint();
+        text.name = "Oil pressure sender clamp behind the long intake manifold";
+        const JointId joint = *addJoint(*open.shop.garage, added.engine, text);
+        open.page.beginNew(added.engine);
+        // What the smallest window leaves to a page.
+        open.page.resize(1024, 636);
+        for (int round = 0; round < 3; ++round)
+            QCoreApplication::processEvents();
+        const JointTick *tick = open.page.newJob()->joints()->tickOf(joint);
+        QVERIFY(tick->height() >= tick->heightForWidth(tick->width()));
+        for (const auto *button : open.page.findChildren<QAbstractButton *>()) {
+            if (button->isVisible())
+                QVERIFY2(button->width() >= button->minimumSizeHint().width(), qPrintable(button->text()));
+        }
+    }
+
+    void aNewJobHasNoJobToPutAJointOn()
+    {
+        Open open;
+        open.openOne();
+        QVERIFY(open.page.jointKey()->isEnabled());
+        open.page.beginNew({});
+        QVERIFY(!open.page.jointKey()->isEnabled());
+    }
+};
+
+APP_TEST(JobJointsTest)
+#include "job_joints_test.moc"
