@@ -52,7 +52,10 @@ void JobsPage::lay()
     auto *rows = new QVBoxLayout(list);
     rows->setContentsMargins(0, 0, 0, 0);
     rows->addWidget(m_list, 1);
-    rows->addWidget(m_message);
+    auto *told = new QHBoxLayout;
+    told->setContentsMargins(8, 0, 0, 0);
+    told->addWidget(m_message);
+    rows->addLayout(told);
     auto *keys = new QHBoxLayout;
     keys->setContentsMargins(8, 0, 0, 0);
     keys->setSpacing(10);

@@ -120,6 +120,7 @@ QWidget *NewJobForm::choices()
     rows->addWidget(vehicle);
     rows->addWidget(m_vehicleList, 50);
     m_vehicleList->setFitted(true);
+    m_vehicleList->setWholeNotes(true);
     m_vehicleList->setEmptyWords(tr("No vehicles yet: the page Vehicles takes the first one."));
     auto *sheet = new Heading(tr("Job sheet"), TextSize::Small, Heading::Tone::Quiet);
     sheet->setIndent(8);

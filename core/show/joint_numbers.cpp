@@ -1,5 +1,9 @@
 #include "joint_numbers.h"
 
+#include <show/fonts.h>
+
+#include <QFontMetricsF>
+#include <QPolygonF>
 #include <QtMath>
 
 #include <algorithm>

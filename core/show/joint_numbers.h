@@ -6,8 +6,10 @@
 
 #include <show/head.h>
 
-#include <QFontMetricsF>
+#include <QLineF>
+#include <QStringList>
 
+#include <optional>
 #include <vector>
 
 namespace asleft {

@@ -68,7 +68,7 @@ Result<ActSeq> JobBook::tick(const TickEntry &entry)
     const auto joint = jointToWork(entry.joint);
     if (!joint)
         return tl::unexpected(joint.error());
-    auto ticks = ticksFrom(entry, **joint, *m_state.frame, dayOf(m_garage.now()));
+    auto ticks = ticksFrom(entry, **joint, *m_state.frame, calendarDay(m_garage.now()));
     if (!ticks)
         return tl::unexpected(ticks.error());
     if (!arrivedBefore(*ticks)) {

@@ -149,7 +149,7 @@ bool outsideOrUnproved(const FastenerState &fastener)
 
 } // namespace
 
-std::chrono::sys_days dayOf(Moment moment)
+std::chrono::sys_days calendarDay(Moment moment)
 {
     using namespace std::chrono;
     return floor<days>(sys_time<milliseconds>(milliseconds(moment.utcMilliseconds)));
