@@ -119,6 +119,7 @@ void openMove(Window &window)
 
 void typeGauge(Window &window)
 {
+    window.toolsPage()->chooseSection(ToolsPage::Section::Gauges);
     GaugeForm *form = window.toolsPage()->gauges();
     form->name()->setText(QStringLiteral("Dial gauge, long stem"));
     form->permissibleError()->setText(QStringLiteral("0.02"));

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "bench_driver.h"
+#include "joint_hands.h"
 
 #include "bench/bar_view.h"
 #include "bench/point_button.h"
@@ -141,6 +142,10 @@ private:
             turn();
         else if (sheet == bench().valveSheet())
             setValves();
+        else if (sheet == bench().loosenSheet())
+            loosenOn(bench());
+        else if (sheet == bench().tightenSheet())
+            tightenOn(bench());
         else
             QFAIL("no sheet to work on");
     }
@@ -310,6 +315,10 @@ private:
             return;
         }
         clickRow(bench().openColumn()->list(Gate::HandOver), byFeel->id);
+        if (bench().sheet() == bench().tightenSheet()) {
+            acceptFeel(bench());
+            return;
+        }
         const auto point = bench().valveSheet()->inHand();
         QVERIFY(point && state().point(*point).left->verdict == Verdict::ByFeel);
         const auto acts = state().acts.size();

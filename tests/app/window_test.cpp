@@ -285,7 +285,7 @@ private Q_SLOTS:
               QStringLiteral("Move engine"), QStringLiteral("New job")}},
             {Place::Jobs, {QStringLiteral("New job")}},
             {Place::Specs, {QStringLiteral("Save")}},
-            {Place::Tools, {QStringLiteral("Save the feeler set"), QStringLiteral("Save the gauge"), QStringLiteral("Save the person")}}};
+            {Place::Tools, {QStringLiteral("Save the feeler set")}}};
         for (const auto &[place, words] : keys) {
             window.goTo(place);
             for (const QString &text : words) {
@@ -295,6 +295,17 @@ private Q_SLOTS:
             }
         }
         QVERIFY(!window.toolsPage()->rule()->rule()->isEnabled());
+        const QList<std::pair<ToolsPage::Section, QString>> saves{
+            {ToolsPage::Section::Gauges, QStringLiteral("Save the gauge")},
+            {ToolsPage::Section::TorqueWrenches, QStringLiteral("Save the torque wrench")},
+            {ToolsPage::Section::AngleGauges, QStringLiteral("Save the angle gauge")},
+            {ToolsPage::Section::Adapters, QStringLiteral("Save the adapter")},
+            {ToolsPage::Section::Sockets, QStringLiteral("Save the socket or key")},
+            {ToolsPage::Section::People, QStringLiteral("Save the person")}};
+        for (const auto &[section, words] : saves) {
+            window.toolsPage()->chooseSection(section);
+            QVERIFY2(!buttonNamed(window, words)->isEnabled(), qPrintable(words));
+        }
         // The keyboard gets no further: the sentence says why, and what is typed stays.
         window.goTo(Place::Vehicles);
         ValueField *name = window.vehiclesPage()->form()->field(VehicleField::Name);
