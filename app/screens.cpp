@@ -4,11 +4,14 @@
 #include "pages/feeler_form.h"
 #include "pages/gauge_form.h"
 #include "pages/jobs_page.h"
+#include "pages/joint_ticks.h"
+#include "pages/new_job_form.h"
 #include "pages/spec_form.h"
 #include "pages/specs_page.h"
 #include "pages/table_form.h"
 #include "pages/table_row.h"
 #include "pages/tools_page.h"
+#include "pages/torque_form.h"
 #include "pages/vehicle_form.h"
 #include "pages/vehicles_model.h"
 #include "pages/vehicles_page.h"
@@ -127,6 +130,27 @@ void typeGauge(Window &window)
     Q_EMIT form->resolution()->edited();
 }
 
+/// A wrench as it is typed, and what it is good for.
+void typeWrench(Window &window)
+{
+    window.toolsPage()->chooseSection(ToolsPage::Section::TorqueWrenches);
+    TorqueForm *form = window.toolsPage()->wrenches();
+    form->name()->setText(QStringLiteral("Dial wrench"));
+    form->least()->setText(QStringLiteral("10"));
+    form->most()->setText(QStringLiteral("80"));
+    Q_EMIT form->most()->edited();
+}
+
+/// A job of the tractor with all its joints, and the tools they want.
+void planJoints(Window &window)
+{
+    for (const VehicleRow &row : window.vehicles().vehicles())
+        if (row.vehicle.name.starts_with("Hollin") && row.engine)
+            window.jobsPage()->beginNew(row.engine->id);
+    for (JointTick *tick : window.jobsPage()->newJob()->joints()->ticks())
+        tick->click();
+}
+
 std::vector<Screen> pageScreens()
 {
     return {
@@ -136,6 +160,8 @@ std::vector<Screen> pageScreens()
         {"vehicles-move", Place::Vehicles, openMove},
         {"jobs", Place::Jobs, {}},
         {"jobs-new", Place::Jobs, [](Window &window) { window.jobsPage()->beginNew({}); }},
+        {"jobs-new-joints", Place::Jobs, planJoints},
+        {"jobs-joint", Place::Jobs, [](Window &window) { window.jobsPage()->beginJoint(); }},
         {"specs", Place::Specs, {}},
         {"specs-typed", Place::Specs, typeSpec},
         {"specs-torque", Place::Specs, [](Window &window) { window.specsPage()->chooseSection(SpecsPage::Section::LockNut); }},
@@ -146,6 +172,7 @@ std::vector<Screen> pageScreens()
         {"tools", Place::Tools, {}},
         {"tools-typed", Place::Tools, typeFeelers},
         {"tools-gauge", Place::Tools, typeGauge},
+        {"tools-wrench", Place::Tools, typeWrench},
     };
 }
 

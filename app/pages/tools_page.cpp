@@ -18,6 +18,7 @@
 #include <show/words.h>
 
 #include <QHBoxLayout>
+#include <QShortcut>
 #include <QStackedLayout>
 #include <QVBoxLayout>
 
@@ -82,6 +83,10 @@ ToolsPage::ToolsPage(Desk &desk, ToolsModel &tools, QWidget *parent)
             m_feelers->look(*set);
     });
     connect(&tools, &ToolsModel::changed, this, &ToolsPage::showIndex);
+    auto *saving = new QShortcut(QKeySequence::Save, this);
+    saving->setContext(Qt::WidgetWithChildrenShortcut);
+    saving->setAutoRepeat(false);
+    connect(saving, &QShortcut::activated, this, &ToolsPage::save);
     showIndex();
     chooseSection(Section::FeelerSets);
 }
@@ -156,6 +161,20 @@ RuledRows *ToolsPage::rowsOf(Section section) const
     if (section == Section::Rule)
         return nullptr;
     return section == Section::People ? m_tools.peopleRows() : m_tools.rowsOf(ToolGroup(section));
+}
+
+void ToolsPage::save()
+{
+    switch (m_section) {
+    case Section::FeelerSets: m_feelers->save(); break;
+    case Section::Gauges: m_gauges->save(); break;
+    case Section::TorqueWrenches: m_wrenches->save(); break;
+    case Section::AngleGauges: m_angleGauges->save(); break;
+    case Section::Adapters: m_adapters->save(); break;
+    case Section::Sockets: m_sockets->save(); break;
+    case Section::People: m_people->save(); break;
+    case Section::Rule: break; // kept as it is chosen
+    }
 }
 
 QWidget *ToolsPage::formOf(Section section) const

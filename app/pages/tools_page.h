@@ -45,6 +45,8 @@ public:
     [[nodiscard]] RuleForm *rule() const { return m_rule; }
 
 private:
+    /// What is typed on the sheet in sight.
+    void save();
     void lay();
     QWidget *indexColumn();
     QWidget *sheet(Section section, RuledRows *rows, QWidget *form);
