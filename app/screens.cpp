@@ -98,9 +98,12 @@ void typeTable(Window &window)
     form->save();
 }
 
-/// The first joint of the engine, where it has one.
+/// The first joint of the tractor.
 void showJoint(Window &window)
 {
+    for (const VehicleRow &row : window.vehicles().vehicles())
+        if (row.vehicle.name.starts_with("Hollin") && row.engine)
+            window.specsPage()->chooseEngine(row.engine->id);
     const auto &rows = window.specsPage()->jointRows().rows();
     if (rows.size() > 1)
         window.specsPage()->chooseJoint(JointId(rows.front().id));

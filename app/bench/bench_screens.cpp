@@ -103,22 +103,25 @@ void askForCrank(Window &window)
 }
 
 /// At the first line of the job that tightens, or loosens, a joint; false where it has none.
-bool goToJoint(Window &window, StepKind kind)
+bool goToJoint(Window &window, StepKind kind, std::string_view joint)
 {
     if (!sit(window, anyJob))
         return false;
     BenchPage &bench = *window.benchPage();
-    const auto &steps = bench.book()->state().frame->job.steps;
-    const auto line = std::ranges::find(steps, kind, &Step::kind);
-    if (line == steps.end())
-        return false;
-    bench.viewStep(line->id);
-    return true;
+    const JobFrame &frame = *bench.book()->state().frame;
+    for (const Step &step : frame.job.steps) {
+        const Joint *worked = step.joint ? frame.jointNow(*step.joint) : nullptr;
+        if (step.kind == kind && worked && worked->text.name == joint) {
+            bench.viewStep(step.id);
+            return true;
+        }
+    }
+    return false;
 }
 
 void chooseWrench(Window &window)
 {
-    if (goToJoint(window, StepKind::Tighten))
+    if (goToJoint(window, StepKind::Tighten, "Water outlet flange"))
         window.benchPage()->tightenSheet()->key(TightenSheet::Key::Wrench)->click();
 }
 
@@ -326,8 +329,9 @@ std::vector<Screen> benchScreens()
         on("bench-turn-waits", turnWhileTheyBleedDown),
         on("bench-sheet", typeSheet),
         on("bench-sheet-typed", typeSheetHalf),
-        on("bench-tighten", [](Window &window) { goToJoint(window, StepKind::Tighten); }),
-        on("bench-loosen", [](Window &window) { goToJoint(window, StepKind::Loosen); }),
+        on("bench-tighten", [](Window &window) { goToJoint(window, StepKind::Tighten, "Water outlet flange"); }),
+        on("bench-tighten-feel", [](Window &window) { goToJoint(window, StepKind::Tighten, "Oil pressure sender clamp"); }),
+        on("bench-loosen", [](Window &window) { goToJoint(window, StepKind::Loosen, "Rocker cover"); }),
         on("bench-wrench", chooseWrench),
         on("bench-v8", headOf(vEight)),
         on("bench-six", headOf(sixInLine)),

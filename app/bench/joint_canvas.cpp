@@ -162,8 +162,17 @@ void JointCanvas::paintEvent(QPaintEvent *event)
     const QRectF exposed = QRectF(event->rect()).translated(m_corner);
     const PartOfPlan part = partOfPlan(m_plan, exposed, m_done);
     paintJoint(painter, part.plan, ink, m_pathShown, part.done);
-    if (m_inHand && *m_inHand < m_plan.fasteners.size())
-        paintLeaderLine(painter, leaderLine(m_plan, *m_inHand, m_corner.y() + height()), ink);
+    if (!m_inHand || *m_inHand >= m_plan.fasteners.size())
+        return;
+    QPainterPath clear;
+    clear.addRect(exposed);
+    for (const PlacedText &number : part.plan.numbers) {
+        QPainterPath box;
+        box.addRect(number.box);
+        clear -= box; // the line passes behind the numbers
+    }
+    painter.setClipPath(clear, Qt::IntersectClip);
+    paintLeaderLine(painter, leaderLine(m_plan, *m_inHand, m_corner.y() + height()), ink);
 }
 
 } // namespace asleft
