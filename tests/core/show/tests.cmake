@@ -12,6 +12,8 @@ asleft_core_test(show/positions show)
 asleft_core_test(show/setting show)
 asleft_core_test(show/joints show)
 asleft_core_test(show/fasteners show)
+asleft_core_test(show/joint_grid show)
+target_include_directories(show_joint_grid PRIVATE ${PROJECT_SOURCE_DIR}/core/show)
 
 # Every shape, joint, head, engine and scale as pictures to be looked at: show_sheets FOLDER
 add_executable(show_sheets ${CMAKE_CURRENT_LIST_DIR}/sheets.cpp ${CMAKE_CURRENT_LIST_DIR}/joint_sheets.cpp)
