@@ -143,6 +143,8 @@ const char *patternOf(ErrorKind kind)
     case ErrorKind::SettleMisplaced: return SAY("Settling comes once, after the target. The passes are as they were; put it last.");
     case ErrorKind::TorqueAfterAngle:
         return SAY("The pass “%1” stands after an angle. The passes are as they were; put all torques before the angles.");
+    case ErrorKind::PassesStopShort:
+        return SAY("The passes end at “%1”, below the target. The passes are as they were; put target last, or correct the target.");
     case ErrorKind::AdapterOutOfRange:
         return SAY(
             "This lever or adapter cannot be. Nothing was changed; measure from the middle of the drive to the grip mark, and to the "
@@ -172,6 +174,10 @@ const char *patternOf(ErrorKind kind)
     case ErrorKind::ReasonMissing: return SAY("A reason is missing. Nothing was logged; type why in a few words.");
     case ErrorKind::NothingToAccept: return SAY("There is nothing here to accept. Everything is as it was.");
     case ErrorKind::ToolNotForTorque: return SAY("%1 measures no torque. Nothing was changed; choose a torque wrench.");
+    case ErrorKind::JointChanged:
+        return SAY("Another seat has just revised %1, so what was shown here is no longer asked. Nothing was logged; look again.");
+    case ErrorKind::StepByFasteners: return SAY("“%1” is done by its fasteners. Nothing was logged; tighten them, or say by feel.");
+    case ErrorKind::ToolNotThat: return SAY("%1 is not a tool for this. Nothing was changed; choose another.");
     case ErrorKind::FileMissing: return SAY("There is no file “%1”. Nothing was opened; choose another, or begin a new garage.");
     case ErrorKind::FileExists: return SAY("“%1” is there already and was left as it is. Choose another name.");
     case ErrorKind::NotAGarage: return SAY("“%1” is not a garage of Asleft. It was left as it is; choose another file.");

@@ -100,6 +100,7 @@ enum class ErrorKind {
     SettleAfterAngle,    ///< -
     SettleMisplaced,     ///< -
     TorqueAfterAngle,    ///< the pass
+    PassesStopShort,     ///< the last torque pass
     AdapterOutOfRange,   ///< -
     AdapterReversed,     ///< -
     TorqueRange,         ///< least, most
@@ -117,6 +118,9 @@ enum class ErrorKind {
     ReasonMissing,    ///< -
     NothingToAccept,  ///< -
     ToolNotForTorque, ///< the tool
+    JointChanged,     ///< the joint, revised by another seat meanwhile
+    StepByFasteners,  ///< the line, which its fasteners do
+    ToolNotThat,      ///< the tool, which is of another kind
     // the garage file
     FileMissing,    ///< path
     FileExists,     ///< path

@@ -62,8 +62,18 @@ struct Joint {
 /// target, passes and whether they fit together. The ids of the result are not meant.
 Result<Joint> readJoint(const JointText &text, DecimalMark mark = DecimalMark::Point);
 
-/// What the passes go by: the target's nominal, else the middle of its first band; nothing without one.
-std::optional<Typed<Torque>> targetOf(const Joint &joint);
+/// What the passes go by: the nominal, else the middle, of the band printed in the system of `unit`, of the first without one; of a band
+/// with one limit, that. Nothing without a target.
+std::optional<Typed<Torque>> targetOf(const Joint &joint, std::optional<TorqueUnit> unit = {});
+
+/// What a pass asks of the fastener, by the target as printed in the system of `unit`: nothing for finger-tight and for angles.
+/// \pre pass < joint.passes.size()
+std::optional<Torque> wantedInPass(const Joint &joint, std::size_t pass, std::optional<TorqueUnit> unit = {});
+
+/// The band a pass is judged by: that of the target, in the system of `unit`, for a pass to the target, to a torque equal to it, or until
+/// none moves; nullptr for all others.
+const Band<Torque> *bandOfPass(const Joint &joint, std::size_t pass, TorqueUnit unit);
+nothing without one.std::optional<Typed<Torque>> targetOf(const Joint &joint);
 
 /// The thread of one fastener.
 std::optional<Thread> threadOf(const Joint &joint, int fastener);
@@ -98,8 +108,9 @@ Rack rackOf(const std::vector<Tool> &tools);
 /// What to set a wrench to, or to read on it, in the wrench's own unit and in figures that can be set: to a tenth of a newton-metre or
 /// pound-foot, a whole pound-inch and kilogram-force centimetre, a hundredth of a kilogram-force metre, and finer until a step is at most
 /// one percent. Refuses a tool without torque (ToolNotForTorque), and, with an adapter that changes anything, one without a lever
-/// (LeverMissing) and what wrenchSetting() refuses.
-Result<Typed<Torque>> settingOn(const Tool &tool, Torque wanted, const std::optional<AdapterFit> &fit);
+/// (LeverMissing) and what wrenchSetting() refuses. Where the rounded
+/// figures would take the fastener out of `band` though `wanted` lies in it, they are rounded towards it, or finer.
+Result<Typed<Torque>> settingOn(const Tool &tool, Torque wanted, const std::optional<AdapterFit> &fit, const Band<Torque> *band = nullptr);
 
 /// What one joint asks of the rack, once for each torque its passes ask for.
 struct ToolWanted {

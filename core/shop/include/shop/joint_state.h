@@ -49,10 +49,16 @@ struct FastenerState {
     std::optional<std::string> reuseAccepted = {};
     bool operator==(const FastenerState &) const = default;
 
-    /// The verdict of the tick that decides: the last that has one.
+    /// The tick that decides: the last one at the target that was measured; nullptr where none was.
+    [[nodiscard]] const TickMade *deciding() const;
+    /// The verdict of the tick that decides; ByFeel where none was measured at the target and one of them was made by feel.
     [[nodiscard]] std::optional<Verdict> verdict() const;
-    /// Any of its ticks was made by feel.
+    /// Low, high or not proved at the target.
+    [[nodiscard]] bool outside() const;
+    /// The target, or the angle that stands for it, was reached by feel.
     [[nodiscard]] bool byFeel() const;
+    /// Fitted again, and not accepted.
+    [[nodiscard]] bool reused() const { return fitted == Fitted::Reused && !reuseAccepted; }
 };
 
 /// Everything a job's acts amount to for one joint.
@@ -101,7 +107,7 @@ struct JointWants {
 /// Asked in this order: SayFitted already before the first tick, the others when ticked to the end.
 JointWants jointWants(const Joint &joint, const JointState &state);
 
-/// Fasteners found loose by feel, or measured at under half of the target's low end: more than one of them is worth a finding.
+/// Fasteners found loose by feel: more than one of them is worth a finding. A loosening torque is never judged.
 std::vector<int> foundLoose(const Joint &joint, const JointState &state);
 
 } // namespace asleft

@@ -37,6 +37,8 @@ struct TickEntry {
     std::optional<FitUsed> fit = {};           ///< an adapter on the wrench
     std::optional<Typed<Torque>> reading = {}; ///< of ReadTool: on the wrench
     std::string reason = {};                   ///< of ByFeel
+    std::optional<int> revision = {};          ///< of the joint as it was shown: another one by now is refused (JointChanged)
+    std::optional<Typed<Torque>> setting = {}; ///< as it was shown; reckoned here without one, and refused where it differs (JointChanged)
     bool operator==(const TickEntry &) const = default;
 };
 
@@ -48,6 +50,7 @@ struct LoosenEntry {
     std::optional<Typed<Torque>> torque = {};
     std::optional<ToolId> tool = {};
     std::string note = {};
+    std::optional<int> revision = {}; ///< of the joint as it was shown: another one by now is refused (JointChanged)
     bool operator==(const LoosenEntry &) const = default;
 };
 
@@ -106,6 +109,7 @@ public:
     Result<ActSeq> turnCrank(Angle to, bool despiteBleedDown = false);
     Result<ActSeq> readTurningCautions();
     Result<ActSeq> choosePlan(const CrankPlan &plan);
+    /// Refuses a line that is done by its fasteners (StepByFasteners).
     Result<ActSeq> markStepDone(StepId step);
 
     // Joints. Each refuses a joint that is not of this engine (WrongJob) and a fastener it does not have (FastenerUnknown).
@@ -122,6 +126,8 @@ public:
     Result<ActSeq> tick(const TickEntry &entry);
     /// Takes the last tick of a fastener back, whoever made it; NotTicked where it has none.
     Result<ActSeq> untick(JointId joint, int fastener);
+    /// Takes the tick that decides back, and all that came on top of it, so that it can be tightened again from there; NotTicked.
+    Result<ActSeq> untickTarget(JointId joint, int fastener);
     /// Single-use fasteners that go in are new, or are not.
     Result<ActSeq> sayFitted(JointId joint, const std::vector<int> &fasteners, Fitted fitted);
     /// Leaves something as it is, with a reason (ReasonMissing), at those of the fasteners that have it; NothingToAccept where none has.

@@ -54,6 +54,10 @@ Result<ToolId> addFitting(Garage &garage, const FittingText &text, DecimalMark m
 /// Reads 2027-03-31. Refuses with DateUnread.
 Result<std::chrono::sys_days> parseDay(std::string_view text);
 
+/// A torque wrench came back from calibration and is next due on this day (2027-03-31); empty: it is not known. What was tightened before
+/// keeps what was known then. Refuses a tool that is no torque wrench (ToolNotForTorque) and what is no date (DateUnread).
+Done setCalibrationDue(Garage &garage, ToolId wrench, std::string_view due);
+
 Result<std::vector<Tool>> tools(Garage &garage);
 
 /// The rule readings to come are judged by. Old verdicts keep the one they had. The same rule again stores nothing.
