@@ -2,6 +2,8 @@
 
 #include "parts/ink_of.h"
 
+#include <show/line_part.h>
+
 #include <QPaintEvent>
 #include <QPainter>
 
@@ -42,21 +44,11 @@ QList<PlacedText> within(const QList<PlacedText> &texts, const QRectF &exposed)
 /// The part of a line in this area, if there is any.
 std::optional<QLineF> within(const QLineF &line, const QRectF &area)
 {
-    double from = 0;
-    double to = 1;
-    const auto cut = [&](double begin, double step, double low, double high) {
-        if (step == 0)
-            return begin >= low && begin <= high;
-        const double one = (low - begin) / step;
-        const double other = (high - begin) / step;
-        from = std::max(from, std::min(one, other));
-        to = std::min(to, std::max(one, other));
-        return from < to;
-    };
-    if (!cut(line.x1(), line.dx(), area.left(), area.right()) || !cut(line.y1(), line.dy(), area.top(), area.bottom()))
+    const auto part = partWithin(line, area);
+    if (!part || part->from >= part->to)
         return std::nullopt;
     // What is not cut stays as it is, to the last digit.
-    return QLineF(from > 0 ? line.pointAt(from) : line.p1(), to < 1 ? line.pointAt(to) : line.p2());
+    return QLineF(part->from > 0 ? line.pointAt(part->from) : line.p1(), part->to < 1 ? line.pointAt(part->to) : line.p2());
 }
 
 /// A leg from where it comes into this area to where it leaves it for good: lines of thousands of pixels take long to paint, though hardly

@@ -10,6 +10,7 @@
 
 #include <show/joint_words.h>
 #include <show/words.h>
+#include <work/workshop.h>
 
 #include <QShortcut>
 #include <QStackedWidget>
@@ -54,8 +55,7 @@ KeyButton *JointSheet::undoKey() const
 
 std::chrono::sys_days JointSheet::today() const
 {
-    using namespace std::chrono;
-    return floor<days>(sys_time<milliseconds>(milliseconds(m_desk.garage().now().utcMilliseconds)));
+    return localDay(m_desk.garage().now());
 }
 
 void JointSheet::build()
@@ -149,7 +149,8 @@ void JointSheet::refresh()
 {
     if (!m_joint)
         return;
-    m_top->present(state(), *m_step, joint(), m_desk.garage().seat());
+    m_top->present(state(), *m_step, joint(), orderWords());
+    m_top->showUndo(state(), m_desk.garage().seat());
     showView();
     m_bar->present(barView());
     hearOthers();
@@ -265,6 +266,9 @@ void JointSheet::after(const Result<ActSeq> &logged)
 {
     m_asked.reset();
     if (!logged) {
+        // Another seat has changed what is asked: that is in sight before it is done.
+        if (logged.error().kind == ErrorKind::JointChanged)
+            refresh();
         m_bar->refuse(sentence(logged.error()));
         return;
     }

@@ -47,6 +47,8 @@ protected:
 
     /// The way round the joint that is drawn, and how many legs of it are done.
     [[nodiscard]] virtual TighteningOrder path() const = 0;
+    /// The same in words, and where it is from.
+    [[nodiscard]] virtual QString orderWords() const = 0;
     [[nodiscard]] virtual qsizetype legsDone() const = 0;
     /// The fastener that is next; nothing where all are done.
     [[nodiscard]] virtual std::optional<int> next() const = 0;

@@ -1,8 +1,8 @@
 #include "bench/joint_sheet_bar.h"
 
 #include "bench/joint_sheet_keys.h"
-#include "bench/joint_sheet_reason.h"
 #include "bench/reading_edit.h"
+#include "bench/reason_line.h"
 #include "parts/heading.h"
 #include "parts/key_button.h"
 #include "parts/message_line.h"
@@ -26,7 +26,7 @@ constexpr int widthForOneLine = 600;
 JointSheetBar::JointSheetBar(const QString &fieldName, const QList<JointBarKey> &keys, QWidget *parent)
     : QWidget(parent), m_said(keys), m_now(Heading::wrapped({}, TextSize::Now)), m_large(new Heading({}, TextSize::Value)),
       m_small(Heading::wrapped({}, TextSize::Small)), m_asked(Heading::wrapped({}, TextSize::SmallStrong)), m_edit(new ReadingEdit),
-      m_reason(new JointReasonLine), m_message(new MessageLine)
+      m_reason(new ReasonLine), m_message(m_edit)
 {
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(0, 6, 0, 0);
@@ -70,12 +70,7 @@ void JointSheetBar::build(QVBoxLayout *column)
     m_answers = new JointKeysLayout;
     m_askedLine->addLayout(m_answers);
     column->addWidget(m_askedRow);
-    // The line keeps its room while it is empty: nothing above it moves when something is said.
-    QSizePolicy kept = m_message->sizePolicy();
-    kept.setRetainSizeWhenHidden(true);
-    m_message->setSizePolicy(kept);
-    m_message->setMinimumHeight(m_message->fontMetrics().height());
-    column->addWidget(m_message);
+    column->addWidget(m_message.line());
     m_work = new JointKeysLayout;
     column->addLayout(m_work);
 }
@@ -107,16 +102,14 @@ void JointSheetBar::wire()
 {
     connect(m_edit, &QLineEdit::textChanged, this, &JointSheetBar::showTyped);
     connect(m_edit, &QLineEdit::textEdited, this, [this] {
-        if (!m_noticed)
-            m_message->clear();
-        m_edit->setRefused(false);
+        m_message.typed();
         Q_EMIT typing();
     });
     connect(m_edit, &LineEdit::entered, this, [this] { Q_EMIT entered(m_edit->text().trimmed()); });
     connect(m_edit, &ReadingEdit::arrowPressed, this, &JointSheetBar::arrowPressed);
     connect(m_edit, &ReadingEdit::letterPressed, this, &JointSheetBar::pressLetter);
-    connect(m_reason, &JointReasonLine::given, this, &JointSheetBar::reasonGiven);
-    connect(m_reason, &JointReasonLine::left, this, [this] {
+    connect(m_reason, &ReasonLine::given, this, &JointSheetBar::reasonGiven);
+    connect(m_reason, &ReasonLine::left, this, [this] {
         m_values->setCurrentIndex(0);
         quiet();
         takeFocus();
@@ -233,41 +226,6 @@ void JointSheetBar::clearValue()
     m_edit->setRefused(false);
     m_values->setCurrentIndex(0);
     quiet();
-}
-
-void JointSheetBar::say(bool done, const QString &sentence)
-{
-    m_noticed = false;
-    m_message->say(done ? MessageLine::Role::Done : MessageLine::Role::Refusal, sentence);
-}
-
-void JointSheetBar::ask(const QString &sentence)
-{
-    say(false, sentence);
-}
-
-void JointSheetBar::notice(const QString &sentence)
-{
-    say(false, sentence);
-    m_noticed = true;
-}
-
-void JointSheetBar::refuse(const QString &sentence)
-{
-    m_edit->setRefused(!m_edit->text().isEmpty());
-    m_edit->selectAll(); // what is typed next takes the place of what was refused
-    say(false, sentence);
-}
-
-void JointSheetBar::done(const QString &sentence)
-{
-    say(true, sentence);
-}
-
-void JointSheetBar::quiet()
-{
-    m_noticed = false;
-    m_message->clear();
 }
 
 void JointSheetBar::askReason(const QString &asked, const QString &take)

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "bench/bar_message.h"
+
 #include <QList>
 #include <QWidget>
 
@@ -13,10 +15,10 @@ class QVBoxLayout;
 namespace asleft {
 
 class Heading;
-class JointReasonLine;
 class KeyButton;
 class MessageLine;
 class ReadingEdit;
+class ReasonLine;
 
 /// One key of a bar: its letter presses it too, wherever in the bar the keyboard is.
 struct JointBarKey {
@@ -65,23 +67,21 @@ public:
     void present(const JointBarView &view);
     /// Takes what was typed away, with whatever was said about it.
     void clearValue();
-    /// Asks for the same once more; what was typed stays.
-    void ask(const QString &sentence);
-    /// Says what came from outside; it stands until something is logged.
-    void notice(const QString &sentence);
-    void refuse(const QString &sentence);
-    void done(const QString &sentence);
-    void quiet();
+    void ask(const QString &sentence) { m_message.ask(sentence); }
+    void notice(const QString &sentence) { m_message.notice(sentence); }
+    void refuse(const QString &sentence) { m_message.refuse(sentence); }
+    void done(const QString &sentence) { m_message.done(sentence); }
+    void quiet() { m_message.quiet(); }
     void askReason(const QString &asked, const QString &take);
     [[nodiscard]] bool asksReason() const;
     /// The keyboard goes to the reason asked for, the field, or the strong key.
     void takeFocus();
 
     [[nodiscard]] ReadingEdit *edit() const { return m_edit; }
-    [[nodiscard]] JointReasonLine *reason() const { return m_reason; }
+    [[nodiscard]] ReasonLine *reason() const { return m_reason; }
     [[nodiscard]] KeyButton *key(int which) const { return m_keys.at(which); }
     [[nodiscard]] const QList<KeyButton *> &keys() const { return m_keys; }
-    [[nodiscard]] MessageLine *message() const { return m_message; }
+    [[nodiscard]] MessageLine *message() const { return m_message.line(); }
     [[nodiscard]] Heading *now() const { return m_now; }
     [[nodiscard]] Heading *large() const { return m_large; }
     [[nodiscard]] Heading *small() const { return m_small; }
@@ -111,7 +111,6 @@ private:
     void placeAnswers();
     void showTyped();
     void pressLetter(QChar letter);
-    void say(bool done, const QString &sentence);
     [[nodiscard]] bool takesKey(const QKeyEvent &event);
 
     JointBarView m_view;
@@ -121,8 +120,8 @@ private:
     Heading *m_small;
     Heading *m_asked;
     ReadingEdit *m_edit;
-    JointReasonLine *m_reason;
-    MessageLine *m_message;
+    ReasonLine *m_reason;
+    BarMessage m_message;
     QStackedWidget *m_values = nullptr;
     QWidget *m_askedRow = nullptr;
     QBoxLayout *m_askedLine = nullptr;
@@ -131,7 +130,6 @@ private:
     QLayout *m_answers = nullptr;
     QLayout *m_work = nullptr;
     QList<KeyButton *> m_keys;
-    bool m_noticed = false; ///< the message stands although the person types
 };
 
 } // namespace asleft

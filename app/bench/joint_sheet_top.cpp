@@ -44,12 +44,12 @@ JointSheetTop::JointSheetTop(QWidget *parent)
     row->addWidget(m_undo, 0, Qt::AlignTop);
 }
 
-void JointSheetTop::present(const JobState &state, StepId id, const Joint &joint, std::string_view seat)
+void JointSheetTop::present(const JobState &state, StepId id, const Joint &joint, const QString &order)
 {
     m_name->setText(QString::fromStdString(joint.text.name));
     m_spec->setText(jointSpecLine(joint));
     m_spec->setVisible(!m_spec->text().isEmpty());
-    QStringList held{driveLine(joint), orderLine(joint)};
+    QStringList held{driveLine(joint), order};
     held.removeAll(QString());
     m_orderWords = held.join(QStringLiteral(" · "));
     showOrder();
@@ -69,7 +69,6 @@ void JointSheetTop::present(const JobState &state, StepId id, const Joint &joint
     m_cautions->setAccessibleDescription(sentences.join(QChar::Space));
     m_cautions->setToolTip(sentences.isEmpty() ? QString() : wrappedTip(sentences.join(QChar::Space)));
     showCautions();
-    showUndo(state, seat);
 }
 
 void JointSheetTop::showUndo(const JobState &state, std::string_view seat)

@@ -16,7 +16,8 @@ class JointSheetTop : public QWidget {
 public:
     explicit JointSheetTop(QWidget *parent = nullptr);
 
-    void present(const JobState &state, StepId step, const Joint &joint, std::string_view seat);
+    void present(const JobState &state, StepId step, const Joint &joint, const QString &order);
+    void showUndo(const JobState &state, std::string_view seat);
     /// In a low window what is drawn below is not said here too, and what to mind takes one line.
     void setBrief(bool brief);
     [[nodiscard]] KeyButton *undoKey() const { return m_undo; }
@@ -25,7 +26,6 @@ protected:
     void resizeEvent(QResizeEvent *event) override;
 
 private:
-    void showUndo(const JobState &state, std::string_view seat);
     /// An order of two hundred is cut in its middle: it is drawn as numbers and a path below.
     void showOrder();
     void showCautions();

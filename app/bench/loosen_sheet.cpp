@@ -197,14 +197,19 @@ void LoosenSheet::enter(const QString &text)
         bar()->refuse(sentence(torque.error()));
         return;
     }
-    note({.joint = jointId(), .fasteners = {*inHand()}, .how = FoundHow::Measured, .torque = *torque, .tool = m_wrench});
+    note({.joint = jointId(),
+          .fasteners = {*inHand()},
+          .how = FoundHow::Measured,
+          .torque = *torque,
+          .tool = m_wrench,
+          .revision = joint().revision});
 }
 
 void LoosenSheet::found(FoundHow how)
 {
     if (!inHand())
         return;
-    const LoosenEntry entry{.joint = jointId(), .fasteners = {*inHand()}, .how = how};
+    const LoosenEntry entry{.joint = jointId(), .fasteners = {*inHand()}, .how = how, .revision = joint().revision};
     if (how != FoundHow::Broken && how != FoundHow::WrongLength) {
         note(entry);
         return;
@@ -246,7 +251,7 @@ void LoosenSheet::restOut()
         return;
     const QString question = tr("%1: out, and nobody looked how tight they were? The same again notes it.").arg(fastenersName(left));
     if (mayGoOn(QStringLiteral("rest %1").arg(fastenersName(left)), {question}))
-        after(book().loosen({.joint = jointId(), .fasteners = left, .how = FoundHow::NotNoted}));
+        after(book().loosen({.joint = jointId(), .fasteners = left, .how = FoundHow::NotNoted, .revision = joint().revision}));
 }
 
 void LoosenSheet::noteFinding()

@@ -2,6 +2,8 @@
 
 #include "bench/joint_sheet.h"
 
+#include <show/joint_words.h>
+
 namespace asleft {
 
 /// A joint coming loose: how each fastener is found is noted, never judged.
@@ -17,6 +19,7 @@ public:
 
 protected:
     [[nodiscard]] TighteningOrder path() const override { return looseningOrder(joint().order); }
+    [[nodiscard]] QString orderWords() const override { return looseningLine(joint()); }
     [[nodiscard]] qsizetype legsDone() const override;
     [[nodiscard]] std::optional<int> next() const override;
     [[nodiscard]] JointBarView barView() const override;

@@ -38,8 +38,7 @@ QHBoxLayout *rowIn(QVBoxLayout *column, int spacing)
 ReadingBar::ReadingBar(DecimalMark mark, QWidget *parent)
     : QWidget(parent), m_mark(mark), m_now(new Heading({}, TextSize::Now)), m_spec(new Heading({}, TextSize::Small, Heading::Tone::Quiet)),
       m_beside(new Heading({}, TextSize::Small, Heading::Tone::Quiet)), m_edit(new ReadingEdit), m_scale(new ScaleView),
-      m_reason(new ReasonLine), m_chips(new ChipRow), m_instead(new KeyButton({})), m_units(new QButtonGroup(this)),
-      m_message(new MessageLine)
+      m_reason(new ReasonLine), m_chips(new ChipRow), m_instead(new KeyButton({})), m_units(new QButtonGroup(this)), m_message(m_edit)
 {
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(0, 8, 0, 0);
@@ -49,9 +48,7 @@ ReadingBar::ReadingBar(DecimalMark mark, QWidget *parent)
     m_edit->setLetters(letters);
     connect(m_edit, &QLineEdit::textChanged, this, [this] { showTyped(); });
     connect(m_edit, &QLineEdit::textEdited, this, [this] {
-        if (!m_noticed)
-            m_message->clear();
-        m_edit->setRefused(false);
+        m_message.typed();
         dropQuestion();
         Q_EMIT typing();
     });
@@ -78,12 +75,7 @@ void ReadingBar::build(QVBoxLayout *column)
     specs->addWidget(m_spec, 1);
     specs->addWidget(m_beside, 0, Qt::AlignTop | Qt::AlignRight);
     buildValues(column);
-    // The line keeps its room while it is empty: nothing above it moves when something is said.
-    QSizePolicy kept = m_message->sizePolicy();
-    kept.setRetainSizeWhenHidden(true);
-    m_message->setSizePolicy(kept);
-    m_message->setMinimumHeight(m_message->fontMetrics().height());
-    column->addWidget(m_message);
+    column->addWidget(m_message.line());
     auto *choices = rowIn(column, chipGap);
     m_instead->setVisible(false);
     choices->addWidget(m_instead);
@@ -288,21 +280,15 @@ void ReadingBar::dropQuestion()
     showChips();
 }
 
-void ReadingBar::say(bool done, const QString &sentence)
-{
-    m_noticed = false;
-    dropQuestion();
-    m_message->say(done ? MessageLine::Role::Done : MessageLine::Role::Refusal, sentence);
-}
-
 void ReadingBar::ask(const QString &sentence)
 {
-    say(false, sentence);
+    dropQuestion();
+    m_message.ask(sentence);
 }
 
 void ReadingBar::askWhich(const QString &sentence, const QString &instead)
 {
-    say(false, sentence);
+    m_message.ask(sentence);
     m_asksWhich = true;
     m_instead->setText(tr("%1 instead (%2)").arg(instead, QString(insteadLetter).toUpper()));
     m_instead->setAccessibleName(tr("Log %1 instead").arg(instead));
@@ -313,34 +299,33 @@ void ReadingBar::askWhich(const QString &sentence, const QString &instead)
 
 void ReadingBar::notice(const QString &sentence)
 {
-    say(false, sentence);
-    m_noticed = true;
+    dropQuestion();
+    m_message.notice(sentence);
 }
 
 void ReadingBar::refuse(const QString &sentence)
 {
-    m_edit->setRefused(!m_edit->text().isEmpty());
-    m_edit->selectAll(); // what is typed next takes the place of what was refused
-    say(false, sentence);
+    dropQuestion();
+    m_message.refuse(sentence);
 }
 
 void ReadingBar::done(const QString &sentence)
 {
-    say(true, sentence);
+    dropQuestion();
+    m_message.done(sentence);
 }
 
 void ReadingBar::quiet()
 {
-    m_noticed = false;
     dropQuestion();
-    m_message->clear();
+    m_message.quiet();
 }
 
 void ReadingBar::askReason()
 {
     quiet();
     m_values->setCurrentWidget(m_reason);
-    m_reason->begin();
+    m_reason->begin(tr("Why it is kept; Enter alone keeps it without a reason"), tr("keep it"));
 }
 
 bool ReadingBar::asksReason() const

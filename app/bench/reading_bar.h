@@ -1,5 +1,6 @@
 #pragma once
 
+#include "bench/bar_message.h"
 #include "bench/chip_row.h"
 #include "bench/typed_reading.h"
 
@@ -75,7 +76,7 @@ public:
     /// All of them, in the order of Key.
     [[nodiscard]] const QList<KeyButton *> &keys() const { return m_keys; }
     [[nodiscard]] KeyButton *insteadKey() const { return m_instead; }
-    [[nodiscard]] MessageLine *message() const { return m_message; }
+    [[nodiscard]] MessageLine *message() const { return m_message.line(); }
     [[nodiscard]] Heading *now() const { return m_now; }
     [[nodiscard]] Heading *beside() const { return m_beside; }
     [[nodiscard]] ScaleView *scale() const { return m_scale; }
@@ -104,7 +105,6 @@ private:
     void showChips();
     void showTyped();
     void showWorth(const std::optional<Worth> &worth, const QString &typed);
-    void say(bool done, const QString &sentence);
     void dropQuestion();
     void enter();
     void pressLetter(QChar letter);
@@ -126,9 +126,8 @@ private:
     QList<KeyButton *> m_keys;
     KeyButton *m_instead;
     QButtonGroup *m_units;
-    MessageLine *m_message;
+    BarMessage m_message;
     bool m_asksWhich = false;
-    bool m_noticed = false; ///< the message stands although the person types
 };
 
 } // namespace asleft

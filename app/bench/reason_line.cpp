@@ -11,29 +11,33 @@
 namespace asleft {
 
 ReasonLine::ReasonLine(QWidget *parent)
-    : QWidget(parent), m_edit(new LineEdit), m_keep(new KeyButton(tr("keep it"))), m_notNow(new KeyButton(tr("not now")))
+    : QWidget(parent), m_asked(Heading::wrapped({}, TextSize::Small, Heading::Tone::Quiet)), m_edit(new LineEdit),
+      m_take(new KeyButton({})), m_notNow(new KeyButton(tr("not now")))
 {
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(3);
-    column->addWidget(new Heading(tr("Why it is kept; Enter alone keeps it without a reason"), TextSize::Small, Heading::Tone::Quiet));
+    column->addWidget(m_asked);
     auto *row = new QHBoxLayout;
     row->setSpacing(8);
-    m_keep->setStrong(true);
+    m_take->setStrong(true);
     m_notNow->setPlain(true);
-    m_edit->setAccessibleName(tr("Why it is kept"));
     row->addWidget(m_edit, 1);
-    row->addWidget(m_keep);
+    row->addWidget(m_take);
     row->addWidget(m_notNow);
     column->addLayout(row);
     column->addStretch(1);
     connect(m_edit, &LineEdit::entered, this, [this] { Q_EMIT given(m_edit->text().trimmed()); });
-    connect(m_keep, &KeyButton::clicked, this, [this] { Q_EMIT given(m_edit->text().trimmed()); });
+    connect(m_take, &KeyButton::clicked, this, [this] { Q_EMIT given(m_edit->text().trimmed()); });
     connect(m_notNow, &KeyButton::clicked, this, &ReasonLine::left);
 }
 
-void ReasonLine::begin()
+void ReasonLine::begin(const QString &asked, const QString &take)
 {
+    m_asked->setText(asked);
+    m_edit->setAccessibleName(asked);
+    m_take->setText(take);
+    m_take->updateGeometry();
     m_edit->clear();
     m_edit->setFocus(Qt::OtherFocusReason);
 }

@@ -4,19 +4,21 @@
 
 namespace asleft {
 
+class Heading;
 class KeyButton;
 class LineEdit;
 
-/// One line for why a point is kept as it is. Enter gives what is typed, which may be nothing; Escape leaves it.
+/// One line for a reason or a note. Enter gives what is typed, which may be nothing; Escape leaves it.
 class ReasonLine : public QWidget {
     Q_OBJECT
 
 public:
     explicit ReasonLine(QWidget *parent = nullptr);
 
-    /// Empty, with the keyboard in it.
-    void begin();
+    /// Empty, with the keyboard in it. `asked` stands above it, `take` on its key.
+    void begin(const QString &asked, const QString &take);
     [[nodiscard]] LineEdit *edit() const { return m_edit; }
+    [[nodiscard]] KeyButton *takeKey() const { return m_take; }
     [[nodiscard]] KeyButton *notNowKey() const { return m_notNow; }
 
 Q_SIGNALS:
@@ -27,8 +29,9 @@ protected:
     void keyPressEvent(QKeyEvent *event) override;
 
 private:
+    Heading *m_asked;
     LineEdit *m_edit;
-    KeyButton *m_keep;
+    KeyButton *m_take;
     KeyButton *m_notNow;
 };
 

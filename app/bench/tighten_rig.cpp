@@ -38,7 +38,16 @@ std::optional<ToolReach> reachOf(const ToolAdvice &advice, std::size_t wrench)
     return std::nullopt;
 }
 
-void takeWrench(Rig &rig, const RigChoice &choice)
+/// What the pass asks, as the manual prints it in this unit's system.
+void takeWanted(Rig &rig, const Joint &joint, std::size_t pass, std::optional<TorqueUnit> unit)
+{
+    const auto target = targetOf(joint, unit);
+    rig.unit = target ? target->unit : joint.text.unit;
+    rig.wanted = wantedInPass(joint, pass, unit);
+    rig.band = unit ? bandOfPass(joint, pass, *unit) : nullptr;
+}
+
+void takeWrench(Rig &rig, const Joint &joint, std::size_t pass, const RigChoice &choice)
 {
     const auto chosen = std::ranges::find(rig.rack.wrenches, choice.wrench, [](const Tool *tool) { return std::optional(tool->id); });
     std::optional<std::size_t> index;
@@ -53,7 +62,8 @@ void takeWrench(Rig &rig, const RigChoice &choice)
     rig.kind = Rig::Kind::Wrench;
     rig.tool = rig.rack.wrenches[*index];
     rig.reach = reachOf(rig.advice, *index);
-    const auto setting = settingOn(*rig.tool, *rig.wanted, rig.fit ? std::optional(rig.fit->fit) : std::nullopt);
+    takeWanted(rig, joint, pass, rig.tool->torque->most.unit);
+    const auto setting = settingOn(*rig.tool, *rig.wanted, rig.fit ? std::optional(rig.fit->fit) : std::nullopt, rig.band);
     if (setting)
         rig.setting = *setting;
     else
@@ -70,21 +80,19 @@ QString nameOf(const Tool &tool)
 Rig rigOf(const JobFrame &frame, const Joint &joint, std::size_t pass, const RigChoice &choice, std::chrono::sys_days today)
 {
     Rig rig;
-    const auto target = targetOf(joint);
-    rig.unit = target ? target->unit : joint.text.unit;
-    rig.wanted = torqueOfPass(joint.passes.at(pass), target ? std::optional(target->value) : std::nullopt);
+    takeWanted(rig, joint, pass, std::nullopt);
     if (std::holds_alternative<AngleOn>(joint.passes.at(pass))) {
         rig.kind = Rig::Kind::Angle;
         rig.tool = gaugeOf(frame, choice);
         return rig;
     }
-    if (!rig.wanted)
+    rig.rack = rackOf(frame.tools);
+    auto advice = adviceFor(joint, pass, rig.rack, today, choice.fit ? std::optional(choice.fit->fit) : std::nullopt);
+    if (!advice)
         return rig;
     rig.fit = choice.fit;
-    rig.rack = rackOf(frame.tools);
-    rig.advice =
-        chooseTool(*rig.wanted, rig.rack.torqueTools, rig.rack.adapterLengths, today, rig.fit ? std::optional(rig.fit->fit) : std::nullopt);
-    takeWrench(rig, choice);
+    rig.advice = *std::move(advice);
+    takeWrench(rig, joint, pass, choice);
     return rig;
 }
 

@@ -28,10 +28,11 @@ struct Rig {
     };
     Kind kind = Kind::Hand;
     const Tool *tool = nullptr;           ///< the wrench or the gauge
-    std::optional<Torque> wanted = {};    ///< at the fastener
-    TorqueUnit unit{};                    ///< the joint's own
+    std::optional<Torque> wanted = {};    ///< at the fastener, as printed in the wrench's own system
+    TorqueUnit unit{};                    ///< that it is printed in
     std::optional<FitUsed> fit = {};      ///< with a wrench
     std::optional<ToolReach> reach = {};  ///< of the wrench
+    const Band<Torque> *band = nullptr;   ///< it is judged by, of the joint; nullptr where it is not
     std::optional<Typed<Torque>> setting; ///< of the wrench; empty where it cannot be reckoned
     std::optional<Error> wrong = {};      ///< why it cannot
     Rack rack = {};
@@ -40,7 +41,7 @@ struct Rig {
     [[nodiscard]] bool isRead() const { return kind == Kind::Wrench && tool->kind == ToolKind::TorqueRead; }
 };
 
-/// \pre `pass` is one of the joint's
+/// Points into frame and joint. \pre `pass` is one of the joint's
 Rig rigOf(const JobFrame &frame, const Joint &joint, std::size_t pass, const RigChoice &choice, std::chrono::sys_days today);
 
 /// What to set, in a few words, to be shown large: "Set to 23.6 lbf·ft", "Turn 90°".

@@ -31,8 +31,8 @@ QList<JointBarKey> tightenKeys()
         {TightenSheet::tr("all reused"), TightenSheet::tr("All of them were used before"), u'r', Place::Answer},
         {TightenSheet::tr("this one reused"), TightenSheet::tr("The one in hand was used before"), u'u', Place::Answer},
         {TightenSheet::tr("accept"), TightenSheet::tr("Accept what is asked about, with a reason"), u'c', Place::Answer},
-        {TightenSheet::tr("tighten again"), TightenSheet::tr("Take the last tick back and tighten again"), u'g', Place::Answer},
-        {TightenSheet::tr("begin anew by it"), TightenSheet::tr("Tighten from the beginning, by the newest revision"), u'b', Place::Answer},
+        {TightenSheet::tr("tighten again"), TightenSheet::tr("Take the target back and tighten again"), u'g', Place::Answer},
+        {TightenSheet::tr("begin anew"), TightenSheet::tr("Tighten from the beginning, by the newest revision"), u'b', Place::Answer},
     };
 }
 
@@ -220,7 +220,7 @@ void TightenSheet::tick(const Deed &deed)
     }
     if (!mayGoOn(aboutOf(deed), doubts(deed, with)))
         return;
-    TickEntry entry{.joint = jointId(), .places = deed.places, .moved = deed.moved, .how = TickHow::ByHand};
+    TickEntry entry{.joint = jointId(), .places = deed.places, .moved = deed.moved, .how = TickHow::ByHand, .revision = joint().revision};
     if (with.kind == Rig::Kind::Angle)
         entry.how = TickHow::ByAngle;
     else if (with.kind == Rig::Kind::Wrench)
@@ -228,6 +228,7 @@ void TightenSheet::tick(const Deed &deed)
     if (with.tool)
         entry.tool = with.tool->id;
     entry.fit = with.fit;
+    entry.setting = with.setting;
     entry.reading = deed.reading;
     agree(deed, with);
     after(book().tick(entry));
@@ -249,12 +250,18 @@ void TightenSheet::tickByFeel(const Deed &deed)
     if (!mayGoOn(aboutOf(deed) + QStringLiteral(" by feel"), doubts(deed, none)))
         return;
     agree(deed, none);
+    const ReasonFor what{ReasonFor::What::Feel, deed.places, deed.moved, joint().revision};
     const auto reason = m_feelReasons.find(jointId());
-    if (reason == m_feelReasons.end()) {
-        askReason({ReasonFor::What::Feel, deed.places, deed.moved});
-        return;
-    }
-    after(book().tick({.joint = jointId(), .places = deed.places, .moved = deed.moved, .how = TickHow::ByFeel, .reason = reason->second}));
+    if (reason == m_feelReasons.end())
+        askReason(what);
+    else
+        after(book().tick(feelEntry(jointId(), what, reason->second)));
+}
+
+TickEntry TightenSheet::feelEntry(JointId joint, const ReasonFor &what, const std::string &reason)
+{
+    return {
+        .joint = joint, .places = what.places, .moved = what.moved, .how = TickHow::ByFeel, .reason = reason, .revision = what.revision};
 }
 
 void TightenSheet::askReason(const ReasonFor &what)
@@ -279,8 +286,7 @@ void TightenSheet::takeReason(const QString &reason)
     const std::string why = reason.toStdString();
     switch (what.what) {
     case ReasonFor::What::Feel: {
-        const auto logged =
-            book().tick({.joint = jointId(), .places = what.places, .moved = what.moved, .how = TickHow::ByFeel, .reason = why});
+        const auto logged = book().tick(feelEntry(jointId(), what, why));
         if (logged)
             m_feelReasons[jointId()] = why;
         after(logged);
@@ -311,21 +317,22 @@ void TightenSheet::acceptAsked(const std::string &why)
     }
 }
 
-/// The last tick of one that is asked about is taken back: of the one in hand, if it is one of them.
+/// The tick that decides is taken back, with what came on top of it: of the one in hand, if it is one of those asked about.
 void TightenSheet::tightenAgain()
 {
     const JointWants asked = wants();
     if (asked.fasteners.empty())
         return;
     const bool held = inHand() && std::ranges::count(asked.fasteners, *inHand()) > 0;
-    after(book().untick(jointId(), held ? *inHand() : asked.fasteners.front()));
+    after(book().untickTarget(jointId(), held ? *inHand() : asked.fasteners.front()));
 }
 
 void TightenSheet::beginAnew()
 {
-    const QString question =
-        tr("Everything ticked by the old revision is to be done again by the new one. “begin anew by it” once more begins it.");
-    if (mayGoOn(QStringLiteral("begin anew"), {question}))
+    const QString question = newerRevision()
+                                 ? tr("Everything ticked by the old revision is to be done again by the new one. “%1” once more begins it.")
+                                 : tr("Every fastener is to be tightened again from the first pass. “%1” once more begins it.");
+    if (mayGoOn(QStringLiteral("begin anew"), {question.arg(beginAnewWords())}))
         after(book().beginJoint(jointId()));
 }
 

@@ -3,6 +3,8 @@
 #include "bench/joint_sheet.h"
 #include "bench/tighten_rig.h"
 
+#include <show/joint_words.h>
+
 #include <QSet>
 
 #include <map>
@@ -41,6 +43,7 @@ public:
 
 protected:
     [[nodiscard]] TighteningOrder path() const override { return joint().order; }
+    [[nodiscard]] QString orderWords() const override { return orderLine(joint()); }
     [[nodiscard]] qsizetype legsDone() const override;
     [[nodiscard]] std::optional<int> next() const override;
     [[nodiscard]] JointBarView barView() const override;
@@ -56,6 +59,7 @@ private:
         What what = What::Feel;
         std::vector<TickPlace> places = {}; ///< of Feel
         bool moved = false;
+        int revision = 1; ///< of the joint when it was asked
     };
     /// What is about to be ticked.
     struct Deed {
@@ -69,6 +73,9 @@ private:
     [[nodiscard]] std::size_t pass() const { return std::size_t(progress().pass); }
     [[nodiscard]] JointWants wants() const { return jointWants(joint(), worked()); }
     [[nodiscard]] bool settles() const;
+    /// Than the one that is worked by; nullptr where there is none.
+    [[nodiscard]] const Joint *newerRevision() const;
+    [[nodiscard]] QString beginAnewWords() const;
     [[nodiscard]] Rig rig() const;
     [[nodiscard]] RigChoice choice() const;
     /// The fastener in hand in the pass in hand, where it is still to be ticked.
@@ -90,6 +97,7 @@ private:
     void tick(const Deed &deed);
     void byFeel();
     void tickByFeel(const Deed &deed);
+    [[nodiscard]] static TickEntry feelEntry(JointId joint, const ReasonFor &what, const std::string &reason);
     [[nodiscard]] QStringList doubts(const Deed &deed, const Rig &rig) const;
     [[nodiscard]] QString settingDoubt(const Rig &rig) const;
     void agree(const Deed &deed, const Rig &rig);

@@ -152,8 +152,7 @@ void TightenSheet::showWork(JointBarView &view) const
     view.types = with.isRead() && ticks && with.setting;
     if (!view.types)
         return;
-    const bool judged = joint().target && (std::holds_alternative<AtTarget>(joint().passes.at(pass())) || settles());
-    if (judged)
+    if (with.band)
         view.small = tr("%1\n%2", "band, how the tool stands").arg(torqueBandText(*joint().target), view.small);
     view.echo = unitText(with.tool->torque->most.unit);
     view.worth = [this, with](const QString &text) { return worthOf(text, with); };
@@ -180,17 +179,32 @@ void TightenSheet::showAsked(JointBarView &view) const
         shown(Key::AllNew) = KeyShown::On;
         break;
     case JointWants::Kind::TorqueOutside:
-        shown(Key::Again) = KeyShown::Strong;
+        // What was taken to its yield point is never tightened once more.
+        shown(joint().text.singleUse == SingleUse::TorqueToYield ? Key::BeginAnew : Key::Again) = KeyShown::Strong;
         shown(Key::AcceptAsked) = KeyShown::On;
         break;
     case JointWants::Kind::AcceptUnsettled: shown(Key::AcceptAsked) = KeyShown::Strong; break;
     }
-    const Joint *newest = state().frame->jointNow(jointId());
-    if (!newest || newest->revision <= worked().revision)
+    const bool anew = asked.kind == JointWants::Kind::TorqueOutside || asked.kind == JointWants::Kind::AcceptUnsettled;
+    const Joint *newer = newerRevision();
+    view.words[int(Key::BeginAnew)] = beginAnewWords();
+    if ((anew || newer) && shown(Key::BeginAnew) == KeyShown::Hidden)
+        shown(Key::BeginAnew) = KeyShown::On;
+    if (!newer)
         return;
-    const QString newer = tr("There is a newer revision of this joint: %1").arg(jointSpecLine(*newest));
-    view.asked = view.asked.isEmpty() ? newer : tr("%1 %2", "two sentences").arg(view.asked, newer);
-    shown(Key::BeginAnew) = KeyShown::On;
+    const QString said = tr("There is a newer revision of this joint: %1").arg(jointSpecLine(*newer));
+    view.asked = view.asked.isEmpty() ? said : tr("%1 %2", "two sentences").arg(view.asked, said);
+}
+
+const Joint *TightenSheet::newerRevision() const
+{
+    const Joint *newest = state().frame->jointNow(jointId());
+    return newest && newest->revision > worked().revision ? newest : nullptr;
+}
+
+QString TightenSheet::beginAnewWords() const
+{
+    return newerRevision() ? tr("begin anew by it") : tr("begin anew");
 }
 
 } // namespace asleft

@@ -119,6 +119,7 @@ void AddJointSheet::show()
     m_list->setEmptyWords(m_joints.joints().empty() ? tr("This engine has no joints yet: the page Specs takes them.")
                                                     : tr("Every joint of this engine is on this job already."));
     m_rows.setRows(rows);
+    m_add->setEnabled(!rows.isEmpty());
     if (!known)
         m_message->refuse(sentence(known.error()));
     else if (m_joints.failure())
@@ -145,7 +146,7 @@ void AddJointSheet::addChosen()
 {
     const Joint *joint = chosen();
     if (!joint) {
-        m_message->refuse(m_rows.rowCount() > 0 ? tr("Choose the joint that comes off too.") : tr("There is no joint to put on this job."));
+        m_message->refuse(tr("Choose the joint that comes off too."));
         return;
     }
     // A copy: what it changes comes back and reads the joints anew.

@@ -1,16 +1,15 @@
 #include "pages/feeler_form.h"
 
+#include "pages/fields.h"
+#include "pages/form_layout.h"
 #include "pages/leaf_fan.h"
 #include "pages/tool_words.h"
 #include "pages/tools_model.h"
 #include "parts/choice_keys.h"
-#include "parts/heading.h"
 #include "parts/key_button.h"
-#include "parts/value_field.h"
 #include "read_only.h"
 
 #include <shop/entry.h>
-#include <show/words.h>
 
 #include <QVBoxLayout>
 
@@ -21,17 +20,12 @@ FeelerForm::FeelerForm(ToolsModel &tools, DecimalMark mark, QWidget *parent)
       m_unit(new ChoiceKeys(tr("Bare numbers count in"), lengthUnitTexts())), m_fan(new LeafFan),
       m_save(new KeyButton(tr("Save the feeler set"))), m_message(new MessageLine)
 {
-    auto *column = new QVBoxLayout(this);
-    column->setContentsMargins(8, 0, 0, 0);
-    column->setSpacing(8);
-    column->addWidget(new Heading(tr("New feeler set"), TextSize::BodyStrong));
+    QVBoxLayout *column = columnUnder(tr("New feeler set"), this);
     column->addWidget(m_name);
     column->addWidget(m_leaves);
     column->addWidget(m_unit);
     column->addWidget(m_fan);
-    column->addWidget(m_message);
-    column->addWidget(m_save, 0, Qt::AlignLeft);
-    m_save->setStrong(true);
+    addEnd(*column, m_message, m_save);
     keepFromWriting(tools.garage(), {m_save});
     m_leaves->setPlaceholder(tr("0.05-1.00 by 0.05 mm"));
     connect(m_name, &ValueField::edited, m_name, &ValueField::accept);
@@ -60,10 +54,7 @@ void FeelerForm::tell(bool refuse)
     const auto leaves = read();
     m_fan->show(leaves ? *leaves : std::vector<Typed<Length>>{});
     m_leaves->setNote(leaves ? leavesWords(*leaves) : QString());
-    if (leaves)
-        m_leaves->accept();
-    else if (refuse || m_leaves->isRefused())
-        m_leaves->refuse(sentence(leaves.error()));
+    markField(m_leaves, leaves, refuse);
 }
 
 void FeelerForm::look(const Tool &set)
@@ -77,13 +68,10 @@ void FeelerForm::look(const Tool &set)
 void FeelerForm::save()
 {
     tell(true);
-    const bool named = !m_name->text().trimmed().isEmpty();
-    if (!named)
+    if (m_name->text().trimmed().isEmpty())
         m_name->refuse(tr("Give the set a name, such as the one on its handle."));
-    if (!named || m_leaves->isRefused()) {
-        (named ? m_leaves : m_name)->edit()->setFocus(Qt::OtherFocusReason);
+    if (focusRefused({m_name, m_leaves}))
         return;
-    }
     const auto added = m_tools.addFeelerSet(m_name->text(), m_leaves->text(), unit(), m_mark);
     if (!added) {
         m_message->refuse(sentence(added.error()));

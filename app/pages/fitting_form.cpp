@@ -1,18 +1,13 @@
 #include "pages/fitting_form.h"
 
+#include "pages/fields.h"
+#include "pages/form_layout.h"
 #include "pages/tools_model.h"
 #include "parts/choice_keys.h"
-#include "parts/heading.h"
 #include "parts/key_button.h"
-#include "parts/value_field.h"
 #include "read_only.h"
 
-#include <show/words.h>
-
-#include <QHBoxLayout>
 #include <QVBoxLayout>
-
-#include <algorithm>
 
 namespace asleft {
 
@@ -62,20 +57,11 @@ FittingForm::FittingForm(ToolKind kind, ToolsModel &tools, DecimalMark mark, QWi
 
 void FittingForm::lay()
 {
-    auto *column = new QVBoxLayout(this);
-    column->setContentsMargins(8, 0, 0, 0);
-    column->setSpacing(8);
-    column->addWidget(new Heading(wordsOf(m_kind).head, TextSize::BodyStrong));
+    QVBoxLayout *column = columnUnder(wordsOf(m_kind).head, this);
     column->addWidget(m_name);
-    auto *length = new QHBoxLayout;
-    length->setSpacing(10);
-    length->addWidget(m_length, 1);
-    length->addWidget(m_unit, 1);
     column->addWidget(m_size);
-    column->addLayout(length);
-    column->addWidget(m_message);
-    column->addWidget(m_save, 0, Qt::AlignLeft);
-    m_save->setStrong(true);
+    addPair(*column, m_length, m_unit);
+    addEnd(*column, m_message, m_save);
     const bool adapter = m_kind == ToolKind::Adapter;
     m_size->setPlaceholder(adapter ? tr("13 mm, may be left empty") : tr("13 mm"));
     m_length->setNote(tr("0 for a straight extension, which changes no setting"));
@@ -115,11 +101,7 @@ LengthUnit FittingForm::lengthUnit() const
 
 void FittingForm::readLength(bool refuse)
 {
-    const auto length = parse<Length>(m_length->text().toStdString(), lengthUnit(), m_mark);
-    if (length || m_length->text().trimmed().isEmpty())
-        m_length->accept();
-    else if (refuse || m_length->isRefused())
-        m_length->refuse(sentence(length.error()));
+    markField(m_length, readMaybe<Length>(m_length, lengthUnit(), m_mark), refuse);
 }
 
 void FittingForm::save()
@@ -132,11 +114,8 @@ void FittingForm::save()
             m_length->refuse(tr("Measure the adapter from the middle of the drive to that of the fastener; without it no setting can be "
                                 "told."));
     }
-    const auto all = fields();
-    if (const auto wrong = std::ranges::find_if(all, &ValueField::isRefused); wrong != all.end()) {
-        (*wrong)->edit()->setFocus(Qt::OtherFocusReason);
+    if (focusRefused(fields()))
         return;
-    }
     const auto added = m_tools.addFitting({.kind = m_kind,
                                            .name = m_name->text().toStdString(),
                                            .size = m_size->text().toStdString(),
@@ -148,7 +127,7 @@ void FittingForm::save()
         return;
     }
     m_message->done(tr("%1 is on the rack.").arg(m_name->text().trimmed()));
-    for (ValueField *field : all)
+    for (ValueField *field : fields())
         field->setText({});
     m_name->edit()->setFocus(Qt::OtherFocusReason);
 }

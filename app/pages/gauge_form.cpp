@@ -1,16 +1,13 @@
 #include "pages/gauge_form.h"
 
+#include "pages/fields.h"
+#include "pages/form_layout.h"
 #include "pages/tool_words.h"
 #include "pages/tools_model.h"
 #include "parts/choice_keys.h"
-#include "parts/heading.h"
 #include "parts/key_button.h"
-#include "parts/value_field.h"
 #include "read_only.h"
 
-#include <show/words.h>
-
-#include <QHBoxLayout>
 #include <QVBoxLayout>
 
 #include <array>
@@ -38,22 +35,13 @@ GaugeForm::GaugeForm(ToolsModel &tools, DecimalMark mark, QWidget *parent)
 
 void GaugeForm::lay()
 {
-    auto *column = new QVBoxLayout(this);
-    column->setContentsMargins(8, 0, 0, 0);
-    column->setSpacing(8);
-    column->addWidget(new Heading(tr("New gauge"), TextSize::BodyStrong));
+    QVBoxLayout *column = columnUnder(tr("New gauge"), this);
     column->addWidget(m_kind);
     column->addWidget(m_name);
-    auto *errors = new QHBoxLayout;
-    errors->setSpacing(10);
-    errors->addWidget(m_error, 1);
-    errors->addWidget(m_resolution, 1);
-    column->addLayout(errors);
+    addPair(*column, m_error, m_resolution);
     column->addWidget(m_unit);
     column->addWidget(m_worth);
-    column->addWidget(m_message);
-    column->addWidget(m_save, 0, Qt::AlignLeft);
-    m_save->setStrong(true);
+    addEnd(*column, m_message, m_save);
     for (ValueField *field : {m_error, m_resolution})
         field->setPlaceholder(tr("not known"));
     m_error->setNote(tr("largest permissible error, from its card"));
@@ -92,13 +80,9 @@ void GaugeForm::edited(ValueField *field)
 
 std::optional<Typed<Length>> GaugeForm::read(ValueField *field, bool refuse)
 {
-    const bool blank = field->text().trimmed().isEmpty();
-    const auto value = parse<Length>(field->text().toStdString(), unit(), m_mark);
-    if (blank || value)
-        field->accept();
-    else if (refuse || field->isRefused())
-        field->refuse(sentence(value.error()));
-    return value ? std::optional(*value) : std::nullopt;
+    const auto value = readMaybe<Length>(field, unit(), m_mark);
+    markField(field, value, refuse);
+    return value ? *value : std::nullopt;
 }
 
 void GaugeForm::tellWorth()
@@ -112,17 +96,12 @@ void GaugeForm::tellWorth()
 
 void GaugeForm::save()
 {
-    const bool named = !m_name->text().trimmed().isEmpty();
-    if (!named)
+    if (m_name->text().trimmed().isEmpty())
         m_name->refuse(tr("Give the gauge a name, such as the number on it."));
     read(m_error, true);
     read(m_resolution, true);
-    for (ValueField *field : {m_name, m_error, m_resolution}) {
-        if (field->isRefused()) {
-            field->edit()->setFocus(Qt::OtherFocusReason);
-            return;
-        }
-    }
+    if (focusRefused({m_name, m_error, m_resolution}))
+        return;
     const GaugeText text{toolKind(), m_name->text().toStdString(), m_error->text().toStdString(), m_resolution->text().toStdString(),
                          unit()};
     const auto added = m_tools.addGauge(text, m_mark);

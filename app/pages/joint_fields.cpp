@@ -1,6 +1,7 @@
 // What stands in the joint form, and where.
 #include "pages/joint_form.h"
 
+#include "pages/form_layout.h"
 #include "pages/pattern_editor.h"
 #include "pages/spec_reader.h"
 #include "parts/choice_keys.h"
@@ -47,15 +48,6 @@ QHBoxLayout *keysRow(const QList<QWidget *> &widgets)
     return row;
 }
 
-QLayout *groupHead(const QString &words)
-{
-    auto *row = new QHBoxLayout;
-    row->setSpacing(14);
-    row->addWidget(new Heading(words, TextSize::BodyStrong));
-    row->addWidget(new Rule, 1, Qt::AlignVCenter);
-    return row;
-}
-
 /// The words of every value from the first of an enumeration to `last`.
 template <class E>
 QStringList namesTo(E last, QString (*name)(E))
@@ -97,7 +89,7 @@ void JointForm::addChoices()
     };
     const QStringList notSaid{tr("not said")};
     QStringList conditions{tr("dry"), tr("oiled"), tr("thread-lock"), tr("sealant"), tr("anti-seize")};
-    make(Choice::Unit, tr("Bare numbers count in"), unitChoices(SpecSubject::LockNut));
+    make(Choice::Unit, tr("Bare numbers count in"), torqueUnitTexts());
     make(Choice::Settle, tr("Go round until none moves"), {tr("no"), tr("it has limiters"), tr("the manual says so")});
     make(Choice::Condition, tr("Threads, as the manual states them"), notSaid + conditions);
     make(Choice::Finish, tr("Finish"), namesTo(Finish::Cadmium, &finishName));
@@ -106,10 +98,7 @@ void JointForm::addChoices()
          QStringList{tr("not said")} + namesTo(FemaleMaterial::Aluminium, &femaleMaterialName) << tr("insert"));
     make(Choice::BlindHole, tr("Blind hole"), {tr("no"), tr("yes")});
     make(Choice::SingleUse, tr("May be used"), {tr("again"), tr("once: to yield"), tr("once: crush washer")});
-    QStringList certainties;
-    for (const Certainty certainty : {Certainty::ReadInManual, Certainty::ToldByPerson, Certainty::FromMemory, Certainty::Assumed})
-        certainties.append(certaintyName(certainty));
-    make(Choice::Certainty, tr("How sure"), certainties);
+    make(Choice::Certainty, tr("How sure"), certaintyChoices());
 }
 
 void JointForm::lay()

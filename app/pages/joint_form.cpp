@@ -1,5 +1,6 @@
 #include "pages/joint_form.h"
 
+#include "pages/fields.h"
 #include "pages/pattern_editor.h"
 #include "pages/specs_model.h"
 #include "parts/choice_keys.h"
@@ -7,11 +8,9 @@
 #include "parts/key_button.h"
 #include "parts/message_line.h"
 #include "parts/notes.h"
-#include "parts/value_field.h"
 #include "read_only.h"
 
 #include <show/joint_words.h>
-#include <show/words.h>
 
 #include <QShortcut>
 
@@ -193,18 +192,10 @@ void JointForm::refuseField(JointField which, const Error &error, const JointRea
     field(which)->refuse(refusalSentence(which, error));
 }
 
-/// What was understood is told at once; a refusal that stands goes or follows what is typed, a new one waits until the field is left.
 void JointForm::tell(const JointReading &reading)
 {
-    for (const auto &[which, widget] : m_fields) {
-        const auto echo = reading.echoes.find(which);
-        widget->setNote(echo == reading.echoes.end() ? QString() : echo->second);
-        const auto refusal = reading.refusals.find(which);
-        if (refusal == reading.refusals.end())
-            widget->accept();
-        else if (widget->isRefused())
-            widget->refuse(refusalSentence(which, refusal->second));
-    }
+    tellEchoes(m_fields, reading.echoes);
+    mendFields(m_fields, reading.refusals, refusalSentence);
     const bool order = !reading.refusals.contains(Field::Order) && !reading.refusals.contains(Field::Places);
     m_pattern->setOrder(order ? reading.joint.order : TighteningOrder{});
     if (!reading.check)
@@ -266,12 +257,9 @@ void JointForm::fill()
 
 bool JointForm::refuseAll(const JointReading &reading)
 {
-    for (const auto &[which, error] : reading.refusals)
-        refuseField(which, error, reading);
-    if (reading.refusals.empty())
-        return false;
-    field(reading.refusals.begin()->first)->edit()->setFocus(Qt::OtherFocusReason);
-    return true;
+    if (reading.ownThreadOf)
+        m_pattern->take(*reading.ownThreadOf);
+    return refuseFields(m_fields, reading.refusals, refusalSentence);
 }
 
 void JointForm::save()

@@ -11,6 +11,7 @@
 #include <QRegularExpression>
 
 #include <algorithm>
+#include <string_view>
 
 namespace asleft {
 
@@ -177,7 +178,7 @@ private:
     {
         JointText text = m_reading.text;
         if (text.name.empty())
-            text.name = "-";
+            text.name.assign(1, '-'); // gcc 12 takes = "-" for an overflow, once it optimises
         if (text.pattern.places.empty() || refused(Field::Places))
             text.pattern = rowPattern(1).value();
         for (FastenerPlace &place : text.pattern.places)
@@ -197,9 +198,12 @@ private:
         if (auto whole = readJoint(text, m_mark))
             return *std::move(whole);
         // Passes that do not fit together, or none because there is no target.
-        text.passes = "finger";
-        auto most = readJoint(text, m_mark);
-        return most ? *std::move(most) : Joint{.id = JointId(1), .engine = EngineId(1), .text = std::move(text)};
+        for (const std::string_view passes : {"target", "finger"}) {
+            text.passes = passes;
+            if (auto most = readJoint(text, m_mark))
+                return *std::move(most);
+        }
+        return Joint{.id = JointId(1), .engine = EngineId(1), .text = std::move(text)};
     }
 
     /// Rounds are counted when they are made; here it is told how many there may be.
@@ -296,6 +300,7 @@ std::optional<JointField> fieldOf(const Error &error)
     case ErrorKind::JointTaken:
     case ErrorKind::NameMissing: return JointField::Name;
     case ErrorKind::JointInUse: return JointField::Places;
+    case ErrorKind::PassesStopShort: return JointField::Passes;
     default: return std::nullopt;
     }
 }

@@ -44,8 +44,6 @@ QString ownWords(const FastenerPlace &place)
 
 PatternBoard::PatternBoard(QWidget *parent) : QWidget(parent)
 {
-    setMinimumSize(320, 300);
-    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
     setFocusPolicy(Qt::StrongFocus);
     setAccessibleName(tr("Drawing of the places"));
 }
@@ -59,12 +57,14 @@ void PatternBoard::setPattern(const Pattern &pattern, const TighteningOrder &ord
     m_dragged.reset();
     makeDots();
     replan();
+    Q_EMIT changed();
 }
 
 void PatternBoard::setPhoto(const QImage &photo)
 {
     m_photo = photo;
     replan();
+    Q_EMIT changed();
 }
 
 void PatternBoard::setNumbered(const std::optional<std::vector<int>> &numbered)
@@ -133,6 +133,11 @@ void PatternBoard::wire(PatternDot *dot)
         placeDots();
         Q_EMIT moveWanted(index, place);
     });
+}
+
+double PatternBoard::dotSideIn(QSize room) const
+{
+    return m_pattern.places.empty() || hasPhoto() ? 0 : planJoint(m_pattern, {}, room).diameter;
 }
 
 QPointF PatternBoard::middleOf(int index) const

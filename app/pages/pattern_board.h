@@ -33,11 +33,15 @@ public:
     [[nodiscard]] bool keyboardIsHere() const;
 
     [[nodiscard]] PatternDot *dot(int index) const { return m_dots.at(index); }
+    /// How large each dot is where the whole drawing has so much room; nothing without places, and over a photo.
+    [[nodiscard]] double dotSideIn(QSize room) const;
     /// Where a point of the drawing lies in the pattern, and back.
     [[nodiscard]] QPointF toPattern(const QPointF &at) const;
     [[nodiscard]] QPointF toBoard(const QPointF &place) const;
 
 Q_SIGNALS:
+    /// Other places, or another ground under them.
+    void changed();
     void taken(int index);
     /// A click on a place, or Enter.
     void pressed(int index);

@@ -1,6 +1,7 @@
 #include "pages/pattern_editor.h"
 
 #include "pages/pattern_board.h"
+#include "pages/pattern_window.h"
 #include "parts/key_button.h"
 #include "parts/message_line.h"
 #include "parts/value_field.h"
@@ -29,14 +30,16 @@ int nextNumber(const Pattern &pattern)
 } // namespace
 
 PatternEditor::PatternEditor(QWidget *parent)
-    : QWidget(parent), m_board(new PatternBoard), m_says(new MessageLine), m_number(new KeyButton(tr("Number by clicking"))),
-      m_photo(new KeyButton(tr("Click on a photo…"))), m_add(new KeyButton(tr("One more"))), m_remove(new KeyButton(tr("Take out"))),
-      m_back(new KeyButton(tr("As before"))), m_ownThread(new ValueField({})), m_ownLength(new ValueField({}))
+    : QWidget(parent), m_board(new PatternBoard), m_drawing(new PatternWindow(m_board)), m_says(new MessageLine),
+      m_number(new KeyButton(tr("Number by clicking"))), m_photo(new KeyButton(tr("Click on a photo…"))),
+      m_add(new KeyButton(tr("One more"))), m_remove(new KeyButton(tr("Take out"))), m_back(new KeyButton(tr("As before"))),
+      m_enlarge(new KeyButton({})), m_ownThread(new ValueField({})), m_ownLength(new ValueField({}))
 {
     lay();
     wire();
     refresh();
     showOwn();
+    showEnlarge();
 }
 
 void PatternEditor::lay()
@@ -44,7 +47,7 @@ void PatternEditor::lay()
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(8);
-    column->addWidget(m_board, 1);
+    column->addWidget(m_drawing, 1);
     column->addWidget(m_says);
     column->addLayout(keys());
     auto *own = new QHBoxLayout;
@@ -72,7 +75,7 @@ QLayout *PatternEditor::keys()
         rows->addLayout(line);
     };
     row({m_number, m_photo});
-    row({m_add, m_remove, m_back});
+    row({m_add, m_remove, m_back, m_enlarge});
     return rows;
 }
 
@@ -97,6 +100,8 @@ void PatternEditor::wire()
     connect(m_photo, &KeyButton::clicked, this, [this] { m_board->hasPhoto() ? endPhoto() : askForPhoto(); });
     connect(m_add, &KeyButton::clicked, this, &PatternEditor::addSomewhere);
     connect(m_remove, &KeyButton::clicked, this, [this] { remove(m_board->inHand()); });
+    connect(m_enlarge, &KeyButton::clicked, this, [this] { m_drawing->setLarge(!m_drawing->isLarge()); });
+    connect(m_drawing, &PatternWindow::changed, this, &PatternEditor::showEnlarge);
     connect(m_back, &KeyButton::clicked, this, &PatternEditor::undo);
     for (ValueField *field : {m_ownThread, m_ownLength}) {
         connect(field, &ValueField::edited, this, &PatternEditor::typedOwn);
@@ -308,6 +313,13 @@ void PatternEditor::showOwn()
     m_ownLength->setText(QString::fromStdString(place.length));
     m_ownThread->setEnabled(some);
     m_ownLength->setEnabled(some);
+}
+
+void PatternEditor::showEnlarge()
+{
+    m_enlarge->setVisible(m_drawing->isCrowded());
+    m_enlarge->setText(m_drawing->isLarge() ? tr("Show all") : tr("Enlarge"));
+    m_enlarge->setAccessibleName(m_drawing->isLarge() ? tr("Show all of the drawing") : tr("Enlarge the drawing"));
 }
 
 /// What can be done here now, by mouse and by keys.

@@ -15,6 +15,7 @@ class Heading;
 class KeyButton;
 class MessageLine;
 class PatternBoard;
+class PatternWindow;
 class ValueField;
 
 /// Lays out the places of a joint: dragged or moved by keys, clicked on a photo of the part, numbered one after the other in the manual's
@@ -46,6 +47,10 @@ public:
     void askForPhoto();
 
     [[nodiscard]] PatternBoard *board() const { return m_board; }
+    /// What the board is seen through.
+    [[nodiscard]] PatternWindow *drawing() const { return m_drawing; }
+    /// In sight only where there are so many places that they want it.
+    [[nodiscard]] KeyButton *enlargeKey() const { return m_enlarge; }
     [[nodiscard]] KeyButton *numberKey() const { return m_number; }
     [[nodiscard]] KeyButton *photoKey() const { return m_photo; }
     [[nodiscard]] KeyButton *addKey() const { return m_add; }
@@ -76,6 +81,7 @@ private:
     void typedOwn();
     void refresh();
     void showOwn();
+    void showEnlarge();
     void say();
 
     Pattern m_pattern;
@@ -85,12 +91,14 @@ private:
     std::optional<Pattern> m_behindPhoto; ///< what there was, while there is a photo
     bool m_bare = false;                  ///< the photo has no place yet
     PatternBoard *m_board;
+    PatternWindow *m_drawing;
     MessageLine *m_says;
     KeyButton *m_number;
     KeyButton *m_photo;
     KeyButton *m_add;
     KeyButton *m_remove;
     KeyButton *m_back;
+    KeyButton *m_enlarge;
     ValueField *m_ownThread;
     ValueField *m_ownLength;
 };

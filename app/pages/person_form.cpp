@@ -1,7 +1,7 @@
 #include "pages/person_form.h"
 
+#include "pages/form_layout.h"
 #include "pages/tools_model.h"
-#include "parts/heading.h"
 #include "parts/key_button.h"
 #include "parts/value_field.h"
 #include "read_only.h"
@@ -16,15 +16,10 @@ PersonForm::PersonForm(ToolsModel &tools, QWidget *parent)
     : QWidget(parent), m_tools(tools), m_initials(new ValueField(tr("Initials"))), m_name(new ValueField(tr("Name"))),
       m_save(new KeyButton(tr("Save the person"))), m_message(new MessageLine)
 {
-    auto *column = new QVBoxLayout(this);
-    column->setContentsMargins(8, 0, 0, 0);
-    column->setSpacing(8);
-    column->addWidget(new Heading(tr("New person"), TextSize::BodyStrong));
+    QVBoxLayout *column = columnUnder(tr("New person"), this);
     column->addWidget(m_initials);
     column->addWidget(m_name);
-    column->addWidget(m_message);
-    column->addWidget(m_save, 0, Qt::AlignLeft);
-    m_save->setStrong(true);
+    addEnd(*column, m_message, m_save);
     keepFromWriting(tools.garage(), {m_save});
     m_name->setPlaceholder(tr("may be left empty"));
     for (ValueField *field : {m_initials, m_name}) {

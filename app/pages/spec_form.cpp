@@ -1,13 +1,13 @@
 #include "pages/spec_form.h"
 
 #include "bench/scale_view.h"
+#include "pages/fields.h"
 #include "pages/specs_model.h"
 #include "parts/choice_keys.h"
 #include "parts/heading.h"
 #include "parts/key_button.h"
 #include "parts/notes.h"
 #include "parts/rule.h"
-#include "parts/value_field.h"
 #include "read_only.h"
 
 #include <show/words.h>
@@ -22,12 +22,9 @@ namespace {
 
 using Field = SpecField;
 
-QStringList certainties()
+QString inWords(SpecField, const Error &error)
 {
-    QStringList words;
-    for (const Certainty certainty : {Certainty::ReadInManual, Certainty::ToldByPerson, Certainty::FromMemory, Certainty::Assumed})
-        words.append(certaintyName(certainty));
-    return words;
+    return sentence(error);
 }
 
 } // namespace
@@ -40,7 +37,7 @@ SpecForm::SpecForm(SpecSubject subject, SpecsModel &specs, DecimalMark mark, QWi
                 {Field::Page, new ValueField(tr("Page"))}}),
       m_units(new ChoiceKeys(tr("Bare numbers count in"), unitChoices(subject))),
       m_condition(new ChoiceKeys(tr("Engine"), {conditionName(EngineCondition::Cold), conditionName(EngineCondition::Hot)})),
-      m_certainty(new ChoiceKeys(tr("How sure"), certainties())), m_scale(new ScaleView), m_save(new KeyButton(tr("Save"))),
+      m_certainty(new ChoiceKeys(tr("How sure"), certaintyChoices())), m_scale(new ScaleView), m_save(new KeyButton(tr("Save"))),
       m_message(new MessageLine), m_earlier(new Notes(tr("Earlier revisions")))
 {
     lay();
@@ -215,19 +212,11 @@ void SpecForm::leftField(SpecField left)
     asks(left, now);
 }
 
-/// What was understood is told at once; a refusal that stands goes or follows what is typed, a new one waits until the field is left.
 void SpecForm::tell(const SpecReading &reading)
 {
     m_scale->setBand(reading.lash, reading.lash ? reading.lash->first.unit : LengthUnit::Millimetre);
-    for (const auto &[which, widget] : m_fields) {
-        const auto echo = reading.echoes.find(which);
-        widget->setNote(echo == reading.echoes.end() ? QString() : echo->second);
-        const auto refusal = reading.refusals.find(which);
-        if (refusal == reading.refusals.end())
-            widget->accept();
-        else if (widget->isRefused())
-            widget->refuse(sentence(refusal->second));
-    }
+    tellEchoes(m_fields, reading.echoes);
+    mendFields(m_fields, reading.refusals, inWords);
 }
 
 void SpecForm::engineChanged()
@@ -286,12 +275,8 @@ void SpecForm::save()
     m_message->clear();
     const SpecReading now = reading();
     tell(now);
-    for (const auto &[which, error] : now.refusals)
-        field(which)->refuse(sentence(error));
-    if (!now.refusals.empty()) {
-        field(now.refusals.begin()->first)->edit()->setFocus(Qt::OtherFocusReason);
+    if (refuseFields(m_fields, now.refusals, inWords))
         return;
-    }
     for (const SpecField which : {Field::Band, Field::OtherBand}) {
         if (asks(which, now)) {
             field(which)->edit()->setFocus(Qt::OtherFocusReason);

@@ -167,14 +167,25 @@ QString torqueEcho(const Band<Torque> &band, DecimalMark mark)
     return echoOf(band, mark);
 }
 
+QStringList torqueUnitTexts()
+{
+    QStringList texts;
+    for (const TorqueUnit unit : torqueChoices)
+        texts.append(unitText(unit));
+    return texts;
+}
+
+QStringList certaintyChoices()
+{
+    QStringList words;
+    for (const Certainty certainty : {Certainty::ReadInManual, Certainty::ToldByPerson, Certainty::FromMemory, Certainty::Assumed})
+        words.append(certaintyName(certainty));
+    return words;
+}
+
 QStringList unitChoices(SpecSubject subject)
 {
-    QStringList choices;
-    if (subject == SpecSubject::LockNut)
-        for (const TorqueUnit unit : torqueChoices)
-            choices.append(unitText(unit));
-    else
-        choices = lengthUnitTexts();
+    QStringList choices = subject == SpecSubject::LockNut ? torqueUnitTexts() : lengthUnitTexts();
     if (turnsChoice(subject))
         choices.append(unitText(AngleUnit::Turn));
     return choices;

@@ -36,11 +36,16 @@ struct SpecReading {
 inline constexpr std::array torqueChoices{TorqueUnit::NewtonMetre, TorqueUnit::PoundFoot, TorqueUnit::PoundInch,
                                           TorqueUnit::KilogramForceMetre, TorqueUnit::KilogramForceCentimetre};
 
+QStringList torqueUnitTexts();
+
 /// What was understood of a band of torque, in both systems, and whether its limits are assumed.
 QString torqueEcho(const Band<Torque> &band, DecimalMark mark);
 
 /// The units a subject's bare numbers can count in, as their keys show them. Of a point the last is turns from zero lash.
 QStringList unitChoices(SpecSubject subject);
+
+/// How sure a source can be, in the order of Certainty.
+QStringList certaintyChoices();
 
 /// Which of the choices is turns, where the subject has them.
 std::optional<int> turnsChoice(SpecSubject subject);

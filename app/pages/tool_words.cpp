@@ -1,6 +1,7 @@
 #include "pages/tool_words.h"
 
 #include <show/words.h>
+#include <work/workshop.h>
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -33,8 +34,7 @@ QString rangeWords(const TorqueTool &wrench)
 
 std::chrono::sys_days todayIn(const Garage &garage)
 {
-    using namespace std::chrono;
-    return floor<days>(sys_time<milliseconds>(milliseconds(garage.now().utcMilliseconds)));
+    return localDay(garage.now());
 }
 
 QString leavesWords(const std::vector<Typed<Length>> &leaves)

@@ -101,6 +101,11 @@ Result<ToolId> ToolsModel::addTorqueWrench(const TorqueWrenchText &text, Decimal
     return asleft::addTorqueWrench(m_garage, text, mark);
 }
 
+Done ToolsModel::setCalibrationDue(ToolId wrench, const QString &due)
+{
+    return asleft::setCalibrationDue(m_garage, wrench, due.trimmed().toStdString());
+}
+
 Result<ToolId> ToolsModel::addFitting(const FittingText &text, DecimalMark mark)
 {
     return asleft::addFitting(m_garage, text, mark);

@@ -44,6 +44,7 @@ public:
     Result<ToolId> addFeelerSet(const QString &name, const QString &leaves, LengthUnit unit, DecimalMark mark);
     Result<ToolId> addGauge(const GaugeText &text, DecimalMark mark);
     Result<ToolId> addTorqueWrench(const TorqueWrenchText &text, DecimalMark mark);
+    Done setCalibrationDue(ToolId wrench, const QString &due);
     Result<ToolId> addFitting(const FittingText &text, DecimalMark mark);
     Result<PersonId> addPerson(const QString &initials, const QString &name);
     Done setRule(DecisionRule rule);

@@ -1,5 +1,6 @@
 #include "pages/tools_page.h"
 
+#include "pages/calibration_form.h"
 #include "pages/feeler_form.h"
 #include "pages/fitting_form.h"
 #include "pages/gauge_form.h"
@@ -70,7 +71,8 @@ QString emptyWordsOf(Section section)
 ToolsPage::ToolsPage(Desk &desk, ToolsModel &tools, QWidget *parent)
     : QWidget(parent), m_tools(tools), m_head(new SheetHead(tr("Tools"))), m_index(new RuledList(tr("Kinds of tools"), &m_indexRows)),
       m_feelers(new FeelerForm(tools, desk.mark())), m_gauges(new GaugeForm(tools, desk.mark())),
-      m_wrenches(new TorqueForm(tools, desk.mark())), m_angleGauges(new FittingForm(ToolKind::AngleGauge, tools, desk.mark())),
+      m_wrenches(new TorqueForm(tools, desk.mark())), m_calibration(new CalibrationForm(tools)),
+      m_angleGauges(new FittingForm(ToolKind::AngleGauge, tools, desk.mark())),
       m_adapters(new FittingForm(ToolKind::Adapter, tools, desk.mark())), m_sockets(new FittingForm(ToolKind::Socket, tools, desk.mark())),
       m_people(new PersonForm(tools)), m_rule(new RuleForm(tools)), m_message(new MessageLine), m_stack(new QStackedLayout)
 {
@@ -78,10 +80,7 @@ ToolsPage::ToolsPage(Desk &desk, ToolsModel &tools, QWidget *parent)
     m_head->setBeside(tr("what is measured and tightened with, by whom, and how it is judged"));
     connect(m_index, &RuledList::chosen, this, [this](qint64 section) { chooseSection(Section(section)); });
     connect(m_index, &RuledList::opened, this, &ToolsPage::focusForm);
-    connect(m_lists.front(), &RuledList::chosen, this, [this](qint64 id) {
-        if (const Tool *set = m_tools.tool(id))
-            m_feelers->look(*set);
-    });
+    wireLists();
     connect(&tools, &ToolsModel::changed, this, &ToolsPage::showIndex);
     auto *saving = new QShortcut(QKeySequence::Save, this);
     saving->setContext(Qt::WidgetWithChildrenShortcut);
@@ -89,6 +88,20 @@ ToolsPage::ToolsPage(Desk &desk, ToolsModel &tools, QWidget *parent)
     connect(saving, &QShortcut::activated, this, &ToolsPage::save);
     showIndex();
     chooseSection(Section::FeelerSets);
+}
+
+void ToolsPage::wireLists()
+{
+    connect(list(Section::FeelerSets), &RuledList::chosen, this, [this](qint64 id) {
+        if (const Tool *set = m_tools.tool(id))
+            m_feelers->look(*set);
+    });
+    RuledList *wrenches = list(Section::TorqueWrenches);
+    connect(wrenches, &RuledList::chosen, this, [this](qint64 id) {
+        if (const Tool *wrench = m_tools.tool(id))
+            m_calibration->showWrench(*wrench);
+    });
+    connect(wrenches, &RuledList::opened, m_calibration, &CalibrationForm::focusDue);
 }
 
 void ToolsPage::lay()
@@ -142,6 +155,8 @@ QWidget *ToolsPage::sheet(Section section, RuledRows *rows, QWidget *form)
         list->setEmptyWords(emptyWordsOf(section));
         list->setWholeNotes(true);
         column->addWidget(list, 1);
+        if (section == Section::TorqueWrenches)
+            column->addWidget(m_calibration);
         columns->addLayout(column, 1);
         columns->addWidget(new Rule(Rule::Weight::Fine, Qt::Vertical));
         m_lists.push_back(list);
@@ -168,7 +183,7 @@ void ToolsPage::save()
     switch (m_section) {
     case Section::FeelerSets: m_feelers->save(); break;
     case Section::Gauges: m_gauges->save(); break;
-    case Section::TorqueWrenches: m_wrenches->save(); break;
+    case Section::TorqueWrenches: m_calibration->isAncestorOf(focusWidget()) ? m_calibration->save() : m_wrenches->save(); break;
     case Section::AngleGauges: m_angleGauges->save(); break;
     case Section::Adapters: m_adapters->save(); break;
     case Section::Sockets: m_sockets->save(); break;

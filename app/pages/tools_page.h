@@ -9,6 +9,7 @@ class QStackedLayout;
 
 namespace asleft {
 
+class CalibrationForm;
 class FeelerForm;
 class FittingForm;
 class GaugeForm;
@@ -38,6 +39,8 @@ public:
     [[nodiscard]] FeelerForm *feelers() const { return m_feelers; }
     [[nodiscard]] GaugeForm *gauges() const { return m_gauges; }
     [[nodiscard]] TorqueForm *wrenches() const { return m_wrenches; }
+    /// Of the wrench chosen in the list.
+    [[nodiscard]] CalibrationForm *calibration() const { return m_calibration; }
     [[nodiscard]] FittingForm *angleGauges() const { return m_angleGauges; }
     [[nodiscard]] FittingForm *adapters() const { return m_adapters; }
     [[nodiscard]] FittingForm *sockets() const { return m_sockets; }
@@ -48,6 +51,7 @@ private:
     /// What is typed on the sheet in sight.
     void save();
     void lay();
+    void wireLists();
     QWidget *indexColumn();
     QWidget *sheet(Section section, RuledRows *rows, QWidget *form);
     [[nodiscard]] RuledRows *rowsOf(Section section) const;
@@ -63,6 +67,7 @@ private:
     FeelerForm *m_feelers;
     GaugeForm *m_gauges;
     TorqueForm *m_wrenches;
+    CalibrationForm *m_calibration;
     FittingForm *m_angleGauges;
     FittingForm *m_adapters;
     FittingForm *m_sockets;

@@ -1,49 +1,22 @@
 #include "pages/torque_form.h"
 
+#include "pages/fields.h"
+#include "pages/form_layout.h"
 #include "pages/spec_reader.h"
 #include "pages/tool_words.h"
 #include "pages/tools_model.h"
 #include "parts/choice_keys.h"
-#include "parts/heading.h"
 #include "parts/key_button.h"
-#include "parts/value_field.h"
 #include "read_only.h"
 
-#include <show/words.h>
-
-#include <QHBoxLayout>
 #include <QVBoxLayout>
 
-#include <algorithm>
-
 namespace asleft {
-
-namespace {
-
-QStringList unitTexts()
-{
-    QStringList texts;
-    for (const TorqueUnit unit : torqueChoices)
-        texts.append(unitText(unit));
-    return texts;
-}
-
-/// Refuses a field, unless it is still being typed in.
-template <class T>
-void mark(ValueField *field, const Result<T> &value, bool refuse)
-{
-    if (value)
-        field->accept();
-    else if (refuse || field->isRefused())
-        field->refuse(sentence(value.error()));
-}
-
-} // namespace
 
 TorqueForm::TorqueForm(ToolsModel &tools, DecimalMark mark, QWidget *parent)
     : QWidget(parent), m_tools(tools), m_mark(mark), m_how(new ChoiceKeys(tr("The wrench"), {tr("is set, and gives way"), tr("is read")})),
       m_name(new ValueField(tr("Name of the wrench"))), m_least(new ValueField(tr("Marked from"))),
-      m_most(new ValueField(tr("Marked up to"))), m_unit(new ChoiceKeys(tr("Bare numbers of the wrench count in"), unitTexts())),
+      m_most(new ValueField(tr("Marked up to"))), m_unit(new ChoiceKeys(tr("Bare numbers of the wrench count in"), torqueUnitTexts())),
       m_deviation(new ValueField(tr("May be off by, percent"))), m_due(new ValueField(tr("Calibration due"))),
       m_lever(new ValueField(tr("Lever, drive to grip mark"))), m_leverUnit(new ChoiceKeys(tr("Bare lengths count in"), lengthUnitTexts())),
       m_worth(new MessageLine), m_save(new KeyButton(tr("Save the torque wrench"))), m_message(new MessageLine)
@@ -55,27 +28,15 @@ TorqueForm::TorqueForm(ToolsModel &tools, DecimalMark mark, QWidget *parent)
 
 void TorqueForm::lay()
 {
-    auto *column = new QVBoxLayout(this);
-    column->setContentsMargins(8, 0, 0, 0);
-    column->setSpacing(8);
-    const auto pair = [column](QWidget *left, QWidget *right) {
-        auto *row = new QHBoxLayout;
-        row->setSpacing(10);
-        row->addWidget(left, 1);
-        row->addWidget(right, 1);
-        column->addLayout(row);
-    };
-    column->addWidget(new Heading(tr("New torque wrench"), TextSize::BodyStrong));
+    QVBoxLayout *column = columnUnder(tr("New torque wrench"), this);
     column->addWidget(m_how);
     column->addWidget(m_name);
-    pair(m_least, m_most);
+    addPair(*column, m_least, m_most);
     column->addWidget(m_unit);
-    pair(m_deviation, m_due);
-    pair(m_lever, m_leverUnit);
+    addPair(*column, m_deviation, m_due);
+    addPair(*column, m_lever, m_leverUnit);
     column->addWidget(m_worth);
-    column->addWidget(m_message);
-    column->addWidget(m_save, 0, Qt::AlignLeft);
-    m_save->setStrong(true);
+    addEnd(*column, m_message, m_save);
     m_deviation->setPlaceholder(tr("by ISO 6789"));
     m_due->setPlaceholder(tr("2027-03-31"));
     m_lever->setPlaceholder(tr("not known"));
@@ -115,28 +76,24 @@ LengthUnit TorqueForm::lengthUnit() const
 TorqueWrenchText TorqueForm::typed() const
 {
     return {.kind = m_how->choice() == 0 ? ToolKind::TorqueSet : ToolKind::TorqueRead,
-            .name = textOf(m_name).toStdString(),
-            .least = textOf(m_least).toStdString(),
-            .most = textOf(m_most).toStdString(),
+            .name = plainText(m_name),
+            .least = plainText(m_least),
+            .most = plainText(m_most),
             .unit = torqueUnit(),
-            .deviation = textOf(m_deviation).toStdString(),
-            .calibrationDue = textOf(m_due).toStdString(),
-            .lever = textOf(m_lever).toStdString(),
+            .deviation = plainText(m_deviation),
+            .calibrationDue = plainText(m_due),
+            .lever = plainText(m_lever),
             .lengthUnit = lengthUnit()};
 }
 
 Result<std::optional<Typed<Torque>>> TorqueForm::readTorque(const ValueField *field) const
 {
-    if (textOf(field).isEmpty())
-        return std::optional<Typed<Torque>>();
-    return parse<Torque>(textOf(field).toStdString(), torqueUnit(), m_mark).map([](Typed<Torque> value) { return std::optional(value); });
+    return readMaybe<Torque>(field, torqueUnit(), m_mark);
 }
 
 Result<std::optional<Typed<Length>>> TorqueForm::readLever() const
 {
-    if (textOf(m_lever).isEmpty())
-        return std::optional<Typed<Length>>();
-    return parse<Length>(textOf(m_lever).toStdString(), lengthUnit(), m_mark).map([](Typed<Length> value) { return std::optional(value); });
+    return readMaybe<Length>(m_lever, lengthUnit(), m_mark);
 }
 
 Result<std::optional<Rational>> TorqueForm::readDeviation() const
@@ -149,25 +106,18 @@ Result<std::optional<Rational>> TorqueForm::readDeviation() const
     return parseNumber(percent.trimmed().toStdString(), m_mark).map([](Rational value) { return std::optional(value); });
 }
 
-Result<std::optional<std::chrono::sys_days>> TorqueForm::readDue() const
-{
-    if (textOf(m_due).isEmpty())
-        return std::optional<std::chrono::sys_days>();
-    return parseDay(textOf(m_due).toStdString()).map([](std::chrono::sys_days day) { return std::optional(day); });
-}
-
 std::optional<TorqueTool> TorqueForm::read(bool refuse)
 {
     const auto least = readTorque(m_least);
     const auto most = readTorque(m_most);
     const auto deviation = readDeviation();
-    const auto due = readDue();
+    const auto due = readDay(m_due);
     const auto lever = readLever();
-    mark(m_least, least, refuse);
-    mark(m_most, most, refuse);
-    mark(m_deviation, deviation, refuse);
-    mark(m_due, due, refuse);
-    mark(m_lever, lever, refuse);
+    markField(m_least, least, refuse);
+    markField(m_most, most, refuse);
+    markField(m_deviation, deviation, refuse);
+    markField(m_due, due, refuse);
+    markField(m_lever, lever, refuse);
     m_due->setNote(due && *due && **due < todayIn(m_tools.garage()) ? calibrationWords(*due, todayIn(m_tools.garage())) : QString());
     if (!least || !*least || !most || !*most || !deviation || !due || !lever)
         return std::nullopt;
@@ -235,13 +185,13 @@ void TorqueForm::leave(ValueField *field)
         return;
     // Only what was left is refused: the rest may still be on its way.
     if (field == m_least || field == m_most)
-        mark(field, readTorque(field), true);
+        markField(field, readTorque(field), true);
     else if (field == m_deviation)
-        mark(field, readDeviation(), true);
+        markField(field, readDeviation(), true);
     else if (field == m_due)
-        mark(field, readDue(), true);
+        markField(field, readDay(m_due), true);
     else if (field == m_lever)
-        mark(field, readLever(), true);
+        markField(field, readLever(), true);
     if (field == m_name || field == m_least || field->isRefused())
         return;
     refuseUnsound({field});
@@ -256,11 +206,8 @@ void TorqueForm::save()
             field->refuse(tr("Type the range marked on the wrench, as 20 to 200 N·m."));
     if (textOf(m_name).isEmpty())
         m_name->refuse(tr("Give the wrench a name, such as the number on it."));
-    const auto all = fields();
-    if (const auto wrong = std::ranges::find_if(all, &ValueField::isRefused); wrong != all.end()) {
-        (*wrong)->edit()->setFocus(Qt::OtherFocusReason);
+    if (focusRefused(fields()))
         return;
-    }
     const auto added = m_tools.addTorqueWrench(typed(), m_mark);
     if (!added) {
         if (ValueField *field = fieldOf(added.error().kind)) {

@@ -4,7 +4,6 @@
 
 #include <QWidget>
 
-#include <chrono>
 #include <vector>
 
 namespace asleft {
@@ -50,7 +49,6 @@ private:
     [[nodiscard]] Result<std::optional<Typed<Torque>>> readTorque(const ValueField *field) const;
     [[nodiscard]] Result<std::optional<Typed<Length>>> readLever() const;
     [[nodiscard]] Result<std::optional<Rational>> readDeviation() const;
-    [[nodiscard]] Result<std::optional<std::chrono::sys_days>> readDue() const;
 
     /// Refuses fields that cannot be read where `refuse` says so or they are refused already; gives the wrench as far as it is typed.
     std::optional<TorqueTool> read(bool refuse);

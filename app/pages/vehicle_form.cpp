@@ -1,6 +1,7 @@
 #include "pages/vehicle_form.h"
 
 #include "pages/engine_view.h"
+#include "pages/fields.h"
 #include "parts/choice_keys.h"
 #include "parts/heading.h"
 #include "parts/key_button.h"
@@ -220,15 +221,7 @@ void VehicleForm::offerAnotherMeter(const VehicleReading &now)
 /// While typing, refusals only go or follow what is typed; new ones wait until a field is left.
 void VehicleForm::mend(const VehicleReading &reading)
 {
-    for (const auto &[field, widget] : m_fields) {
-        if (!widget->isRefused())
-            continue;
-        const auto still = reading.refusals.find(field);
-        if (still == reading.refusals.end())
-            widget->accept();
-        else
-            widget->refuse(refusalSentence(field, still->second));
-    }
+    mendFields(m_fields, reading.refusals, refusalSentence);
 }
 
 void VehicleForm::redraw(const VehicleReading &now)
@@ -244,13 +237,9 @@ std::optional<VehicleText> VehicleForm::take()
 {
     const VehicleReading now = reading();
     mend(now);
-    for (const auto &[field, error] : now.refusals)
-        this->field(field)->refuse(refusalSentence(field, error));
+    const bool refused = refuseFields(m_fields, now.refusals, refusalSentence);
     offerAnotherMeter(now);
-    if (now.refusals.empty())
-        return now.text;
-    field(now.refusals.begin()->first)->edit()->setFocus(Qt::OtherFocusReason);
-    return std::nullopt;
+    return refused ? std::nullopt : std::optional(now.text);
 }
 
 bool VehicleForm::refuse(const Error &error)

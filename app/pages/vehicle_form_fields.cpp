@@ -2,6 +2,7 @@
 #include "pages/vehicle_form.h"
 
 #include "pages/engine_view.h"
+#include "pages/form_layout.h"
 #include "parts/choice_keys.h"
 #include "parts/heading.h"
 #include "parts/key_button.h"
@@ -47,16 +48,6 @@ QVBoxLayout *groupColumn(QWidget *group)
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(spacing);
     return column;
-}
-
-/// The name of a group with the rule that runs on from it.
-QLayout *groupHead(const QString &words)
-{
-    auto *row = new QHBoxLayout;
-    row->setSpacing(14);
-    row->addWidget(new Heading(words, TextSize::BodyStrong));
-    row->addWidget(new Rule, 1, Qt::AlignVCenter);
-    return row;
 }
 
 } // namespace

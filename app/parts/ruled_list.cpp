@@ -123,8 +123,10 @@ void RuledList::paintEvent(QPaintEvent *event)
 
 void RuledList::focusInEvent(QFocusEvent *event)
 {
-    // The keyboard stands on a line from the start, or nobody would see that it is here.
-    if (!currentIndex().isValid() && model()->rowCount() > 0)
+    // The keyboard stands on a line from the start, or nobody would see that it is here. A click says itself which line; to scroll to the
+    // first one under it would choose another.
+    const bool clicked = event->reason() == Qt::MouseFocusReason;
+    if (!clicked && !currentIndex().isValid() && model()->rowCount() > 0)
         setCurrentIndex(model()->index(0, 0));
     QListView::focusInEvent(event);
 }

@@ -10,7 +10,6 @@ namespace asleft {
 
 namespace {
 
-constexpr Length longestAdapter = micrometres(2'000'000);
 constexpr std::int64_t straight = 180 * anglePerDegree;
 
 /// How far the angle is from straight out, 0 to 180°: to which side an adapter points makes no difference.
@@ -39,7 +38,7 @@ struct Arms {
 
 Result<Arms> armsOf(Length lever, const AdapterFit &fit)
 {
-    if (lever <= Length() || lever > longestLever || fit.length < Length() || fit.length > longestAdapter)
+    if (lever <= Length() || lever > longestLever || fit.length < Length() || fit.length > longestAdapterLength)
         return fail(ErrorKind::AdapterOutOfRange);
     const double along = static_cast<double>(fit.length.smallest()) * cosine(fit.angle);
     const Int128 hand = Int128{lever.smallest()} << armBits;

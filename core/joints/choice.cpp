@@ -50,16 +50,22 @@ ToolReach reachOf(std::size_t index, const TorqueTool &tool, Torque setting, std
     return reach;
 }
 
-/// What a tool is set to with the fit; nothing where that cannot be reckoned.
-std::optional<Torque> settingOf(const TorqueTool &tool, Torque wanted, const std::optional<AdapterFit> &fit)
+std::optional<Torque> settingOf(const TorqueTool &tool, const ToolAsk &ask, const std::optional<AdapterFit> &fit)
 {
-    if (!fit || changesNothing(*fit))
-        return wanted;
-    if (!tool.lever)
-        return std::nullopt;
-    const auto setting = wrenchSetting(wanted, *tool.lever, *fit);
-    return setting ? std::optional(*setting) : std::nullopt;
+    const auto setting = settingFor(tool, ask.wanted, fit, ask.band);
+    return setting ? std::optional(setting->value) : std::nullopt;
 }
+
+/// What is asked of each tool.
+class Asks {
+public:
+    Asks(Torque wanted, std::span<const ToolAsk> asks) : m_all{wanted}, m_each(asks) {}
+    [[nodiscard]] const ToolAsk &of(std::size_t tool) const { return m_each.empty() ? m_all : m_each[tool]; }
+
+private:
+    ToolAsk m_all;
+    std::span<const ToolAsk> m_each;
+};
 
 /// The better tool: in calibration before overdue, well inside its range, the least deviation, the smallest.
 class Better {
@@ -87,8 +93,8 @@ private:
 /// equal tools the shorter adapter: a hand beside the grip mark spoils less.
 class AdapterSearch {
 public:
-    AdapterSearch(Torque wanted, std::span<const TorqueTool> tools, std::span<const Length> adapters, std::chrono::sys_days today)
-        : m_wanted(wanted), m_tools(tools), m_adapters(adapters), m_today(today)
+    AdapterSearch(const Asks &asks, std::span<const TorqueTool> tools, std::span<const Length> adapters, std::chrono::sys_days today)
+        : m_asks(asks), m_tools(tools), m_adapters(adapters), m_today(today)
     {
     }
 
@@ -105,7 +111,7 @@ private:
     void consider(std::size_t tool, std::size_t adapter, Angle angle)
     {
         const AdapterFit fit{m_adapters[adapter], angle};
-        const auto setting = settingOf(m_tools[tool], m_wanted, fit);
+        const auto setting = settingOf(m_tools[tool], m_asks.of(tool), fit);
         if (!setting || changesNothing(fit))
             return;
         ToolReach reach = reachOf(tool, m_tools[tool], *setting, m_today);
@@ -122,7 +128,7 @@ private:
         return m_adapters[*a.adapter] < m_adapters[*b.adapter];
     }
 
-    Torque m_wanted;
+    const Asks &m_asks;
     std::span<const TorqueTool> m_tools;
     std::span<const Length> m_adapters;
     std::chrono::sys_days m_today;
@@ -149,12 +155,14 @@ Rational deviationOf(const TorqueTool &tool)
 }
 
 ToolAdvice chooseTool(Torque wanted, std::span<const TorqueTool> tools, std::span<const Length> adapters, std::chrono::sys_days today,
-                      const std::optional<AdapterFit> &fit)
+                      const std::optional<AdapterFit> &fit, std::span<const ToolAsk> asks)
 {
+    assert(asks.empty() || asks.size() == tools.size());
+    const Asks each(wanted, asks);
     ToolAdvice advice;
     for (std::size_t index = 0; index < tools.size(); ++index) {
-        const auto setting = settingOf(tools[index], wanted, fit);
-        ToolReach reach = reachOf(index, tools[index], setting.value_or(wanted), today);
+        const auto setting = settingOf(tools[index], each.of(index), fit);
+        ToolReach reach = reachOf(index, tools[index], setting.value_or(each.of(index).wanted), today);
         if (!setting)
             reach.reaches = reach.wellInside = false;
         (reach.reaches ? advice.reaching : advice.misses).push_back(reach);
@@ -162,7 +170,7 @@ ToolAdvice chooseTool(Torque wanted, std::span<const TorqueTool> tools, std::spa
     std::sort(advice.reaching.begin(), advice.reaching.end(), Better(tools));
     if (!advice.reaching.empty())
         return advice;
-    if (const auto adapted = AdapterSearch(wanted, tools, adapters, today).best())
+    if (const auto adapted = AdapterSearch(each, tools, adapters, today).best())
         advice.waysOut.push_back(*adapted);
     advice.waysOut.push_back({.kind = WayOut::Kind::Borrow, .most = wanted * testedFromAFifth});
     advice.waysOut.push_back({.kind = WayOut::Kind::ByFeel});

@@ -191,6 +191,13 @@ public:
         return done;
     }
 
+    /// \pre every pass was let by; `last` is the last of them
+    [[nodiscard]] Done end(const Pass &last) const
+    {
+        const bool reached = m_angled || !m_ground.target || m_reached == hundredthsOf(*m_ground.target, hundredPercent);
+        return reached ? Done() : fail(ErrorKind::PassesStopShort, writePass(last));
+    }
+
 private:
     [[nodiscard]] Done next(const FingerTight & /*kind*/, const Pass & /*pass*/) const
     {
@@ -303,7 +310,26 @@ Done checkPasses(const std::vector<Pass> &passes, const PassGround &ground)
         if (Done done = checker.check(pass); !done)
             return done;
     }
-    return {};
+    return checker.end(passes.back());
+}
+
+int roundsOf(const Pass &pass)
+{
+    const auto *settle = std::get_if<Settle>(&pass);
+    return settle ? std::clamp(settle->mostRounds, 1, mostSettleRounds) : 1;
+}
+
+bool anyAngle(std::span<const Pass> passes)
+{
+    return std::ranges::any_of(passes, [](const Pass &pass) { return std::holds_alternative<AngleOn>(pass); });
+}
+
+bool isLastTorque(std::span<const Pass> passes, std::size_t pass)
+{
+    const auto isTorque = [](const Pass &each) {
+        return !std::holds_alternative<FingerTight>(each) && !std::holds_alternative<AngleOn>(each);
+    };
+    return isTorque(passes[pass]) && std::ranges::none_of(passes.subspan(pass + 1), isTorque);
 }
 
 std::optional<Torque> torqueOfPass(const Pass &pass, std::optional<Torque> target)

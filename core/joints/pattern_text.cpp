@@ -1,5 +1,7 @@
 #include <joints/pattern.h>
 
+#include "plain_text.h"
+
 #include <algorithm>
 #include <array>
 #include <charconv>
@@ -49,31 +51,10 @@ constexpr Form forms[] = {
     {"acoverof#", PatternKind::Cover},
 };
 
-struct Spelling {
-    std::string_view typed;
-    std::string_view meant;
-};
-
-// No word of the forms has an x. The no-break and the thin spaces come with text that is pasted.
-constexpr Spelling spellings[] = {
-    {" ", ""},      {"\t", ""},       {"\r", ""},  {"\n", ""},  {"\u00a0", ""}, {"\u2009", ""},
-    {"\u202f", ""}, {"\u00d7", "by"}, {"x", "by"}, {"X", "by"}, {"#", "?"}, // stands for a number in a Shape
-};
-
-bool isDigit(char c)
-{
-    return c >= '0' && c <= '9';
-}
-
-char inSmallLetters(char c)
-{
-    return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-}
-
 /// Moves the number `text` begins with into the shape.
 void takeNumber(std::string_view &text, Shape &shape)
 {
-    const auto end = std::find_if_not(text.begin(), text.end(), isDigit);
+    const auto end = std::find_if_not(text.begin(), text.end(), isAsciiDigit);
     const auto length = static_cast<std::size_t>(end - text.begin());
     shape.numbers.push_back(text.substr(0, length));
     shape.words += '#';
@@ -82,13 +63,12 @@ void takeNumber(std::string_view &text, Shape &shape)
 
 void takeCharacter(std::string_view &text, Shape &shape)
 {
-    for (const Spelling &spelling : spellings)
-        if (text.starts_with(spelling.typed)) {
-            shape.words += spelling.meant;
-            text.remove_prefix(spelling.typed.size());
-            return;
-        }
-    shape.words += inSmallLetters(text.front());
+    switch (text.front()) {
+    case ' ': break;
+    case 'x': shape.words += "by"; break; // no word of the forms has one
+    case '#': shape.words += '?'; break;  // stands for a number in a Shape
+    default: shape.words += text.front(); break;
+    }
     text.remove_prefix(1);
 }
 
@@ -100,11 +80,12 @@ void dropPlurals(std::string &words)
             words.erase(at + plural.size() - 1, 1);
 }
 
+/// \pre the text is plainText(), and outlives the shape
 Shape shapeOf(std::string_view text)
 {
     Shape shape;
     while (!text.empty())
-        isDigit(text.front()) ? takeNumber(text, shape) : takeCharacter(text, shape);
+        isAsciiDigit(text.front()) ? takeNumber(text, shape) : takeCharacter(text, shape);
     dropPlurals(shape.words);
     return shape;
 }
@@ -174,7 +155,8 @@ Result<Pattern> parsePattern(std::string_view text)
 {
     if (text.size() > longestPatternText)
         return fail(ErrorKind::TextTooLong, std::to_string(text.size()), std::to_string(longestPatternText));
-    const Shape shape = shapeOf(text);
+    const std::string plain = plainText(text);
+    const Shape shape = shapeOf(plain);
     const auto *form = std::find_if(std::begin(forms), std::end(forms), [&](const Form &known) { return known.words == shape.words; });
     if (form == std::end(forms))
         return fail(ErrorKind::PatternUnread, text);

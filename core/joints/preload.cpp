@@ -19,6 +19,8 @@ constexpr double tooLittle = 0.05;
 constexpr std::array torqueUnits{TorqueUnit::NewtonMetre, TorqueUnit::PoundFoot, TorqueUnit::PoundInch, TorqueUnit::KilogramForceMetre,
                                  TorqueUnit::KilogramForceCentimetre};
 
+constexpr double oiledNutFactor = 0.18;
+
 double dryNutFactor(Finish finish)
 {
     switch (finish) {
@@ -77,7 +79,7 @@ double nutFactor(ThreadCondition condition, Finish finish)
     case ThreadCondition::Dry: return dryNutFactor(finish);
     case ThreadCondition::Oiled:
     case ThreadCondition::ThreadLock:
-    case ThreadCondition::Sealant: return 0.18;
+    case ThreadCondition::Sealant: return std::min(oiledNutFactor, dryNutFactor(finish));
     case ThreadCondition::AntiSeize: return 0.12;
     }
     return dryNutFactor(finish);

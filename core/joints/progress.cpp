@@ -8,12 +8,6 @@ namespace asleft {
 
 namespace {
 
-int roundsOf(const Pass &pass)
-{
-    const auto *settle = std::get_if<Settle>(&pass);
-    return settle ? std::clamp(settle->mostRounds, 1, mostSettleRounds) : 1;
-}
-
 enum class Cell : unsigned char { Open, Done, Moved };
 
 /// Every place there is, one behind the other, so that a tick finds its own in one step.

@@ -357,7 +357,7 @@ SheetPages layOutSheet(const JobState &state, const CrankPlan &plan, SheetPaper 
     addHeadDrawing(pages, frame.engine.design);
     addLockNut(pages, frame);
     addPositions(pages, frame, plan);
-    addJoints(pages, frame);
+    addJoints(pages, state);
     addRemarks(pages);
     return pages;
 }

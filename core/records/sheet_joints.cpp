@@ -23,6 +23,13 @@ bool isOfJoint(const Step &step)
     return step.kind == StepKind::Loosen || step.kind == StepKind::Tighten;
 }
 
+/// The one a line is about, as it is worked; nullptr where it is about none, or about one that is gone.
+const Joint *jointOf(const Step &step, const JobState &state)
+{
+    const bool known = isOfJoint(step) && step.joint && state.joints.contains(*step.joint);
+    return known ? &jointInHand(state, *step.joint) : nullptr;
+}
+
 QString passesOf(const Joint &joint)
 {
     QStringList passes;
@@ -31,13 +38,22 @@ QString passesOf(const Joint &joint)
     return SheetWords::tr("Passes: %1", "of a joint").arg(passes.join(SheetWords::tr("; ", "between passes")));
 }
 
+QString newerLine(const Joint &joint, const Joint &newest)
+{
+    return SheetWords::tr("This is revision %1, by which the work was begun; there is revision %2.")
+        .arg(joint.revision)
+        .arg(newest.revision);
+}
+
 /// What stands under a line; of a loosening only in which order, since its torque is not the one to tighten to.
-QStringList linesOf(const Step &step, const Joint &joint)
+QStringList linesOf(const Step &step, const Joint &joint, const JobFrame &frame)
 {
     const bool loosen = step.kind == StepKind::Loosen;
     const QString order = loosen ? SheetWords::tr("Loosen in the reverse of: %1", "order").arg(orderLine(joint))
                                  : SheetWords::tr("Order: %1").arg(orderLine(joint));
     QStringList lines{jointLine(joint)};
+    if (const Joint *newest = frame.jointNow(joint.id); newest && newest->revision > joint.revision)
+        lines << newerLine(joint, *newest);
     if (!loosen)
         lines << jointSpecLine(joint) << passesOf(joint);
     if (joint.order.size() > 1)
@@ -66,11 +82,11 @@ void addTitle(SheetPages &pages, const QStringList &title)
     }
 }
 
-void addJoint(SheetPages &pages, const Step &step, const Joint &joint)
+void addJoint(SheetPages &pages, const Step &step, const Joint &joint, const JobFrame &frame)
 {
     const QStringList title =
         sheetLines(QString::fromStdString(step.title).trimmed(), SheetFont::Strong, pages.width() - pencilHeight - beside);
-    const QStringList lines = linesOf(step, joint);
+    const QStringList lines = linesOf(step, joint, frame);
     if (!pages.hasRoom(pencilHeight + below + heightOf(pages, lines)))
         pages.nextPage();
     addTitle(pages, title);
@@ -81,21 +97,23 @@ void addJoint(SheetPages &pages, const Step &step, const Joint &joint)
 
 } // namespace
 
-void addJoints(SheetPages &pages, const JobFrame &frame)
+void addJoints(SheetPages &pages, const JobState &state)
 {
+    const JobFrame &frame = *state.frame;
     const QString heading = SheetWords::tr("Fasteners");
     bool first = true;
     for (const Step &step : frame.job.steps) {
-        const Joint *joint = isOfJoint(step) && step.joint ? frame.jointNow(*step.joint) : nullptr;
+        const Joint *joint = jointOf(step, state);
         if (!joint)
             continue;
         if (first) {
-            if (!pages.hasRoom(pages.heightOf(heading, SheetFont::Heading) + pencilHeight + below + heightOf(pages, linesOf(step, *joint))))
+            if (!pages.hasRoom(pages.heightOf(heading, SheetFont::Heading) + pencilHeight + below +
+                               heightOf(pages, linesOf(step, *joint, frame))))
                 pages.nextPage();
             pages.paragraph(heading, SheetFont::Heading);
         }
         first = false;
-        addJoint(pages, step, *joint);
+        addJoint(pages, step, *joint, frame);
     }
     if (!first)
         pages.gap(below);

@@ -6,7 +6,8 @@
 
 namespace asleft {
 
-/// The lines of a job that loosen or tighten a joint, each with a box to be ticked and what the manual asks; nothing where there is none.
-void addJoints(SheetPages &pages, const JobFrame &frame);
+/// The lines of a job that loosen or tighten a joint, each with a box to be ticked and what the manual asks by the revision in hand, and
+/// whether there is a newer one; nothing where there is none.
+void addJoints(SheetPages &pages, const JobState &state);
 
 } // namespace asleft

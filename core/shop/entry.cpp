@@ -1,5 +1,7 @@
 #include <shop/entry.h>
 
+#include "trimmed.h"
+
 #include <measure/format.h>
 #include <measure/parse.h>
 
@@ -170,16 +172,6 @@ std::optional<std::int64_t> meterNumber(std::string_view text)
     if (i + 2 != text.size() || !isDigit(text[i + 1]))
         return std::nullopt;
     return whole * 1000 + std::int64_t{text[i + 1] - '0'} * 100;
-}
-
-std::string_view trimmed(std::string_view text)
-{
-    const auto isSpace = [](char c) { return std::isspace(static_cast<unsigned char>(c)) != 0; };
-    while (!text.empty() && isSpace(text.front()))
-        text.remove_prefix(1);
-    while (!text.empty() && isSpace(text.back()))
-        text.remove_suffix(1);
-    return text;
 }
 
 } // namespace

@@ -29,15 +29,17 @@ struct Fastener {
     [[nodiscard]] bool tickedAgain() const { return tickedSinceFound || !ticks.empty(); }
 };
 
-int roundsOf(const Pass &pass)
-{
-    const auto *settle = std::get_if<Settle>(&pass);
-    return settle ? std::clamp(settle->mostRounds, 1, mostSettleRounds) : 1;
-}
-
 FastenerFound foundBy(const Act &act, const LoosenedFact &loosened)
 {
     return {act.seq, act.what.at, act.what.who, loosened.how, loosened.torque, loosened.note};
+}
+
+/// That it came out says nothing of how it was found.
+bool saysLess(const LoosenedFact &loosened, const FastenerFound &found)
+{
+    if (loosened.how != FoundHow::NotNoted)
+        return false;
+    return found.how != FoundHow::NotNoted || (loosened.note.empty() && !found.note.empty());
 }
 
 bool unfit(FoundHow how)
@@ -63,15 +65,15 @@ public:
         m_unsettledAccepted.reset();
         for (const int number : loosened.fasteners) {
             Fastener &fastener = m_fasteners[number];
-            if (fastener.found && fastener.tickedAgain()) {
-                fastener.tickedSinceFound = true;
+            const bool ticked = fastener.tickedAgain();
+            if (fastener.found && (ticked || saysLess(loosened, *fastener.found))) {
+                fastener.tickedSinceFound = ticked;
             } else {
                 fastener.found = foundBy(*m_act, loosened);
                 fastener.tickedSinceFound = false;
             }
             dropTicks(fastener);
-            fastener.reuseAccepted.reset();
-            fastener.fitted.reset();
+            forgetFitted(fastener);
         }
         standsByNothing();
     }
@@ -110,6 +112,9 @@ public:
         m_begun = true;
         m_unsettledAccepted.reset();
         for (auto &[number, fastener] : m_fasteners) {
+            // It has been under torque since it was said to be new.
+            if (!fastener.ticks.empty())
+                forgetFitted(fastener);
             fastener.tickedSinceFound = fastener.tickedAgain();
             dropTicks(fastener);
         }
@@ -124,10 +129,17 @@ public:
     {
         for (const int number : fitted.fasteners) {
             Fastener &fastener = m_fasteners[number];
+            const bool exchanged = fitted.fitted == Fitted::New && fastener.fitted != Fitted::New;
             fastener.fitted = fitted.fitted;
             if (fitted.fitted == Fitted::New)
                 fastener.reuseAccepted.reset();
+            // What was ticked was the one before it.
+            if (exchanged && !fastener.ticks.empty()) {
+                fastener.tickedSinceFound = true;
+                dropTicks(fastener);
+            }
         }
+        standsByNothing();
     }
 
     void operator()(const AcceptedFact &accepted)
@@ -226,6 +238,12 @@ private:
         changed(fastener);
     }
 
+    static void forgetFitted(Fastener &fastener)
+    {
+        fastener.fitted.reset();
+        fastener.reuseAccepted.reset();
+    }
+
     /// Its ticks are others now; what was accepted is no more.
     void changed(Fastener &fastener)
     {
@@ -274,15 +292,9 @@ private:
         }
         if (state.byFeel())
             state.feelAccepted = fastener.feelAccepted;
-        if (outsideOrUnproved(state))
+        if (state.outside())
             state.torqueAccepted = fastener.torqueAccepted;
         return state;
-    }
-
-    static bool outsideOrUnproved(const FastenerState &fastener)
-    {
-        const auto verdict = fastener.verdict();
-        return verdict == Verdict::Low || verdict == Verdict::High || verdict == Verdict::TooClose;
     }
 
     static bool isTight(const FastenerState &fastener, const Joint &joint, const TighteningProgress &progress)

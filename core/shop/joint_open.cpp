@@ -65,11 +65,10 @@ void addFound(const JobState &state, const Worked &worked, Items &items)
 
 void addTorques(const Worked &worked, Items &items)
 {
-    const auto stands = [](const FastenerState &fastener, Verdict verdict) {
-        return fastener.verdict() == verdict && !fastener.torqueAccepted;
-    };
-    const auto isOutside = [&](const FastenerState &fastener) { return stands(fastener, Verdict::Low) || stands(fastener, Verdict::High); };
-    const auto isUnproved = [&](const FastenerState &fastener) { return stands(fastener, Verdict::TooClose); };
+    const auto stands = [](const FastenerState &fastener) { return fastener.outside() && !fastener.torqueAccepted; };
+    const auto unproved = [](const FastenerState &fastener) { return fastener.verdict() == Verdict::TooClose; };
+    const auto isOutside = [&](const FastenerState &fastener) { return stands(fastener) && !unproved(fastener); };
+    const auto isUnproved = [&](const FastenerState &fastener) { return stands(fastener) && unproved(fastener); };
     addEach(worked, Kind::TorqueOutside, isOutside, items);
     addEach(worked, Kind::TorqueUnproved, isUnproved, items);
 }
@@ -84,10 +83,11 @@ bool anyTick(const Worked &worked, Holds holds)
 /// Of the two bands a manual prints, only one may stand without limits of its own.
 bool judgedByAssumed(const Joint &joint, const TickMade &made)
 {
-    if (!made.verdict || !made.torque || !joint.target)
+    if (!made.verdict || !made.torque)
         return false;
     const auto &shown = made.fact.how == TickHow::ReadTool ? made.fact.reading : made.fact.setting;
-    return joint.target->printedFor(shown->unit).toleranceAssumed;
+    const Band<Torque> *band = bandOfPass(joint, static_cast<std::size_t>(made.tick.place.pass), shown->unit);
+    return band && band->toleranceAssumed;
 }
 
 void addUnsure(const Worked &worked, Items &items)
@@ -141,7 +141,7 @@ void addJointsBeforeStart(const JobState &state, std::vector<OpenItem> &items)
         const auto isUnsaid = [](const FastenerState &fastener) { return !fastener.fitted; };
         if (worked.isSingleUse() && gateOf(state, worked))
             addCount(worked, Kind::FittedUnsaid, isUnsaid, items);
-        if (worked.state.begun && worked.joint.revision != state.frame->jointNow(worked.id)->revision)
+        if (worked.state.begun && !asksTheSame(worked.joint, *state.frame->jointNow(worked.id)))
             items.push_back({.kind = Kind::JointRevised, .joint = worked.id});
     });
 }
@@ -151,9 +151,9 @@ void addJointsAtHandOver(const JobState &state, std::vector<OpenItem> &items)
     eachJoint(state, [&](const Worked &worked) {
         const auto isByFeel = [](const FastenerState &fastener) { return fastener.byFeel() && !fastener.feelAccepted; };
         addEach(worked, Kind::FastenerByFeel, isByFeel, items);
-        const auto isReused = [](const FastenerState &fastener) { return fastener.fitted == Fitted::Reused && !fastener.reuseAccepted; };
         if (worked.isSingleUse())
-            addCount(worked, Kind::Reused, isReused, items);
+            addCount(
+                worked, Kind::Reused, [](const FastenerState &fastener) { return fastener.reused(); }, items);
         addUnsure(worked, items);
         addOverdue(worked, items);
     });

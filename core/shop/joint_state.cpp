@@ -1,6 +1,7 @@
 #include <shop/state.h>
 
 #include <algorithm>
+#include <functional>
 
 namespace asleft {
 
@@ -33,17 +34,28 @@ std::optional<Torque> atFastener(const TicksFact &fact)
     return torque ? std::optional(*torque) : std::nullopt;
 }
 
-/// Whether a pass ends at the target, so that a tick of it can be judged.
-bool isJudged(const Joint &joint, const TickPlace &place)
+/// The pass of a tick; nothing where the joint has none such.
+std::optional<std::size_t> passOf(const Joint &joint, const TickPlace &place)
 {
     const auto pass = static_cast<std::size_t>(place.pass);
-    if (place.pass < 0 || pass >= joint.passes.size())
-        return false;
-    return std::holds_alternative<AtTarget>(joint.passes[pass]) || std::holds_alternative<Settle>(joint.passes[pass]);
+    return place.pass >= 0 && pass < joint.passes.size() ? std::optional(pass) : std::nullopt;
+}
+
+bool goesToTarget(const Joint &joint, std::size_t pass)
+{
+    const Pass &what = joint.passes[pass];
+    return std::holds_alternative<AtTarget>(what) || std::holds_alternative<Settle>(what) || bandOfPass(joint, pass, joint.text.unit);
+}
+
+Brings whatBrings(const Joint &joint, std::size_t pass)
+{
+    if (std::holds_alternative<AngleOn>(joint.passes[pass]))
+        return Brings::Angle;
+    return goesToTarget(joint, pass) || isLastTorque(joint.passes, pass) ? Brings::Torque : Brings::Nothing;
 }
 
 /// Judged by the band, or not proved where nobody knows what the fastener got.
-Verdict verdictAtTarget(const TicksFact &fact, std::optional<Torque> torque, const Joint &joint)
+Verdict verdictAtTarget(const TicksFact &fact, std::optional<Torque> torque, const Joint &joint, std::size_t pass)
 {
     if (!joint.target)
         return Verdict::NoSpec;
@@ -51,14 +63,22 @@ Verdict verdictAtTarget(const TicksFact &fact, std::optional<Torque> torque, con
         return Verdict::TooClose;
     const bool isRead = fact.how == TickHow::ReadTool;
     const Torque uncertainty = isRead ? fact.uncertainty.value_or(Torque()) : Torque();
-    return judge(Interval<Torque>::within(*torque, uncertainty), joint.target->printedFor(onTheWrench(fact)->unit));
+    return judge(Interval<Torque>::within(*torque, uncertainty), *bandOfPass(joint, pass, onTheWrench(fact)->unit));
+}
+
+std::optional<Verdict> verdictOf(const TickMade &made, const Joint &joint, std::size_t pass)
+{
+    if (goesToTarget(joint, pass))
+        return verdictAtTarget(made.fact, made.torque, joint, pass);
+    // No torque after it makes up for a wrench of which nothing is known here, though there is no band to hold it against.
+    if (made.brings == Brings::Torque && made.fact.outOfRange)
+        return Verdict::TooClose;
+    return std::nullopt;
 }
 
 bool wantsTorque(const FastenerState &fastener)
 {
-    const auto verdict = fastener.verdict();
-    const bool wrong = verdict == Verdict::Low || verdict == Verdict::High || verdict == Verdict::TooClose;
-    return wrong && !fastener.torqueAccepted;
+    return fastener.outside() && !fastener.torqueAccepted;
 }
 
 template <class Wants>
@@ -66,35 +86,42 @@ std::vector<int> numbersThat(const JointState &state, Wants wants)
 {
     std::vector<int> numbers;
     for (const auto &[number, fastener] : state.fasteners) {
-        if (wants(fastener))
+        if (std::invoke(wants, fastener))
             numbers.push_back(number);
     }
     return numbers;
 }
 
-/// What a loosening torque is held against.
-std::optional<Torque> lowEndOf(const Joint &joint)
-{
-    if (!joint.target)
-        return std::nullopt;
-    const Band<Torque> &band = joint.target->first;
-    return band.low ? band.low : band.nominal;
-}
-
 } // namespace
+
+const TickMade *FastenerState::deciding() const
+{
+    const auto decides = [](const TickMade &made) { return made.verdict && made.verdict != Verdict::ByFeel; };
+    const auto last = std::find_if(ticks.rbegin(), ticks.rend(), decides);
+    return last == ticks.rend() ? nullptr : &*last;
+}
 
 std::optional<Verdict> FastenerState::verdict() const
 {
-    for (auto made = ticks.rbegin(); made != ticks.rend(); ++made) {
-        if (made->verdict)
-            return made->verdict;
-    }
-    return std::nullopt;
+    if (const TickMade *made = deciding())
+        return made->verdict;
+    return byFeel() ? std::optional(Verdict::ByFeel) : std::nullopt;
+}
+
+bool FastenerState::outside() const
+{
+    const auto is = verdict();
+    return is == Verdict::Low || is == Verdict::High || is == Verdict::TooClose;
 }
 
 bool FastenerState::byFeel() const
 {
-    return std::ranges::any_of(ticks, [](const TickMade &made) { return made.fact.how == TickHow::ByFeel; });
+    const auto isByFeel = [](const TickMade &made) { return made.fact.how == TickHow::ByFeel; };
+    const auto turnedByFeel = [&](const TickMade &made) { return made.brings == Brings::Angle && isByFeel(made); };
+    if (std::ranges::any_of(ticks, turnedByFeel))
+        return true;
+    const auto last = std::find_if(ticks.rbegin(), ticks.rend(), [](const TickMade &made) { return made.brings == Brings::Torque; });
+    return last != ticks.rend() && isByFeel(*last);
 }
 
 bool JointState::settled(const Joint &joint) const
@@ -105,12 +132,15 @@ bool JointState::settled(const Joint &joint) const
 TickMade tickMade(const TicksFact &fact, const Tick &tick, const Joint &joint)
 {
     // Who made it and when is the act's to say.
-    TickMade made{ActSeq(0), {}, PersonId(0), tick, fact, atFastener(fact), std::nullopt};
+    TickMade made{ActSeq(0), {}, PersonId(0), tick, fact, atFastener(fact), std::nullopt, Brings::Nothing};
     made.fact.ticks.clear();
+    const auto pass = passOf(joint, tick.place);
+    if (pass)
+        made.brings = whatBrings(joint, *pass);
     if (fact.how == TickHow::ByFeel)
         made.verdict = Verdict::ByFeel;
-    else if (isJudged(joint, tick.place))
-        made.verdict = verdictAtTarget(fact, made.torque, joint);
+    else if (pass)
+        made.verdict = verdictOf(made, joint, *pass);
     return made;
 }
 
@@ -131,8 +161,7 @@ JointWants jointWants(const Joint &joint, const JointState &state)
     if (!state.progress.finished())
         return {};
     if (once) {
-        const auto isReused = [](const FastenerState &fastener) { return fastener.fitted == Fitted::Reused && !fastener.reuseAccepted; };
-        auto reused = numbersThat(state, isReused);
+        auto reused = numbersThat(state, &FastenerState::reused);
         if (!reused.empty())
             return {Kind::AcceptReuse, std::move(reused)};
     }
@@ -144,16 +173,9 @@ JointWants jointWants(const Joint &joint, const JointState &state)
     return {};
 }
 
-std::vector<int> foundLoose(const Joint &joint, const JointState &state)
+std::vector<int> foundLoose(const Joint & /*joint*/, const JointState &state)
 {
-    const auto low = lowEndOf(joint);
-    return numbersThat(state, [&](const FastenerState &fastener) {
-        if (!fastener.found)
-            return false;
-        const FastenerFound &found = *fastener.found;
-        const bool measuredLow = found.how == FoundHow::Measured && found.torque && low && found.torque->value * 2 < *low;
-        return found.how == FoundHow::LooseByFeel || measuredLow;
-    });
+    return numbersThat(state, [](const FastenerState &fastener) { return fastener.found && fastener.found->how == FoundHow::LooseByFeel; });
 }
 
 } // namespace asleft

@@ -1,56 +1,34 @@
 #include <shop/joint.h>
 
-#include <measure/format.h>
-
 #include <algorithm>
 
 namespace asleft {
 
 namespace {
 
-/// Decimals of what can be set on an ordinary wrench.
-int settableDecimals(TorqueUnit unit)
-{
-    switch (unit) {
-    case TorqueUnit::NewtonMetre:
-    case TorqueUnit::PoundFoot: return 1;
-    case TorqueUnit::KilogramForceMetre: return 2;
-    case TorqueUnit::PoundInch:
-    case TorqueUnit::KilogramForceCentimetre: return 0;
-    }
-    return 0;
-}
-
-constexpr int mostSettableDecimals = 9;
-constexpr int leastSteps = 100; // in a setting: then one is at most a percent
-
-/// As many decimals as can be set, and more where the setting is so small that these would be coarse.
-int decimalsFor(Torque setting, TorqueUnit unit)
-{
-    int decimals = settableDecimals(unit);
-    const Rational one = factor(unit);
-    auto count = Rational(setting.smallest()).times(Rational(one.denominator(), one.numerator()));
-    for (int i = 0; count && i < decimals; ++i)
-        count = count->times(Rational(10));
-    while (setting > Torque() && count && count->numerator() < leastSteps * count->denominator() && decimals < mostSettableDecimals) {
-        count = count->times(Rational(10));
-        ++decimals;
-    }
-    return decimals;
-}
-
 bool isWrench(const Tool &tool)
 {
     return (tool.kind == ToolKind::TorqueSet || tool.kind == ToolKind::TorqueRead) && tool.torque;
 }
 
-Result<Torque> exactSetting(const Tool &tool, Torque wanted, const std::optional<AdapterFit> &fit)
+/// Why settingFor() says nothing of this wrench; nothing where it does.
+Done checkFit(const Tool &tool, Torque wanted, const std::optional<AdapterFit> &fit)
 {
     if (!fit || changesNothing(*fit))
-        return wanted;
+        return {};
     if (!tool.torque->lever)
         return fail(ErrorKind::LeverMissing, tool.name);
-    return wrenchSetting(wanted, *tool.torque->lever, *fit);
+    return wrenchSetting(wanted, *tool.torque->lever, *fit).map([](Torque) {});
+}
+
+std::vector<ToolAsk> asksOf(const Joint &joint, std::size_t pass, Torque wanted, const Rack &rack)
+{
+    std::vector<ToolAsk> asks;
+    for (const TorqueTool &tool : rack.torqueTools) {
+        const TorqueUnit unit = tool.most.unit;
+        asks.push_back({wantedInPass(joint, pass, unit).value_or(wanted), bandOfPass(joint, pass, unit)});
+    }
+    return asks;
 }
 
 } // namespace
@@ -70,27 +48,31 @@ Rack rackOf(const std::vector<Tool> &tools)
     return rack;
 }
 
-Result<Typed<Torque>> settingOn(const Tool &tool, Torque wanted, const std::optional<AdapterFit> &fit)
+Result<Typed<Torque>> settingOn(const Tool &tool, Torque wanted, const std::optional<AdapterFit> &fit, const Band<Torque> *band)
 {
     if (!isWrench(tool))
         return fail(ErrorKind::ToolNotForTorque, tool.name);
-    const TorqueUnit unit = tool.torque->most.unit;
-    return exactSetting(tool, wanted, fit).and_then([unit](Torque setting) {
-        // Read back, so that the value is that of the figures on the wrench.
-        return parse<Torque>(formatNumber(setting, unit, decimalsFor(setting, unit)), unit);
-    });
+    return checkFit(tool, wanted, fit).map([&] { return settingFor(*tool.torque, wanted, fit, band).value(); });
+}
+
+std::optional<ToolAdvice> adviceFor(const Joint &joint, std::size_t pass, const Rack &rack, std::chrono::sys_days today,
+                                    const std::optional<AdapterFit> &fit)
+{
+    const auto wanted = wantedInPass(joint, pass);
+    if (!wanted)
+        return std::nullopt;
+    return chooseTool(*wanted, rack.torqueTools, rack.adapterLengths, today, fit, asksOf(joint, pass, *wanted, rack));
 }
 
 std::vector<ToolWanted> toolsWanted(const Joint &joint, const Rack &rack, std::chrono::sys_days today)
 {
-    const auto typed = targetOf(joint);
-    const auto target = typed ? std::optional(typed->value) : std::nullopt;
+    const auto target = targetOf(joint);
     std::vector<ToolWanted> wanted;
-    for (const Pass &pass : joint.passes) {
-        const auto torque = torqueOfPass(pass, target);
+    for (std::size_t pass = 0; pass < joint.passes.size(); ++pass) {
+        const auto torque = wantedInPass(joint, pass);
         if (!torque || std::ranges::find(wanted, *torque, &ToolWanted::torque) != wanted.end())
             continue;
-        wanted.push_back({joint.id, *torque, chooseTool(*torque, rack.torqueTools, rack.adapterLengths, today), torque == target});
+        wanted.push_back({joint.id, *torque, adviceFor(joint, pass, rack, today).value(), target && *torque == target->value});
     }
     return wanted;
 }

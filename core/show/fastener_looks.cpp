@@ -20,19 +20,12 @@ bool isAmiss(const FastenerState &fastener)
     return how == FoundHow::Missing || how == FoundHow::Broken || how == FoundHow::WrongLength;
 }
 
-/// The torque is what is shown where it is outside or not proved, and the feeling else.
-bool showsTorque(std::optional<Verdict> verdict)
+/// Of the torque where that is outside or not proved, since it is what is shown; of the feeling else.
+bool isAccepted(const FastenerState &fastener)
 {
-    return verdict == Verdict::Low || verdict == Verdict::High || verdict == Verdict::TooClose;
-}
-
-bool isAccepted(const FastenerState &fastener, const FastenerLook &look)
-{
-    if (look.stage != FastenerStage::Tight)
+    if (fastener.stage != FastenerStage::Tight)
         return false;
-    if (showsTorque(look.verdict))
-        return fastener.torqueAccepted.has_value();
-    return look.byFeel && fastener.feelAccepted.has_value();
+    return fastener.outside() ? fastener.torqueAccepted.has_value() : fastener.byFeel() && fastener.feelAccepted;
 }
 
 /// It has no tick yet in the round in hand.
@@ -78,7 +71,7 @@ FastenerLook lookOf(const JobState &state, JointId joint, int fastener, bool inH
         look.verdict = it.verdict();
     look.byFeel = it.byFeel();
     look.amiss = isAmiss(it);
-    look.accepted = isAccepted(it, look);
+    look.accepted = isAccepted(it);
     look.toTick = isToTick(now.progress, fastener);
     look.inHand = inHand;
     return look;

@@ -2,7 +2,6 @@
 
 #include "shape_parts.h"
 
-#include <QPainter>
 #include <QPainterPath>
 #include <QPolygonF>
 
@@ -122,17 +121,13 @@ void paintState(const Square &square, const FastenerLook &look)
 
 void paintFastener(QPainter &painter, const QRectF &area, const FastenerLook &look, const Ink &ink)
 {
-    const Ink used = look.enabled ? ink : faded(ink);
-    const QRectF box = largestSquare(area);
-    const Square square{painter, box.center(), box.width(), used};
-    painter.save();
-    painter.setRenderHint(QPainter::Antialiasing);
-    if (look.toTick)
-        pad(square);
-    if (look.inHand)
-        handRing(square);
-    paintState(square, look);
-    painter.restore();
+    paintSquare(painter, area, look.enabled ? ink : faded(ink), [&look](const Square &square) {
+        if (look.toTick)
+            pad(square);
+        if (look.inHand)
+            handRing(square);
+        paintState(square, look);
+    });
 }
 
 } // namespace asleft

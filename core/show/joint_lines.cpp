@@ -15,8 +15,7 @@ class JointLines {
 /// The torque a pass asks for, in words; empty for one that asks for none.
 QString torqueOf(const Joint &joint, std::size_t pass)
 {
-    const auto target = targetOf(joint);
-    const auto torque = torqueOfPass(joint.passes.at(pass), target ? std::optional(target->value) : std::nullopt);
+    const auto torque = wantedInPass(joint, pass);
     return torque ? jointTorqueText(joint, *torque) : QString();
 }
 
@@ -108,6 +107,16 @@ QString passesInARow(const Joint &joint)
     return names.isEmpty() ? JointLines::tr("no target") : names.join(JointLines::tr(", then ", "between passes"));
 }
 
+QString oneFastener()
+{
+    return JointLines::tr("one fastener, no order to keep");
+}
+
+bool isStar(const Joint &joint)
+{
+    return joint.text.pattern.kind == PatternKind::Circle;
+}
+
 QString targetWords(const Joint &joint)
 {
     if (!joint.target)
@@ -191,12 +200,23 @@ QString jointSpecLine(const Joint &joint)
 QString orderLine(const Joint &joint)
 {
     if (joint.order.size() < 2)
-        return JointLines::tr("one fastener, no order to keep");
+        return oneFastener();
     const QString order = QString::fromStdString(writeOrder(joint.order));
     if (!joint.orderGenerated)
         return JointLines::tr("%1 · as the manual prints it", "order").arg(order);
-    return joint.text.pattern.kind == PatternKind::Circle ? JointLines::tr("%1 · generated, as a star", "order").arg(order)
-                                                          : JointLines::tr("%1 · generated, centre outward", "order").arg(order);
+    return isStar(joint) ? JointLines::tr("%1 · generated, as a star", "order").arg(order)
+                         : JointLines::tr("%1 · generated, centre outward", "order").arg(order);
+}
+
+QString looseningLine(const Joint &joint)
+{
+    if (joint.order.size() < 2)
+        return oneFastener();
+    const QString order = QString::fromStdString(writeOrder(looseningOrder(joint.order)));
+    if (!joint.orderGenerated)
+        return JointLines::tr("loosen %1 · the reverse of the manual's order", "order").arg(order);
+    return isStar(joint) ? JointLines::tr("loosen %1 · the reverse of a generated star", "order").arg(order)
+                         : JointLines::tr("loosen %1 · generated, outside inward", "order").arg(order);
 }
 
 } // namespace asleft

@@ -1,6 +1,7 @@
 #include "joint_numbers.h"
 
 #include <show/fonts.h>
+#include <show/line_part.h>
 
 #include <QFontMetricsF>
 #include <QPolygonF>
@@ -19,23 +20,6 @@ constexpr double offFastener = 1.5; // between a text and the ring of its own fa
 constexpr int directions = 16;
 /// Among fasteners smaller than this a text stands off a little, where it does not fit close by.
 constexpr double smallFastener = 12;
-
-/// Whether a line passes through a box or ends in it.
-bool crosses(const QRectF &box, QPointF from, QPointF to)
-{
-    double enter = 0;
-    double leave = 1;
-    const auto narrow = [&](double start, double step, double low, double high) {
-        if (step == 0)
-            return start >= low && start <= high;
-        const double a = (low - start) / step;
-        const double b = (high - start) / step;
-        enter = std::max(enter, std::min(a, b));
-        leave = std::min(leave, std::max(a, b));
-        return enter <= leave;
-    };
-    return narrow(from.x(), to.x() - from.x(), box.left(), box.right()) && narrow(from.y(), to.y() - from.y(), box.top(), box.bottom());
-}
 
 QPointF direction(double turn)
 {
@@ -133,10 +117,7 @@ bool JointTexts::isFree(qsizetype index, const QRectF &box) const
 
 bool JointTexts::isOnLeg(const QRectF &box) const
 {
-    return m_linesNear.any(box, [&](qsizetype line) {
-        const QLineF &at = m_lines[static_cast<std::size_t>(line)];
-        return crosses(box, at.p1(), at.p2());
-    });
+    return m_linesNear.any(box, [&](qsizetype line) { return partWithin(m_lines[static_cast<std::size_t>(line)], box).has_value(); });
 }
 
 std::optional<QRectF> JointTexts::boxFor(qsizetype index, QSizeF text) const

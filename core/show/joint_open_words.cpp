@@ -64,26 +64,23 @@ OpenWords byFeel(const About &about)
             JointOpenWords::tr("%1, %2", "joint, what of it").arg(about.name(), unmeasured)};
 }
 
-const TickMade *decidingTick(const FastenerState *now)
+const TickMade *decidingTick(const About &about)
 {
-    for (std::size_t tick = now ? now->ticks.size() : 0; tick-- > 0;) {
-        if (now->ticks[tick].verdict)
-            return &now->ticks[tick];
-    }
-    return nullptr;
+    const FastenerState *now = about.fastenerState();
+    return now ? now->deciding() : nullptr;
 }
 
 OpenWords torqueOutside(const About &about)
 {
-    const TickMade *tick = decidingTick(about.fastenerState());
-    const QString verdict = tick ? verdictName(*tick->verdict) : JointOpenWords::tr("outside its band");
+    const TickMade *tick = decidingTick(about);
+    const QString verdict = tick && tick->verdict ? verdictName(*tick->verdict) : JointOpenWords::tr("outside its band");
     const QString torque = tick && about.joint ? tickTorqueText(*tick, *about.joint) : QString();
     return {JointOpenWords::tr("%1 %2", "fastener, verdict").arg(about.fastener(), verdict), about.note(torque)};
 }
 
 OpenWords torqueUnproved(const About &about)
 {
-    const TickMade *tick = decidingTick(about.fastenerState());
+    const TickMade *tick = decidingTick(about);
     const QString why = tick && tick->fact.outOfRange ? JointOpenWords::tr("the wrench was outside its range")
                                                       : JointOpenWords::tr("too close to call with this wrench");
     return {JointOpenWords::tr("%1 not proved tight").arg(about.fastener()), about.note(why)};

@@ -32,14 +32,23 @@ QString timesNumber(double times)
 }
 
 /// "an M8 of class 8.8": what a thread is made to bear hangs on its class.
-QString threadWords(const Joint &joint)
+QString threadWords(const PreloadCheck &check, const Joint &joint)
 {
-    const QString thread = joint.thread ? QString::fromStdString(joint.thread->name) : PreloadWords::tr("thread", "whose size is unknown");
+    const QString thread = QString::fromStdString(check.thread.name);
     const bool an = thread.startsWith(u'M');
     if (!joint.strength)
         return an ? PreloadWords::tr("an %1", "thread; M8").arg(thread) : PreloadWords::tr("a %1", "thread; 3/8-16 UNC").arg(thread);
     return an ? PreloadWords::tr("an %1 of %2", "thread, class; M8").arg(thread, strengthName(*joint.strength))
               : PreloadWords::tr("a %1 of %2", "thread, class; 3/8-16 UNC").arg(thread, strengthName(*joint.strength));
+}
+
+/// Where the fasteners differ, with the thread that is meant.
+QString forceWords(const PreloadCheck &check, const Joint &joint)
+{
+    const QString number = forceNumber(check.newtons);
+    const bool own = joint.thread && joint.thread->name == check.thread.name;
+    return own ? PreloadWords::tr("%1 N", "force").arg(number)
+               : PreloadWords::tr("%1 N in the %2", "force, thread").arg(number, QString::fromStdString(check.thread.name));
 }
 
 /// Too little is as much a slip of the unit as too much.
@@ -102,7 +111,7 @@ QString singleUseCaution(const Joint &joint)
 
 QString preloadSentence(const PreloadCheck &check, const Joint &joint)
 {
-    const QString force = PreloadWords::tr("%1 N", "force").arg(forceNumber(check.newtons));
+    const QString force = forceWords(check, joint);
     if (!check.shareOfProof)
         return joint.strength ? PreloadWords::tr("%1; its class gives no proof load for this size").arg(force)
                               : PreloadWords::tr("%1; without its class the share of proof load is not known").arg(force);
@@ -113,11 +122,10 @@ QString preloadSentence(const PreloadCheck &check, const Joint &joint)
 
 QString preloadQuestion(const PreloadCheck &check, const Joint &joint)
 {
-    const auto target = targetOf(joint);
-    if (!check.doubt || !target)
+    if (!check.doubt)
         return {};
-    const QString off = howFarOff(check.doubt->times, threadWords(joint));
-    const QString torque = torqueText(target->value, target->unit);
+    const QString off = howFarOff(check.doubt->times, threadWords(check, joint));
+    const QString torque = torqueText(check.torque.value, check.torque.unit);
     if (!check.doubt->meant || !check.doubt->meantValue)
         return PreloadWords::tr("%1 %2. Compare it with the manual, or say why it is right.",
                                 "torque, is so many times what a thread takes")

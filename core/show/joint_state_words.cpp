@@ -24,24 +24,19 @@ const Typed<Torque> *shownOnWrench(const TicksFact &fact)
     return fact.how == TickHow::ReadTool && fact.reading ? &*fact.reading : nullptr;
 }
 
-/// The band a tick was judged by: the one printed in the wrench's own system.
-const Band<Torque> *judgedBy(const TickMade &tick, const Joint &joint)
-{
-    const Typed<Torque> *shown = shownOnWrench(tick.fact);
-    if (!joint.target)
-        return nullptr;
-    return shown ? &joint.target->printedFor(shown->unit) : &joint.target->first;
-}
-
+/// As the manual prints it in the wrench's own system.
 TorqueUnit unitOfTick(const TickMade &tick, const Joint &joint)
 {
-    const Band<Torque> *band = judgedBy(tick, joint);
-    return band ? band->unit : unitOf(joint);
+    const Typed<Torque> *shown = shownOnWrench(tick.fact);
+    const auto target = targetOf(joint, shown ? std::optional(shown->unit) : std::nullopt);
+    return target ? target->unit : unitOf(joint);
 }
 
 std::optional<Torque> limitBroken(const TickMade &tick, const Joint &joint)
 {
-    const Band<Torque> *band = judgedBy(tick, joint);
+    const auto pass = static_cast<std::size_t>(std::max(0, tick.tick.place.pass));
+    const Typed<Torque> *shown = shownOnWrench(tick.fact);
+    const Band<Torque> *band = shown && pass < joint.passes.size() ? bandOfPass(joint, pass, shown->unit) : nullptr;
     if (band && tick.verdict == Verdict::Low)
         return band->low;
     return band && tick.verdict == Verdict::High ? band->high : std::nullopt;

@@ -28,6 +28,14 @@ QString calibrationText(const ToolReach &reach, const TorqueTool &tool)
                                     : JointToolWords::tr("calibration due %1").arg(day);
 }
 
+/// A wrench may be marked for less than it is tested at.
+QString belowTestText(const TorqueTool &tool)
+{
+    constexpr std::int64_t testedFrom = 5; // a fifth of the largest torque: ISO 6789
+    const Torque least = Torque::ofSmallest(tool.most.value.smallest() / testedFrom);
+    return JointToolWords::tr("below where it is tested, from %1", "torque").arg(torqueText(least, tool.most.unit));
+}
+
 /// Why a tool misses: its range, or an adapter that cannot be reckoned.
 QString missText(const ToolReach &reach, const Tool &tool)
 {
@@ -135,7 +143,7 @@ QString reachSentence(const ToolReach &reach, const Tool &tool)
     QStringList parts{deviationText(reach.deviation),
                       JointToolWords::tr("at %1 % of its range").arg(std::lround(reach.shareOfRange * hundredPercent))};
     if (!reach.wellInside)
-        parts.append(JointToolWords::tr("below where it is tested"));
+        parts.append(belowTestText(*tool.torque));
     parts.append(calibrationText(reach, *tool.torque));
     return parts.join(JointToolWords::tr(", ", "between what is said of a tool"));
 }
@@ -164,7 +172,7 @@ QString toolWantedLine(const ToolWanted &wanted, const Joint &joint, const Rack 
     QString line = JointToolWords::tr("%1: %2, %3, %4", "torque, tool, set or read, deviation")
                        .arg(torque, toolName(*tool), setOrRead(*tool), deviationText(best.deviation));
     if (!best.wellInside)
-        line = JointToolWords::tr("%1, below where it is tested", "line of the tool list").arg(line);
+        line = JointToolWords::tr("%1, %2", "line of the tool list, what is worth knowing").arg(line, belowTestText(*tool->torque));
     return best.calibrationOverdue ? JointToolWords::tr("%1, calibration overdue", "line of the tool list").arg(line) : line;
 }
 

@@ -2,7 +2,6 @@
 
 #include "shape_parts.h"
 
-#include <QPainter>
 #include <QPainterPath>
 #include <QtMath>
 
@@ -158,35 +157,28 @@ double ringRadius(double side)
 
 void paintPoint(QPainter &painter, const QRectF &area, const PointLook &look, const Ink &ink)
 {
-    const Ink used = look.enabled ? ink : faded(ink);
-    const QRectF box = largestSquare(area);
-    const Square square{painter, box.center(), box.width(), used};
-    painter.save();
-    painter.setRenderHint(QPainter::Antialiasing);
-    paintHere(square, look.here);
-    if (look.inHand)
-        handRing(square);
-    paintState(square, look);
-    painter.restore();
+    paintSquare(painter, area, look.enabled ? ink : faded(ink), [&look](const Square &square) {
+        paintHere(square, look.here);
+        if (look.inHand)
+            handRing(square);
+        paintState(square, look);
+    });
 }
 
 void paintStep(QPainter &painter, const QRectF &area, StepLook look, const Ink &ink)
 {
-    const QRectF box = largestSquare(area);
-    const Square square{painter, box.center(), box.width(), ink};
-    painter.save();
-    painter.setRenderHint(QPainter::Antialiasing);
-    if (look == StepLook::Done) {
-        disc(square, square.body(), ink.accent);
-        stroke(square);
-    } else {
-        outline(square, ink.shape);
-    }
-    if (look == StepLook::InHand)
-        disc(square, square.body() * 0.42, ink.shape);
-    if (look == StepLook::Begun)
-        lowerHalf(square, square.body() - 1.6 * square.outline());
-    painter.restore();
+    paintSquare(painter, area, ink, [look](const Square &square) {
+        if (look == StepLook::Done) {
+            disc(square, square.body(), square.ink.accent);
+            stroke(square);
+        } else {
+            outline(square, square.ink.shape);
+        }
+        if (look == StepLook::InHand)
+            disc(square, square.body() * 0.42, square.ink.shape);
+        if (look == StepLook::Begun)
+            lowerHalf(square, square.body() - 1.6 * square.outline());
+    });
 }
 
 } // namespace asleft

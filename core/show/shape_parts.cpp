@@ -1,7 +1,5 @@
 #include "shape_parts.h"
 
-#include <QPainter>
-
 namespace asleft::parts {
 
 QPen flatPen(const QColor &colour, double width)

@@ -4,14 +4,13 @@
 
 #include <measure/judge.h>
 
+#include <QPainter>
 #include <QPen>
 #include <QPointF>
 #include <QRectF>
 
 #include <algorithm>
 #include <optional>
-
-class QPainter;
 
 /// What the shapes of points, steps and fasteners are put together from.
 namespace asleft::parts {
@@ -35,6 +34,16 @@ struct Square {
 };
 
 QRectF largestSquare(const QRectF &area);
+/// Paints into the largest centred square of `area`, and leaves the painter as it was.
+template <class Paint>
+void paintSquare(QPainter &painter, const QRectF &area, const Ink &ink, Paint paint)
+{
+    const QRectF box = largestSquare(area);
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    paint(Square{painter, box.center(), box.width(), ink});
+    painter.restore();
+}
 /// The same ink for what cannot be used now.
 Ink faded(Ink ink);
 QPen flatPen(const QColor &colour, double width);

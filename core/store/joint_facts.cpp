@@ -5,7 +5,7 @@
 namespace asleft::store {
 namespace {
 
-// The table that lists an act's fasteners, places or ticks is named by the statements its functions are given.
+// What an act lists stands in a table of its own, in the order of `place`: fasteners, places or ticks.
 
 template <class List, class ValuesOf>
 Done writeList(Connection &connection, ActSeq act, std::string_view sql, const List &list, ValuesOf valuesOf)
@@ -16,14 +16,39 @@ Done writeList(Connection &connection, ActSeq act, std::string_view sql, const L
     return {};
 }
 
-Done writeFasteners(Connection &connection, ActSeq act, std::string_view sql, const std::vector<int> &fasteners)
+template <class Make>
+auto readList(Connection &connection, ActSeq act, const std::string &table, const std::string &columns, Make make)
 {
-    return writeList(connection, act, sql, fasteners, [](int fastener) { return values(fastener); });
+    return allRows(connection, "SELECT " + columns + " FROM " + table + " WHERE act = ? ORDER BY place", values(act), make);
 }
 
-Result<std::vector<int>> readFasteners(Connection &connection, ActSeq act, std::string_view sql)
+/// The same of a list that no act is without.
+template <class Make>
+auto readSome(Connection &connection, ActSeq act, const std::string &table, const std::string &columns, Make make)
 {
-    return allRows(connection, sql, values(act), [](Row &row) { return row.small(); });
+    auto list = readList(connection, act, table, columns, make);
+    if (list && list->empty())
+        list = tl::unexpected(damagedAct(connection, act));
+    return list;
+}
+
+/// After the fact's own row, if that was written.
+Done writeFasteners(Connection &connection, ActSeq act, const std::string &table, const std::vector<int> &fasteners, const Done &row)
+{
+    if (!row)
+        return row;
+    return writeList(connection, act, "INSERT INTO " + table + " (act, place, fastener) VALUES (?, ?, ?)", fasteners,
+                     [](int fastener) { return values(fastener); });
+}
+
+Result<std::vector<int>> readFasteners(Connection &connection, ActSeq act, const std::string &table)
+{
+    return readList(connection, act, table, "fastener", [](Row &row) { return row.small(); });
+}
+
+Result<std::vector<int>> readSomeFasteners(Connection &connection, ActSeq act, const std::string &table)
+{
+    return readSome(connection, act, table, "fastener", [](Row &row) { return row.small(); });
 }
 
 QVariantList placeValues(const TickPlace &place)
@@ -81,17 +106,16 @@ TicksFact ticksOf(Row &row, std::vector<Tick> ticks)
 
 Done writeLoosened(Connection &connection, ActSeq act, const LoosenedFact &fact)
 {
-    const Done done = connection.run("INSERT INTO fact_loosened (act, joint, revision, how, torque, torque_unit, torque_text, tool, note) "
-                                     "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)",
-                                     values(act, fact.joint, fact.revision, fact.how, amountOf(fact.torque), unitOf(fact.torque),
-                                            textOf(fact.torque), fact.tool, fact.note));
-    return done ? writeFasteners(connection, act, "INSERT INTO loosened_fastener (act, place, fastener) VALUES (?, ?, ?)", fact.fasteners)
-                : done;
+    const Done row = connection.run("INSERT INTO fact_loosened (act, joint, revision, how, torque, torque_unit, torque_text, tool, note) "
+                                    "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)",
+                                    values(act, fact.joint, fact.revision, fact.how, amountOf(fact.torque), unitOf(fact.torque),
+                                           textOf(fact.torque), fact.tool, fact.note));
+    return writeFasteners(connection, act, "loosened_fastener", fact.fasteners, row);
 }
 
 Result<Fact> readLoosened(Connection &connection, ActSeq act)
 {
-    return withList(readFasteners(connection, act, "SELECT fastener FROM loosened_fastener WHERE act = ? ORDER BY place"), connection, act,
+    return withList(readSomeFasteners(connection, act, "loosened_fastener"), connection, act,
                     "SELECT joint, revision, how, torque, torque_unit, torque_text, tool, note FROM fact_loosened WHERE act = ?",
                     [](Row &row, std::vector<int> &&fasteners) {
                         return LoosenedFact{
@@ -120,10 +144,7 @@ Done writeTicks(Connection &connection, ActSeq act, const TicksFact &fact)
 Result<Fact> readTicks(Connection &connection, ActSeq act)
 {
     static const std::string select = "SELECT " + ticksColumns + " FROM fact_ticks WHERE act = ?";
-    auto ticks =
-        allRows(connection, "SELECT fastener, pass, round, moved FROM tick WHERE act = ? ORDER BY place", values(act), [](Row &row) {
-            return Tick{placeOf(row), row.flag()};
-        });
+    auto ticks = readSome(connection, act, "tick", "fastener, pass, round, moved", [](Row &row) { return Tick{placeOf(row), row.flag()}; });
     return withList(std::move(ticks), connection, act, select,
                     [](Row &row, std::vector<Tick> &&ticks) { return ticksOf(row, std::move(ticks)); });
 }
@@ -139,8 +160,7 @@ Done writeUnticked(Connection &connection, ActSeq act, const UntickedFact &fact)
 
 Result<Fact> readUnticked(Connection &connection, ActSeq act)
 {
-    auto places =
-        allRows(connection, "SELECT fastener, pass, round FROM unticked_place WHERE act = ? ORDER BY place", values(act), placeOf);
+    auto places = readSome(connection, act, "unticked_place", "fastener, pass, round", placeOf);
     return withList(std::move(places), connection, act, "SELECT joint FROM fact_unticked WHERE act = ?",
                     [](Row &row, std::vector<TickPlace> &&places) {
                         return UntickedFact{row.id<JointId>(), std::move(places)};
@@ -161,14 +181,13 @@ Result<Fact> readJointBegun(Connection &connection, ActSeq act)
 
 Done writeFitted(Connection &connection, ActSeq act, const FittedFact &fact)
 {
-    const Done done = connection.run("INSERT INTO fact_fitted (act, joint, fitted) VALUES (?, ?, ?)", values(act, fact.joint, fact.fitted));
-    return done ? writeFasteners(connection, act, "INSERT INTO fitted_fastener (act, place, fastener) VALUES (?, ?, ?)", fact.fasteners)
-                : done;
+    const Done row = connection.run("INSERT INTO fact_fitted (act, joint, fitted) VALUES (?, ?, ?)", values(act, fact.joint, fact.fitted));
+    return writeFasteners(connection, act, "fitted_fastener", fact.fasteners, row);
 }
 
 Result<Fact> readFitted(Connection &connection, ActSeq act)
 {
-    return withList(readFasteners(connection, act, "SELECT fastener FROM fitted_fastener WHERE act = ? ORDER BY place"), connection, act,
+    return withList(readSomeFasteners(connection, act, "fitted_fastener"), connection, act,
                     "SELECT joint, fitted FROM fact_fitted WHERE act = ?", [](Row &row, std::vector<int> &&fasteners) {
                         return FittedFact{row.id<JointId>(), std::move(fasteners), row.word<Fitted>()};
                     });
@@ -176,30 +195,31 @@ Result<Fact> readFitted(Connection &connection, ActSeq act)
 
 Done writeAccepted(Connection &connection, ActSeq act, const AcceptedFact &fact)
 {
-    const Done done = connection.run("INSERT INTO fact_accepted (act, joint, what, reason) VALUES (?, ?, ?, ?)",
-                                     values(act, fact.joint, fact.what, fact.reason));
-    return done ? writeFasteners(connection, act, "INSERT INTO accepted_fastener (act, place, fastener) VALUES (?, ?, ?)", fact.fasteners)
-                : done;
+    const Done row = connection.run("INSERT INTO fact_accepted (act, joint, what, reason) VALUES (?, ?, ?, ?)",
+                                    values(act, fact.joint, fact.what, fact.reason));
+    return writeFasteners(connection, act, "accepted_fastener", fact.fasteners, row);
 }
 
 Result<Fact> readAccepted(Connection &connection, ActSeq act)
 {
-    return withList(readFasteners(connection, act, "SELECT fastener FROM accepted_fastener WHERE act = ? ORDER BY place"), connection, act,
+    return withList(readFasteners(connection, act, "accepted_fastener"), connection, act,
                     "SELECT joint, what, reason FROM fact_accepted WHERE act = ?", [](Row &row, std::vector<int> &&fasteners) {
-                        return AcceptedFact{row.id<JointId>(), row.word<AcceptedWhat>(), std::move(fasteners), row.text()};
+                        AcceptedFact fact{row.id<JointId>(), row.word<AcceptedWhat>(), std::move(fasteners), row.text()};
+                        if ((fact.what == AcceptedWhat::Unsettled) != fact.fasteners.empty())
+                            row.refuse();
+                        return fact;
                     });
 }
 
 Done writeFinding(Connection &connection, ActSeq act, const FindingFact &fact)
 {
-    const Done done = connection.run("INSERT INTO fact_finding (act, joint, text) VALUES (?, ?, ?)", values(act, fact.joint, fact.text));
-    return done ? writeFasteners(connection, act, "INSERT INTO finding_fastener (act, place, fastener) VALUES (?, ?, ?)", fact.fasteners)
-                : done;
+    const Done row = connection.run("INSERT INTO fact_finding (act, joint, text) VALUES (?, ?, ?)", values(act, fact.joint, fact.text));
+    return writeFasteners(connection, act, "finding_fastener", fact.fasteners, row);
 }
 
 Result<Fact> readFinding(Connection &connection, ActSeq act)
 {
-    return withList(readFasteners(connection, act, "SELECT fastener FROM finding_fastener WHERE act = ? ORDER BY place"), connection, act,
+    return withList(readFasteners(connection, act, "finding_fastener"), connection, act,
                     "SELECT joint, text FROM fact_finding WHERE act = ?", [](Row &row, std::vector<int> &&fasteners) {
                         return FindingFact{row.id<JointId>(), std::move(fasteners), row.text()};
                     });

@@ -121,32 +121,41 @@ Result<std::optional<SpecBand<Torque>>> targetIn(Connection &connection, std::in
     return pairOf(*std::move(bands));
 }
 
+/// Puts what was read where it belongs.
+template <class Read, class Place>
+Done keep(Result<Read> read, Place &place)
+{
+    return std::move(read).map([&](Read &&value) { place = std::move(value); });
+}
+
+/// As readJoint() leaves them: only looked through.
+Done checkPattern(const Pattern &pattern)
+{
+    Pattern checked;
+    Done sound = keep(checkedPattern(pattern), checked);
+    for (auto place = pattern.places.begin(); sound && place != pattern.places.end(); ++place) {
+        std::optional<Thread> thread;
+        if (!place->thread.empty())
+            sound = keep(parseThread(place->thread), thread);
+    }
+    return sound;
+}
+
+Done checkPasses(const Joint &joint)
+{
+    const auto target = targetOf(joint);
+    return checkPasses(joint.passes, {target ? std::optional(target->value) : std::nullopt, joint.text.settle != SettleGround::No});
+}
+
 /// Reads what stands in a revision's row the house's way; refuses what the joints' own readers refuse.
 Done understand(Head &head)
 {
     Joint &joint = head.joint;
-    if (head.thread) {
-        auto thread = parseThread(*head.thread);
-        if (!thread)
-            return tl::unexpected(thread.error());
-        joint.thread = *std::move(thread);
-    }
-    if (auto pattern = checkedPattern(joint.text.pattern); !pattern)
-        return tl::unexpected(pattern.error());
-    for (const FastenerPlace &place : joint.text.pattern.places)
-        if (!place.thread.empty())
-            if (auto thread = parseThread(place.thread); !thread)
-                return tl::unexpected(thread.error());
-    auto order = parseOrder(head.order, joint.text.pattern);
-    if (!order)
-        return tl::unexpected(order.error());
-    joint.order = *std::move(order);
-    auto passes = parsePasses(head.passes, joint.text.unit);
-    if (!passes)
-        return tl::unexpected(passes.error());
-    joint.passes = *std::move(passes);
-    const auto target = targetOf(joint);
-    return checkPasses(joint.passes, {target ? std::optional(target->value) : std::nullopt, joint.text.settle != SettleGround::No});
+    return (head.thread ? keep(parseThread(*head.thread), joint.thread) : Done())
+        .and_then([&] { return checkPattern(joint.text.pattern); })
+        .and_then([&] { return keep(parseOrder(head.order, joint.text.pattern), joint.order); })
+        .and_then([&] { return keep(parsePasses(head.passes, joint.text.unit), joint.passes); })
+        .and_then([&] { return checkPasses(joint); });
 }
 
 Result<Joint> whole(Connection &connection, Head head)

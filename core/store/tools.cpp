@@ -2,6 +2,7 @@
 
 #include "connection.h"
 
+#include <algorithm>
 #include <limits>
 
 namespace asleft {
@@ -97,6 +98,36 @@ Result<std::vector<Typed<Length>>> leavesOf(Connection &connection, ToolId id)
     });
 }
 
+/// A row of tool_calibration.
+struct Calibration {
+    ToolId tool;
+    std::optional<std::chrono::sys_days> due;
+};
+
+/// The last one of each tool that has any.
+Result<std::vector<Calibration>> calibrations(Connection &connection)
+{
+    return allRows(connection, "SELECT tool, due FROM tool_calibration WHERE id IN (SELECT max(id) FROM tool_calibration GROUP BY tool)",
+                   {}, [](Row &row) {
+                       return Calibration{row.id<ToolId>(), row.dayIfAny()};
+                   });
+}
+
+/// What was said last of each wrench; only a torque wrench is ever due.
+Done calibrate(Connection &connection, std::vector<Tool> &tools)
+{
+    const auto known = calibrations(connection);
+    if (!known)
+        return tl::unexpected(known.error());
+    for (const Calibration &calibration : *known) {
+        const auto tool = std::ranges::find(tools, calibration.tool, &Tool::id);
+        if (tool == tools.end() || !tool->torque)
+            return fail(ErrorKind::Damaged, connection.path(), "calibration of tool " + std::to_string(calibration.tool.key()));
+        tool->torque->calibrationDue = calibration.due;
+    }
+    return {};
+}
+
 } // namespace
 
 Result<ToolId> insertTool(Transaction &transaction, const Tool &tool)
@@ -118,6 +149,11 @@ Result<ToolId> insertTool(Transaction &transaction, const Tool &tool)
     return id;
 }
 
+Done insertCalibration(Transaction &transaction, ToolId wrench, std::optional<std::chrono::sys_days> due, Moment at)
+{
+    return Inside::of(transaction).run("INSERT INTO tool_calibration (tool, due, at_ms) VALUES (?, ?, ?)", values(wrench, due, at));
+}
+
 Result<std::vector<Tool>> tools(Database &database)
 {
     static const std::string select = "SELECT id, " + toolColumns + " FROM tool ORDER BY id";
@@ -131,6 +167,8 @@ Result<std::vector<Tool>> tools(Database &database)
             return tl::unexpected(leaves.error());
         tool.leaves = *std::move(leaves);
     }
+    if (const Done calibrated = calibrate(connection, *tools); !calibrated)
+        return tl::unexpected(calibrated.error());
     return tools;
 }
 

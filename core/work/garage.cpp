@@ -69,13 +69,38 @@ std::string trimmedText(std::string_view text)
     return std::string(text);
 }
 
+Done shortEnough(std::initializer_list<std::string_view> texts, std::size_t most)
+{
+    for (const std::string_view text : texts) {
+        if (text.size() > most)
+            return fail(ErrorKind::TextTooLong, std::to_string(text.size()), std::to_string(most));
+    }
+    return {};
+}
+
+Result<std::string> checkedNote(std::string_view text)
+{
+    std::string note = trimmedText(text);
+    if (const Done fits = shortEnough({note}, longestNote); !fits)
+        return tl::unexpected(fits.error());
+    return note;
+}
+
+Result<std::string> checkedReason(std::string_view text)
+{
+    auto reason = checkedNote(text);
+    if (reason && reason->empty())
+        return fail(ErrorKind::ReasonMissing);
+    return reason;
+}
+
 Result<std::string> checkedName(std::string_view text, const char *field)
 {
     std::string name = trimmedText(text);
     if (name.empty())
         return fail(ErrorKind::NameMissing, field);
-    if (name.size() > longestName)
-        return fail(ErrorKind::TextTooLong, std::to_string(name.size()), std::to_string(longestName));
+    if (const Done fits = shortEnough({name}); !fits)
+        return tl::unexpected(fits.error());
     return name;
 }
 

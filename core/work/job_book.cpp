@@ -105,7 +105,10 @@ Result<ActSeq> JobBook::keepAsLeft(PointId point, std::string_view reason)
     const PointState &now = m_state.point(point);
     if (now.stage != PointStage::Left || !now.left || now.settled())
         return fail(ErrorKind::NothingToKeep, namesOf(*m_state.frame, {point}));
-    return log(KeepFact{now.left->seq, point, trimmedText(reason)});
+    auto why = checkedNote(reason);
+    if (!why)
+        return tl::unexpected(why.error());
+    return log(KeepFact{now.left->seq, point, std::move(*why)});
 }
 
 Result<ActSeq> JobBook::sendToCheckAgain(const std::vector<PointId> &points, Disturbance cause, std::string_view why)
@@ -119,7 +122,10 @@ Result<ActSeq> JobBook::sendToCheckAgain(const std::vector<PointId> &points, Dis
     std::ranges::copy_if(points, std::back_inserter(left), [&](PointId point) { return m_state.point(point).stage == PointStage::Left; });
     if (left.empty())
         return fail(ErrorKind::NotFound, "point that was left");
-    return log(CheckAgainFact{std::move(left), trimmedText(why), cause});
+    auto note = checkedNote(why);
+    if (!note)
+        return tl::unexpected(note.error());
+    return log(CheckAgainFact{std::move(left), std::move(*note), cause});
 }
 
 Result<ActSeq> JobBook::choosePlan(const CrankPlan &plan)
@@ -131,8 +137,11 @@ Result<ActSeq> JobBook::markStepDone(StepId step)
 {
     if (const Done may = mayAct(); !may)
         return tl::unexpected(may.error());
-    if (!m_state.frame->step(step))
+    const Step *line = m_state.frame->step(step);
+    if (!line)
         return fail(ErrorKind::WrongJob, "step");
+    if (line->kind == StepKind::Tighten && line->joint)
+        return fail(ErrorKind::StepByFasteners, line->title);
     return logOnce(StepDoneFact{step}, m_state.stepsDone.contains(step));
 }
 

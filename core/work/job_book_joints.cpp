@@ -1,5 +1,6 @@
 // The acts on joints.
 #include <work/job_book.h>
+#include <work/workshop.h>
 
 #include "inside.h"
 #include "joint_entries.h"
@@ -39,6 +40,39 @@ Result<std::vector<int>> acceptable(const Joint &joint, const JointState &state,
     return having;
 }
 
+/// Refuses where another seat has made another revision of what was shown.
+Done asShown(std::optional<int> revision, const Joint &joint)
+{
+    return revision && *revision != joint.revision ? Done(fail(ErrorKind::JointChanged, joint.text.name)) : Done{};
+}
+
+/// The last tick of a fastener.
+const TickMade *lastTick(const FastenerState &fastener)
+{
+    return fastener.ticks.empty() ? nullptr : &fastener.ticks.back();
+}
+
+const TickMade *decidingTick(const FastenerState &fastener)
+{
+    return fastener.deciding();
+}
+
+/// Takes the tick `first` finds back, and all on top of it; nothing where it finds none.
+std::optional<UntickedFact> takenBackFrom(const JobState &state, JointId joint, int number, const TickMade *(*first)(const FastenerState &))
+{
+    const auto known = state.joints.find(joint);
+    if (known == state.joints.end())
+        return std::nullopt;
+    const auto fastener = known->second.fasteners.find(number);
+    const TickMade *from = fastener == known->second.fasteners.end() ? nullptr : first(fastener->second);
+    if (!from)
+        return std::nullopt;
+    UntickedFact unticked{joint, {}};
+    for (const TickMade *made = from; made <= &fastener->second.ticks.back(); ++made)
+        unticked.places.push_back(made->tick.place);
+    return unticked;
+}
+
 } // namespace
 
 Result<const Joint *> JobBook::jointToWork(JointId id)
@@ -57,6 +91,8 @@ Result<ActSeq> JobBook::loosen(const LoosenEntry &entry)
     const auto joint = jointToWork(entry.joint);
     if (!joint)
         return tl::unexpected(joint.error());
+    if (const Done same = asShown(entry.revision, **joint); !same)
+        return tl::unexpected(same.error());
     auto loosened = loosenedFrom(entry, **joint, *m_state.frame);
     if (!loosened)
         return tl::unexpected(loosened.error());
@@ -68,7 +104,9 @@ Result<ActSeq> JobBook::tick(const TickEntry &entry)
     const auto joint = jointToWork(entry.joint);
     if (!joint)
         return tl::unexpected(joint.error());
-    auto ticks = ticksFrom(entry, **joint, *m_state.frame, calendarDay(m_garage.now()));
+    if (const Done same = asShown(entry.revision, **joint); !same)
+        return tl::unexpected(same.error());
+    auto ticks = ticksFrom(entry, **joint, *m_state.frame, localDay(m_garage.now()));
     if (!ticks)
         return tl::unexpected(ticks.error());
     if (!arrivedBefore(*ticks)) {
@@ -78,13 +116,11 @@ Result<ActSeq> JobBook::tick(const TickEntry &entry)
     return log(std::move(*ticks));
 }
 
-Result<ActSeq> JobBook::untick(JointId joint, int fastener)
+Result<ActSeq> JobBook::untickFrom(JointId joint, int fastener, const TickMade *(*first)(const FastenerState &))
 {
-    const auto isThis = [&](const Fact &fact) {
-        const auto *unticked = std::get_if<UntickedFact>(&fact);
-        return unticked && unticked->joint == joint && unticked->places.front().fastener == fastener;
-    };
-    const auto arrived = catchUpToTakeBack(isThis);
+    // As it stood when it was said: one that failed then and was on disk all the same says just this.
+    const auto before = takenBackFrom(m_state, joint, fastener, first);
+    const auto arrived = catchUpToTakeBack([&](const Fact &fact) { return before && fact == Fact(*before); });
     if (!arrived)
         return tl::unexpected(arrived.error());
     if (*arrived)
@@ -94,11 +130,20 @@ Result<ActSeq> JobBook::untick(JointId joint, int fastener)
         return tl::unexpected(known.error());
     if (const auto there = fastenersIn(**known, {fastener}); !there)
         return tl::unexpected(there.error());
-    const auto &fasteners = m_state.joints.at(joint).fasteners;
-    const auto state = fasteners.find(fastener);
-    if (state == fasteners.end() || state->second.ticks.empty())
+    auto unticked = takenBackFrom(m_state, joint, fastener, first);
+    if (!unticked)
         return fail(ErrorKind::NotTicked, std::to_string(fastener));
-    return log(UntickedFact{joint, {state->second.ticks.back().tick.place}});
+    return log(std::move(*unticked));
+}
+
+Result<ActSeq> JobBook::untick(JointId joint, int fastener)
+{
+    return untickFrom(joint, fastener, lastTick);
+}
+
+Result<ActSeq> JobBook::untickTarget(JointId joint, int fastener)
+{
+    return untickFrom(joint, fastener, decidingTick);
 }
 
 Result<ActSeq> JobBook::sayFitted(JointId joint, const std::vector<int> &fasteners, Fitted fitted)
@@ -122,9 +167,10 @@ Result<ActSeq> JobBook::acceptJoint(JointId joint, AcceptedWhat what, const std:
     const auto known = jointToWork(joint);
     if (!known)
         return tl::unexpected(known.error());
-    std::string why = trimmedText(reason);
-    if (why.empty())
-        return fail(ErrorKind::ReasonMissing);
+    auto checked = checkedReason(reason);
+    if (!checked)
+        return tl::unexpected(checked.error());
+    std::string why = std::move(*checked);
     auto numbers = acceptable(**known, m_state.joints.at(joint), what, fasteners);
     if (numbers)
         return log(AcceptedFact{joint, what, std::move(*numbers), std::move(why)});
@@ -152,7 +198,10 @@ Result<ActSeq> JobBook::noteFinding(JointId joint, const std::vector<int> &faste
     const auto known = jointToWork(joint);
     if (!known)
         return tl::unexpected(known.error());
-    FindingFact finding{joint, {}, trimmedText(text)};
+    auto checked = checkedNote(text);
+    if (!checked)
+        return tl::unexpected(checked.error());
+    FindingFact finding{joint, {}, std::move(*checked)};
     if (finding.text.empty())
         return fail(ErrorKind::EmptyText);
     if (!fasteners.empty()) {

@@ -50,19 +50,35 @@ Result<const Tool *> knownTool(const JobFrame &frame, const std::optional<ToolId
     return tool;
 }
 
+/// A tool of the rack, where one is named, that `fits` what it is used for.
+template <class Fits>
+Done rightTool(const JobFrame &frame, const std::optional<ToolId> &id, const char *what, Fits fits)
+{
+    if (!id)
+        return {};
+    return knownTool(frame, id, what).and_then([&](const Tool *tool) {
+        return fits(*tool) ? Done{} : Done(fail(ErrorKind::ToolNotThat, tool->name));
+    });
+}
+
 /// An adapter that changes what the fastener gets; others are not kept.
 Result<std::optional<FitUsed>> fitOf(const TickEntry &entry, const JobFrame &frame)
 {
-    if (!entry.fit || changesNothing(entry.fit->fit))
+    if (!entry.fit)
         return std::optional<FitUsed>{};
-    if (entry.fit->adapter && !frame.tool(*entry.fit->adapter))
-        return fail(ErrorKind::NotFound, "adapter");
-    return entry.fit;
+    const Done right = rightTool(frame, entry.fit->adapter, "adapter", [&](const Tool &tool) {
+        return tool.kind == ToolKind::Adapter && tool.length && tool.length->value == entry.fit->fit.length;
+    });
+    if (!right)
+        return tl::unexpected(right.error());
+    return changesNothing(entry.fit->fit) ? std::optional<FitUsed>{} : entry.fit;
 }
 
-bool outside(const TorqueTool &wrench, Torque shown)
+/// What the wrench is worth at what it is set to or shows, that day.
+void fillWorth(TicksFact &ticks, const TorqueTool &wrench, Torque shown, std::chrono::sys_days today)
 {
-    return shown < wrench.least.value || shown > wrench.most.value;
+    ticks.outOfRange = shown < wrench.least.value || shown > wrench.most.value;
+    ticks.calibrationOverdue = wrench.calibrationDue && *wrench.calibrationDue < today;
 }
 
 /// Expanded, at the fastener.
@@ -77,7 +93,6 @@ Done fillReading(TicksFact &ticks, const TickEntry &entry, const TorqueTool &wre
     if (!entry.reading)
         return fail(ErrorKind::EmptyText);
     ticks.reading = entry.reading;
-    ticks.outOfRange = outside(wrench, entry.reading->value);
     if (rule != DecisionRule::WithUncertainty)
         return {};
     const auto uncertainty = uncertaintyThere(ticks, wrench);
@@ -87,7 +102,25 @@ Done fillReading(TicksFact &ticks, const TickEntry &entry, const TorqueTool &wre
     return {};
 }
 
-Done fillWrench(TicksFact &ticks, const TickEntry &entry, Torque wanted, const JobFrame &frame, std::chrono::sys_days today)
+/// What a pass sets a wrench to; of one that is read too: it refuses what is no wrench, and a lever that is wanted and unknown.
+Result<Typed<Torque>> settingThere(const Tool &tool, const Joint &joint, std::size_t pass, const std::optional<FitUsed> &fit)
+{
+    if (!tool.torque)
+        return fail(ErrorKind::ToolNotForTorque, tool.name);
+    const TorqueUnit unit = tool.torque->most.unit;
+    const auto wanted = wantedInPass(joint, pass, unit);
+    Q_ASSERT(wanted); // the passes of a joint that was read ask for no torque there is none of
+    return settingOn(tool, *wanted, fit ? std::optional(fit->fit) : std::nullopt, bandOfPass(joint, pass, unit));
+}
+
+/// Refuses where the wrench was to be set to something else by what was shown.
+Done settingAsShown(const std::optional<Typed<Torque>> &shown, const Typed<Torque> &setting, const Joint &joint)
+{
+    const bool same = !shown || (shown->value == setting.value && shown->unit == setting.unit);
+    return same ? Done{} : Done(fail(ErrorKind::JointChanged, joint.text.name));
+}
+
+Done fillWrench(TicksFact &ticks, const TickEntry &entry, const Joint &joint, const JobFrame &frame, std::chrono::sys_days today)
 {
     const auto tool = knownTool(frame, entry.tool, "torque wrench");
     if (!tool)
@@ -95,65 +128,49 @@ Done fillWrench(TicksFact &ticks, const TickEntry &entry, Torque wanted, const J
     const auto fit = fitOf(entry, frame);
     if (!fit)
         return tl::unexpected(fit.error());
-    // Of a wrench that is read too: it refuses what is no wrench, and a lever that is wanted and unknown.
-    const auto setting = settingOn(**tool, wanted, *fit ? std::optional((*fit)->fit) : std::nullopt);
+    const auto setting = settingThere(**tool, joint, static_cast<std::size_t>(entry.places.front().pass), *fit);
     if (!setting)
         return tl::unexpected(setting.error());
+    if (Done same = settingAsShown(entry.setting, *setting, joint); !same)
+        return same;
     const TorqueTool &wrench = *(*tool)->torque;
     ticks.tool = entry.tool;
     ticks.fit = *fit;
     if (ticks.fit)
         ticks.lever = wrench.lever;
-    ticks.calibrationOverdue = wrench.calibrationDue && *wrench.calibrationDue < today;
-    if (ticks.how == TickHow::ReadTool)
-        return fillReading(ticks, entry, wrench, frame.rule);
-    ticks.setting = *setting;
-    ticks.outOfRange = outside(wrench, setting->value);
+    if (ticks.how == TickHow::SetTool)
+        ticks.setting = *setting;
+    else if (Done read = fillReading(ticks, entry, wrench, frame.rule); !read)
+        return read;
+    fillWorth(ticks, wrench, (ticks.setting ? ticks.setting : ticks.reading)->value, today);
     return {};
 }
 
 Done fillReason(TicksFact &ticks, const TickEntry &entry)
 {
-    ticks.reason = trimmedText(entry.reason);
-    return ticks.reason.empty() ? Done(fail(ErrorKind::ReasonMissing)) : Done{};
+    return checkedReason(entry.reason).map([&](std::string &&reason) { ticks.reason = std::move(reason); });
 }
 
 /// By a gauge, or by a mark where none is said.
 Done fillGauge(TicksFact &ticks, const TickEntry &entry, const JobFrame &frame)
 {
     ticks.tool = entry.tool;
-    return !entry.tool || frame.tool(*entry.tool) ? Done{} : Done(fail(ErrorKind::NotFound, "angle gauge"));
+    return rightTool(frame, entry.tool, "angle gauge", [](const Tool &tool) { return tool.kind == ToolKind::AngleGauge; });
 }
 
-Done fill(TicksFact &ticks, const TickEntry &entry, const Pass &pass, const Joint &joint, const JobFrame &frame,
-          std::chrono::sys_days today)
+Done fill(TicksFact &ticks, const TickEntry &entry, const Joint &joint, const JobFrame &frame, std::chrono::sys_days today)
 {
-    if (ticks.how == TickHow::ByHand)
-        return {};
-    if (ticks.how == TickHow::ByFeel)
-        return fillReason(ticks, entry);
-    if (ticks.how == TickHow::ByAngle)
-        return fillGauge(ticks, entry, frame);
-    const auto target = targetOf(joint);
-    const auto wanted = torqueOfPass(pass, target ? std::optional(target->value) : std::nullopt);
-    Q_ASSERT(wanted); // the passes of a joint that was read ask for no torque there is none of
-    return fillWrench(ticks, entry, *wanted, frame, today);
-}
-
-/// By the tick that decides; a tool out of its range proves nothing.
-bool outsideOrUnproved(const FastenerState &fastener)
-{
-    const auto verdict = fastener.verdict();
-    return verdict == Verdict::Low || verdict == Verdict::High || verdict == Verdict::TooClose;
+    switch (ticks.how) {
+    case TickHow::ByHand: return {};
+    case TickHow::ByFeel: return fillReason(ticks, entry);
+    case TickHow::ByAngle: return fillGauge(ticks, entry, frame);
+    case TickHow::SetTool:
+    case TickHow::ReadTool: return fillWrench(ticks, entry, joint, frame, today);
+    }
+    return {};
 }
 
 } // namespace
-
-std::chrono::sys_days calendarDay(Moment moment)
-{
-    using namespace std::chrono;
-    return floor<days>(sys_time<milliseconds>(milliseconds(moment.utcMilliseconds)));
-}
 
 Result<std::vector<int>> fastenersIn(const Joint &joint, const std::vector<int> &fasteners)
 {
@@ -180,7 +197,7 @@ Result<TicksFact> ticksFrom(const TickEntry &entry, const Joint &joint, const Jo
     const bool moved = entry.moved && std::holds_alternative<Settle>(**pass);
     for (const TickPlace &place : entry.places)
         ticks.ticks.push_back({place, moved});
-    if (const Done filled = fill(ticks, entry, **pass, joint, frame, today); !filled)
+    if (const Done filled = fill(ticks, entry, joint, frame, today); !filled)
         return tl::unexpected(filled.error());
     return ticks;
 }
@@ -200,17 +217,18 @@ Result<LoosenedFact> loosenedFrom(const LoosenEntry &entry, const Joint &joint, 
     auto fasteners = fastenersIn(joint, entry.fasteners);
     if (!fasteners)
         return tl::unexpected(fasteners.error());
-    LoosenedFact loosened{.joint = joint.id,
-                          .revision = joint.revision,
-                          .fasteners = std::move(*fasteners),
-                          .how = entry.how,
-                          .note = trimmedText(entry.note)};
+    auto note = checkedNote(entry.note);
+    if (!note)
+        return tl::unexpected(note.error());
+    LoosenedFact loosened{
+        .joint = joint.id, .revision = joint.revision, .fasteners = std::move(*fasteners), .how = entry.how, .note = std::move(*note)};
     if (entry.how != FoundHow::Measured)
         return loosened;
     if (!entry.torque)
         return fail(ErrorKind::EmptyText);
-    if (entry.tool && !frame.tool(*entry.tool))
-        return fail(ErrorKind::NotFound, "torque wrench");
+    const Done right = rightTool(frame, entry.tool, "torque wrench", [](const Tool &tool) { return tool.torque.has_value(); });
+    if (!right)
+        return tl::unexpected(right.error());
     loosened.torque = entry.torque;
     loosened.tool = entry.tool;
     return loosened;
@@ -220,8 +238,8 @@ bool canAccept(AcceptedWhat what, const FastenerState &fastener)
 {
     switch (what) {
     case AcceptedWhat::ByFeel: return fastener.byFeel() && !fastener.feelAccepted;
-    case AcceptedWhat::Torque: return outsideOrUnproved(fastener) && !fastener.torqueAccepted;
-    case AcceptedWhat::Reused: return fastener.fitted == Fitted::Reused && !fastener.reuseAccepted;
+    case AcceptedWhat::Torque: return fastener.outside() && !fastener.torqueAccepted;
+    case AcceptedWhat::Reused: return fastener.reused();
     case AcceptedWhat::Unsettled: break;
     }
     return false;

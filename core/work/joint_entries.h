@@ -4,9 +4,6 @@
 
 namespace asleft {
 
-/// The day a moment falls on.
-std::chrono::sys_days calendarDay(Moment moment);
-
 /// These numbers, each once, in the order given. Refuses none at all (NothingToLog) and one the joint does not have (FastenerUnknown).
 Result<std::vector<int>> fastenersIn(const Joint &joint, const std::vector<int> &fasteners);
 

@@ -11,6 +11,18 @@ namespace asleft {
 
 namespace {
 
+/// What readJoint() does not read is as long as somebody pasted it.
+Done textsFit(const JointText &text)
+{
+    for (const FastenerPlace &place : text.pattern.places) {
+        if (Done fits = shortEnough({place.thread, place.length}); !fits)
+            return fits;
+    }
+    const Done fits = shortEnough(
+        {text.thread, text.strength, text.target, text.otherTarget, text.driveSize, text.engagement, text.source.manual, text.source.page});
+    return fits ? shortEnough({text.answered}, longestNote) : fits;
+}
+
 Result<Joint> checkedJoint(const JointText &text, EngineId engine, DecimalMark mark)
 {
     auto joint = readJoint(text, mark);
@@ -19,6 +31,8 @@ Result<Joint> checkedJoint(const JointText &text, EngineId engine, DecimalMark m
     auto name = checkedName(joint->text.name, "joint");
     if (!name)
         return tl::unexpected(name.error());
+    if (const Done fits = textsFit(joint->text); !fits)
+        return tl::unexpected(fits.error());
     joint->text.name = std::move(*name);
     joint->engine = engine;
     return joint;

@@ -6,14 +6,13 @@
 
 #include <QtGlobal>
 
+#include <algorithm>
 #include <charconv>
 
 namespace asleft {
 
 namespace {
 
-/// The longest adapter that is believed, as wrenchSetting() has it.
-constexpr Length longestAdapter = micrometres(2'000'000);
 /// No tool in use was due before.
 constexpr int earliestYear = 1900;
 
@@ -39,6 +38,13 @@ Done readRange(const TorqueWrenchText &text, DecimalMark mark, TorqueTool &wrenc
     return {};
 }
 
+/// Nothing where none is given.
+Result<std::optional<std::chrono::sys_days>> dayIfAny(std::string_view text)
+{
+    using Day = std::optional<std::chrono::sys_days>;
+    return trimmedText(text).empty() ? Result<Day>(Day{}) : parseDay(text).map([](std::chrono::sys_days day) { return Day(day); });
+}
+
 /// What may be left empty on its card.
 Done readRest(const TorqueWrenchText &text, DecimalMark mark, TorqueTool &wrench)
 {
@@ -48,12 +54,10 @@ Done readRest(const TorqueWrenchText &text, DecimalMark mark, TorqueTool &wrench
             return tl::unexpected(deviation.error());
         wrench.deviationPercent = *deviation;
     }
-    if (!trimmedText(text.calibrationDue).empty()) {
-        const auto due = parseDay(text.calibrationDue);
-        if (!due)
-            return tl::unexpected(due.error());
-        wrench.calibrationDue = *due;
-    }
+    const auto due = dayIfAny(text.calibrationDue);
+    if (!due)
+        return tl::unexpected(due.error());
+    wrench.calibrationDue = *due;
     return {};
 }
 
@@ -66,12 +70,20 @@ std::optional<int> digitsIn(std::string_view text)
     return read ? std::optional(number) : std::nullopt;
 }
 
-Result<std::string> checkedSize(const std::string &text)
+/// Whether anything was stored: none is where the same day stood already.
+Result<bool> storeCalibration(Transaction &transaction, ToolId id, std::optional<std::chrono::sys_days> due, Moment at)
 {
-    std::string size = trimmedText(text);
-    if (size.size() > longestName)
-        return fail(ErrorKind::TextTooLong, std::to_string(size.size()), std::to_string(longestName));
-    return size;
+    const auto rack = tools(transaction.database());
+    if (!rack)
+        return tl::unexpected(rack.error());
+    const auto tool = std::ranges::find(*rack, id, &Tool::id);
+    if (tool == rack->end())
+        return fail(ErrorKind::NotFound, "torque wrench");
+    if (!tool->torque)
+        return fail(ErrorKind::ToolNotForTorque, tool->name);
+    if (tool->torque->calibrationDue == due)
+        return false;
+    return insertCalibration(transaction, id, due, at).map([] { return true; });
 }
 
 Result<std::optional<Typed<Length>>> adapterLength(const FittingText &text, DecimalMark mark)
@@ -79,7 +91,7 @@ Result<std::optional<Typed<Length>>> adapterLength(const FittingText &text, Deci
     auto length = cardLength(text.length, text.unit, mark);
     if (length && !*length)
         return fail(ErrorKind::NameMissing, "length");
-    if (length && (*length)->value > longestAdapter)
+    if (length && (*length)->value > longestAdapterLength)
         return fail(ErrorKind::AdapterOutOfRange);
     return length;
 }
@@ -135,10 +147,9 @@ Result<ToolId> addFitting(Garage &garage, const FittingText &text, DecimalMark m
         return tl::unexpected(name.error());
     Tool tool{.id = ToolId(0), .name = std::move(*name), .leavesText = {}, .leaves = {}, .kind = text.kind};
     if (text.kind != ToolKind::AngleGauge) {
-        auto size = checkedSize(text.size);
-        if (!size)
-            return tl::unexpected(size.error());
-        tool.size = std::move(*size);
+        tool.size = trimmedText(text.size);
+        if (const Done fits = shortEnough({tool.size}); !fits)
+            return tl::unexpected(fits.error());
     }
     if (text.kind == ToolKind::Adapter) {
         auto length = adapterLength(text, mark);
@@ -147,6 +158,22 @@ Result<ToolId> addFitting(Garage &garage, const FittingText &text, DecimalMark m
         tool.length = std::move(*length);
     }
     return storeTool(garage, tool);
+}
+
+Done setCalibrationDue(Garage &garage, ToolId wrench, std::string_view due)
+{
+    if (Done may = writable(garage); !may)
+        return may;
+    const auto day = dayIfAny(due);
+    if (!day)
+        return tl::unexpected(day.error());
+    const auto stored =
+        inTransaction(garage, [&](Transaction &transaction) { return storeCalibration(transaction, wrench, *day, garage.now()); });
+    if (!stored)
+        return tl::unexpected(stored.error());
+    if (*stored)
+        Q_EMIT garage.changed({Change::What::Tools});
+    return {};
 }
 
 Result<std::chrono::sys_days> parseDay(std::string_view text)

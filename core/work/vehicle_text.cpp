@@ -2,17 +2,9 @@
 
 #include "inside.h"
 
-#include <algorithm>
-
 namespace asleft {
 
 namespace {
-
-Done shortEnough(std::initializer_list<std::size_t> sizes)
-{
-    const std::size_t longest = std::max(sizes);
-    return longest > longestName ? Done(fail(ErrorKind::TextTooLong, std::to_string(longest), std::to_string(longestName))) : Done{};
-}
 
 Result<std::optional<MeterText>> checkedMeter(const VehicleText &text)
 {
@@ -41,7 +33,7 @@ Result<CheckedVehicle> checkVehicle(const VehicleText &text)
     if (!name)
         return tl::unexpected(name.error());
     CheckedVehicle checked{std::move(*name), trimmedText(text.mark), trimmedText(text.number), {}, text.meterReplaced};
-    if (const Done fits = shortEnough({checked.mark.size(), checked.number.size()}); !fits)
+    if (const Done fits = shortEnough({checked.mark, checked.number}); !fits)
         return tl::unexpected(fits.error());
     auto meter = checkedMeter(text);
     if (!meter)
@@ -53,7 +45,7 @@ Result<CheckedVehicle> checkVehicle(const VehicleText &text)
 Result<CheckedEngine> checkEngine(const VehicleText &text, DecimalMark mark)
 {
     std::string name = trimmedText(text.engineName);
-    if (const Done fits = shortEnough({name.size()}); !fits)
+    if (const Done fits = shortEnough({name}); !fits)
         return tl::unexpected(fits.error());
     auto design = designEngine(text.engine, mark);
     if (!design)

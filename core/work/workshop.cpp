@@ -5,6 +5,7 @@
 
 #include <store/things.h>
 
+#include <QDateTime>
 #include <QtGlobal>
 
 #include <algorithm>
@@ -19,6 +20,12 @@ Result<std::optional<Typed<Length>>> cardLength(const std::string &text, LengthU
     if (!length)
         return tl::unexpected(length.error());
     return std::optional(std::move(*length));
+}
+
+std::chrono::sys_days localDay(Moment moment)
+{
+    const QDate day = QDateTime::fromMSecsSinceEpoch(moment.utcMilliseconds).date();
+    return std::chrono::sys_days(std::chrono::year(day.year()) / day.month() / day.day());
 }
 
 Result<ToolId> storeTool(Garage &garage, const Tool &tool)

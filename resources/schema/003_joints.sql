@@ -24,14 +24,14 @@ ALTER TABLE tool ADD COLUMN most_text TEXT
     CHECK (most IS NULL OR kind IN ('torque_set', 'torque_read'))
 --;;
 -- Percent of the reading, a fraction; NULL: by ISO 6789.
-ALTER TABLE tool ADD COLUMN deviation_numerator {int} CHECK (deviation_numerator >= 0)
+ALTER TABLE tool ADD COLUMN deviation_numerator {int} CHECK (deviation_numerator > 0)
 --;;
 ALTER TABLE tool ADD COLUMN deviation_denominator {int} CHECK (deviation_denominator > 0)
     CHECK ((deviation_denominator IS NULL) = (deviation_numerator IS NULL) AND (deviation_denominator IS NULL OR most IS NOT NULL))
 --;;
 ALTER TABLE tool ADD COLUMN deviation_text TEXT NOT NULL DEFAULT ''
 --;;
--- A day of the calendar: YYYY-MM-DD.
+-- A day of the calendar: YYYY-MM-DD. As it was when the wrench was entered; later ones stand in tool_calibration.
 ALTER TABLE tool ADD COLUMN calibration_due TEXT CHECK (length(calibration_due) = 10)
     CHECK (calibration_due IS NULL OR most IS NOT NULL)
 --;;
@@ -42,6 +42,7 @@ ALTER TABLE tool ADD COLUMN lever_unit TEXT CHECK (lever_unit IN ('mm', 'in', 't
 --;;
 ALTER TABLE tool ADD COLUMN lever_text TEXT
     CHECK ((lever_nm IS NULL) = (lever_unit IS NULL) AND (lever_nm IS NULL) = (lever_text IS NULL))
+    CHECK (lever_nm IS NULL OR kind IN ('torque_set', 'torque_read'))
 --;;
 -- Of an adapter: from the middle of the drive to that of the fastener.
 ALTER TABLE tool ADD COLUMN length_nm {int} CHECK (length_nm >= 0)
@@ -50,8 +51,19 @@ ALTER TABLE tool ADD COLUMN length_unit TEXT CHECK (length_unit IN ('mm', 'in', 
 --;;
 ALTER TABLE tool ADD COLUMN length_text TEXT
     CHECK ((length_nm IS NULL) = (length_unit IS NULL) AND (length_nm IS NULL) = (length_text IS NULL))
+    CHECK (length_nm IS NULL OR kind = 'adapter')
 --;;
 ALTER TABLE tool ADD COLUMN size TEXT NOT NULL DEFAULT ''
+--;;
+-- When a torque wrench is next due, said anew: the last row of a tool holds, whatever stands in its own; NULL: it is not known.
+CREATE TABLE tool_calibration (
+    id {key},
+    tool {int} NOT NULL REFERENCES tool (id),
+    due TEXT CHECK (length(due) = 10),
+    at_ms {int} NOT NULL
+) {strict}
+--;;
+CREATE INDEX tool_calibration_tool ON tool_calibration (tool, id)
 --;;
 CREATE TABLE joint (
     id {key},
@@ -187,8 +199,10 @@ CREATE TABLE fact_ticks (
     FOREIGN KEY (joint, revision) REFERENCES joint_revision (joint, revision),
     CHECK ((setting IS NULL) = (setting_unit IS NULL) AND (setting IS NULL) = (setting_text IS NULL)),
     CHECK ((reading IS NULL) = (reading_unit IS NULL) AND (reading IS NULL) = (reading_text IS NULL)),
-    CHECK (setting IS NULL OR how = 'set_tool'),
-    CHECK (reading IS NULL OR how = 'read_tool'),
+    CHECK ((setting IS NOT NULL) = (how = 'set_tool')),
+    CHECK ((reading IS NOT NULL) = (how = 'read_tool')),
+    CHECK (tool IS NOT NULL OR how NOT IN ('set_tool', 'read_tool')),
+    CHECK ((reason <> '') = (how = 'by_feel')),
     CHECK ((adapter_nm IS NULL) = (adapter_angle IS NULL)),
     CHECK (adapter_nm IS NOT NULL OR (adapter IS NULL AND lever_nm IS NULL)),
     CHECK (uncertainty IS NULL OR reading IS NOT NULL)
@@ -283,6 +297,8 @@ CREATE TABLE finding_fastener (
     PRIMARY KEY (act, place),
     UNIQUE (act, fastener)
 ) {strict}
+--;;
+{append_only tool_calibration}
 --;;
 {append_only joint}
 --;;

@@ -25,9 +25,6 @@ private Q_SLOTS:
     void noneReachesIsByFeel();
     void byFeelAsksOneReason();
     void byFeelIsAccepted();
-    void whatAnotherSeatTicksArrives();
-    void singleUseIsAsked();
-    void aNewerRevisionIsSaid();
     void openItemsLeadToTheFastener();
     void everythingHasANameAndIsLargeEnough();
     void theKeyboardIsNeverLost();
@@ -262,62 +259,6 @@ void BenchJointsTest::byFeelIsAccepted()
     press(Qt::Key_Return);
     QCOMPARE(bench.fastener(1).feelAccepted, std::optional<std::string>("it sits in plastic"));
     QVERIFY(!bench.key(Key::Accept)->isVisible());
-}
-
-void BenchJointsTest::whatAnotherSeatTicksArrives()
-{
-    JointBench bench;
-    const int first = bench.inHand();
-    const OtherFitter other(bench);
-    other.tickNext(*bench.joint, *bench.small);
-    QTRY_COMPARE(bench.fastener(first).ticks.size(), std::size_t(1));
-    QVERIFY2(bench.said().contains(QStringLiteral("TB")), qPrintable(bench.said()));
-    QCOMPARE(bench.inHand(), first);
-    // It has this pass: Enter goes on and logs nothing.
-    const auto acts = bench.acts();
-    press(Qt::Key_Return);
-    QCOMPARE(bench.acts(), acts);
-    QCOMPARE(bench.inHand(), bench.worked().progress.next->fastener);
-}
-
-void BenchJointsTest::singleUseIsAsked()
-{
-    JointText text = row();
-    text.singleUse = SingleUse::CrushWasher;
-    JointBench bench(text);
-    QVERIFY(!bench.sheet().bar()->asked()->text().isEmpty());
-    QCOMPARE(QApplication::focusWidget(), bench.key(Key::AllNew));
-    press(Qt::Key_U);
-    const int reused = bench.inHand();
-    QCOMPARE(bench.fastener(reused).fitted, std::optional(Fitted::Reused));
-    press(Qt::Key_N);
-    QCOMPARE(QApplication::focusWidget(), bench.key(Key::Done));
-    bench.tickTimes(4);
-    QVERIFY(bench.worked().progress.finished());
-    QCOMPARE(jointWants(jointInHand(bench.state(), *bench.joint), bench.worked()).kind, JointWants::Kind::AcceptReuse);
-    press(Qt::Key_C);
-    type(QStringLiteral("annealed"));
-    press(Qt::Key_Return);
-    QCOMPARE(bench.fastener(reused).reuseAccepted, std::optional<std::string>("annealed"));
-    QVERIFY(bench.worked().settled(jointInHand(bench.state(), *bench.joint)));
-}
-
-void BenchJointsTest::aNewerRevisionIsSaid()
-{
-    JointBench bench(row());
-    bench.tickTimes(2);
-    JointText text = row("28 ± 3 N·m");
-    QVERIFY(reviseJoint(*bench.shop.garage, *bench.joint, bench.made.engine, text));
-    QTRY_VERIFY(bench.key(Key::BeginAnew)->isVisible());
-    QCOMPARE(bench.large_(), QStringLiteral("Set to 32 N·m"));
-    const auto acts = bench.acts();
-    click(bench.key(Key::BeginAnew));
-    QCOMPARE(bench.acts(), acts);
-    click(bench.key(Key::BeginAnew));
-    QCOMPARE(bench.worked().revision, 2);
-    QVERIFY(bench.worked().progress.doneInRound.empty());
-    QCOMPARE(bench.large_(), QStringLiteral("Set to 28 N·m"));
-    QVERIFY(!bench.key(Key::BeginAnew)->isVisible());
 }
 
 void BenchJointsTest::openItemsLeadToTheFastener()

@@ -1,5 +1,7 @@
 #include "joint_driver.h"
 
+#include "bench/joint_sheet_top.h"
+
 #include <QSignalSpy>
 
 using namespace asleft;
@@ -12,6 +14,7 @@ class BenchLoosenTest : public QObject {
 private Q_SLOTS:
     void init() { failOnWarnings(); }
     void looseningGoesTheOtherWay();
+    void whatAnotherSeatBeganAnewIsShownFirst();
     void oneKeyForEachWay_data();
     void oneKeyForEachWay();
     void aTorqueIsShownAndNeverJudged();
@@ -34,12 +37,31 @@ void BenchLoosenTest::looseningGoesTheOtherWay()
     bench.goLoosen();
     const TighteningOrder order = looseningOrder(jointInHand(bench.state(), *bench.joint).order);
     QCOMPARE(bench.page->sheet(), &bench.loosening());
+    const QString inWords = QStringLiteral("loosen ") + QString::fromStdString(writeOrder(order));
+    QVERIFY2(readable(*bench.loosening().top()).contains(inWords), qPrintable(readable(*bench.loosening().top())));
     QCOMPARE(QApplication::focusWidget(), static_cast<QWidget *>(bench.loosening().bar()->edit()));
     for (std::size_t i = 0; i + 1 < order.size(); ++i) {
         QCOMPARE(bench.loosening().inHand(), std::optional(order[i]));
         press(Qt::Key_O);
     }
     QCOMPARE(bench.loosening().inHand(), std::optional(order.back()));
+}
+
+void BenchLoosenTest::whatAnotherSeatBeganAnewIsShownFirst()
+{
+    JointBench bench(row());
+    bench.tickTimes(1);
+    bench.goLoosen();
+    QVERIFY(reviseJoint(*bench.shop.garage, *bench.joint, bench.made.engine, row("28 ± 3 N·m")));
+    const OtherFitter other(bench);
+    QVERIFY(other.book->beginJoint(*bench.joint));
+    press(Qt::Key_L);
+    QCOMPARE(bench.loosening().bar()->message()->sentence(), sentence(Error{ErrorKind::JointChanged, {"Thermostat housing"}}));
+    QVERIFY2(readable(*bench.loosening().top()).contains(QStringLiteral("28 ± 3 N·m")), qPrintable(readable(*bench.loosening().top())));
+    const int first = *bench.loosening().inHand();
+    QVERIFY(!bench.fastener(first).found);
+    press(Qt::Key_L);
+    QVERIFY(bench.fastener(first).found);
 }
 
 void BenchLoosenTest::oneKeyForEachWay_data()

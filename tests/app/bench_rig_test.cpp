@@ -27,6 +27,8 @@ private Q_SLOTS:
     void readingsThatAreNone();
     void aFarReadingAsksOnce();
     void aReadingOutsideIsTightenedAgainOrAccepted();
+    void tightenAgainGoesBackToTheTarget();
+    void theTargetIsTheOnePrintedInTheWrenchsUnits();
     void anAngleIsTurnedOn();
     void itFitsANarrowWindow();
 };
@@ -228,6 +230,49 @@ void BenchRigTest::aReadingOutsideIsTightenedAgainOrAccepted()
     QSignalSpy finished(&bench.sheet(), &JointSheet::finished);
     press(Qt::Key_Return);
     QCOMPARE(finished.size(), 1);
+}
+
+void BenchRigTest::tightenAgainGoesBackToTheTarget()
+{
+    JointText text = row();
+    text.passes = "target, + 90°";
+    JointBench bench(text, Wall::OneRead);
+    const int first = bench.inHand();
+    logTyped(QStringLiteral("37"));
+    for (int i = 0; i < 3; ++i)
+        logTyped(QStringLiteral("32"));
+    bench.tickTimes(4);
+    QVERIFY(bench.worked().progress.finished());
+    QVERIFY(bench.key(Key::BeginAnew)->isVisible());
+    click(bench.key(Key::Again));
+    // The turn on came on top of the torque that was wrong.
+    QVERIFY(bench.fastener(first).ticks.empty());
+    QCOMPARE(bench.inHand(), first);
+    QCOMPARE(bench.large_(), QStringLiteral("Read 32 N·m"));
+}
+
+void BenchRigTest::theTargetIsTheOnePrintedInTheWrenchsUnits()
+{
+    JointText text = row();
+    text.otherTarget = "24 ± 3 lbf·ft";
+    JointBench bench(text);
+    TorqueWrenchText pounds;
+    pounds.kind = ToolKind::TorqueSet;
+    pounds.name = "pound wrench";
+    pounds.least = "10";
+    pounds.most = "80";
+    pounds.unit = TorqueUnit::PoundFoot;
+    const auto wrench = addTorqueWrench(*bench.shop.garage, pounds);
+    QVERIFY(wrench);
+    QTRY_VERIFY(bench.state().frame->tool(*wrench));
+    bench.choose(*bench.large);
+    QCOMPARE(bench.large_(), QStringLiteral("Set to 32 N·m"));
+    bench.choose(*wrench);
+    QCOMPARE(bench.large_(), QStringLiteral("Set to 24 lbf·ft")); // 32 N·m would be 23.6
+    const int first = bench.inHand();
+    press(Qt::Key_Return);
+    QCOMPARE(typedText(*bench.fastener(first).ticks.front().fact.setting), QStringLiteral("24 lbf·ft"));
+    QCOMPARE(bench.fastener(first).verdict(), std::optional(Verdict::Inside));
 }
 
 void BenchRigTest::anAngleIsTurnedOn()

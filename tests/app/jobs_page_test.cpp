@@ -1,10 +1,7 @@
-#include "garage_fixture.h"
+#include "jobs_driver.h"
 
 #include "pages/job_sheet.h"
-#include "pages/jobs_model.h"
-#include "pages/jobs_page.h"
 #include "pages/new_job_form.h"
-#include "pages/vehicles_model.h"
 #include "parts/choice_keys.h"
 #include "parts/key_button.h"
 #include "parts/message_line.h"
@@ -28,24 +25,7 @@ using namespace asleft::testing;
 
 namespace {
 
-struct Open {
-    Open() : vehicles(*shop.garage), jobs(*shop.garage), page(jobs, vehicles)
-    {
-        QObject::connect(&page, &JobsPage::benchWanted, &page, [this](JobId job) { onBench = job; });
-        present(page);
-    }
-
-    /// A job on a vehicle of its own, in hand on the page.
-    JobId openOne()
-    {
-        const NewVehicle added = addFour(*shop.garage);
-        const auto job = openJob(*shop.garage, added.vehicle, added.engine, builtInSheets().front(), "Valves: all of them");
-        if (!job)
-            qFatal("the job could not be opened");
-        page.choose(job->key());
-        return *job;
-    }
-
+struct Open : OpenJobs {
     /// Asks for a bench sheet and answers with a path.
     void choosePath(const QString &path)
     {
@@ -59,12 +39,6 @@ struct Open {
         // It goes once the events are seen.
         QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
     }
-
-    Shop shop;
-    VehiclesModel vehicles;
-    JobsModel jobs;
-    JobsPage page;
-    std::optional<JobId> onBench;
 };
 
 } // namespace

@@ -3,7 +3,6 @@
 #include "bench_driver.h"
 
 #include "bench/fastener_button.h"
-#include "bench/joint_sheet_reason.h"
 #include "bench/joint_view.h"
 #include "bench/loosen_sheet.h"
 #include "bench/tighten_rig_sheet.h"

@@ -1,5 +1,8 @@
 #include "joint_form_driver.h"
 
+#include <work/job_book.h>
+#include <work/workshop.h>
+
 using namespace asleft;
 using namespace asleft::testing;
 using Field = JointField;
@@ -113,6 +116,8 @@ private Q_SLOTS:
         row("an angle without a snug pass", Field::Passes, "finger, +90°", "+90°");
         row("no pass at all", Field::Passes, "hard", "is no pass");
         row("settling without ground", Field::Passes, "target, settle 3", "limiters");
+        row("passes that stop short", Field::Passes, "50 %, 80 %", "below the target");
+        row("passes by hand alone", Field::Passes, "finger", "below the target");
         row("a pattern of none", Field::Places, "0 around a circle", "A pattern of 0");
         row("a pattern of 10 000", Field::Places, "10000 around a circle", "A pattern of 10000");
         row("no pattern", Field::Places, "here and there", "is no pattern");
@@ -285,6 +290,54 @@ private Q_SLOTS:
         QVERIFY(open.form().field(Field::Name)->isRefused());
         QCOMPARE(open.form().field(Field::Target)->text(), QStringLiteral("24 ± 2"));
         QCOMPARE(open.pattern().pattern(), coverPattern(12).value());
+    }
+
+    void aJointThatJobsHaveWorkedOnKeepsItsPlaces()
+    {
+        OpenJoint open;
+        open.typeCover();
+        open.save();
+        const Joint cover = open.stored();
+        Garage &garage = *open.shop.garage;
+        const auto person = addPerson(garage, "M.K.", "");
+        const auto job = openJob(garage, open.added.vehicle, open.added.engine, withJoints(builtInSheets().front(), {cover}), "Cover");
+        QVERIFY(person && job);
+        auto book = JobBook::open(garage, *job);
+        QVERIFY(book);
+        (*book)->setWho(*person);
+        QVERIFY((*book)->loosen({.joint = cover.id, .fasteners = {1}}));
+        JointForm &form = open.form();
+        open.typeInto(Field::Places, QStringLiteral("10 around a cover"));
+        QVERIFY(!form.field(Field::Places)->isRefused());
+        open.save();
+        QVERIFY(form.field(Field::Places)->isRefused());
+        QVERIFY2(
+            form.field(Field::Places)->message()->sentence().contains(QStringLiteral("Jobs have worked on the fasteners of Head cover")),
+            qPrintable(form.field(Field::Places)->message()->sentence()));
+        QVERIFY(form.field(Field::Places)->edit()->hasFocus());
+        QCOMPARE(form.field(Field::Places)->text(), QStringLiteral("10 around a cover"));
+        QCOMPARE(open.stored().revision, 1);
+        // The same numbers may sit elsewhere.
+        open.typeInto(Field::Places, QStringLiteral("12 around a cover"));
+        QVERIFY(!form.field(Field::Places)->isRefused());
+        drag(open.dot(2), {24, 16});
+        open.save();
+        QCOMPARE(form.message()->role(), MessageLine::Role::Done);
+        QCOMPARE(open.stored().revision, 2);
+    }
+
+    void passesThatStopShortTakeNothingElseAway()
+    {
+        OpenJoint open;
+        open.typeCover();
+        open.typeInto(Field::Passes, QStringLiteral("50 %"));
+        QVERIFY(open.form().field(Field::Passes)->isRefused());
+        QVERIFY2(open.form().preload()->sentence().contains(QLatin1Char('N')), "the torque is judged all the same");
+        QVERIFY(!open.form().field(Field::Order)->message()->sentence().isEmpty());
+        open.typeInto(Field::Passes, QStringLiteral("50 %, target"));
+        QVERIFY(!open.form().field(Field::Passes)->isRefused());
+        open.save();
+        QCOMPARE(open.stored().passes.size(), std::size_t(2));
     }
 
     void everythingHasANameAndFits()

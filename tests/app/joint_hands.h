@@ -2,7 +2,6 @@
 
 #include "bench_driver.h"
 
-#include "bench/joint_sheet_reason.h"
 #include "bench/joint_view.h"
 #include "bench/loosen_sheet.h"
 #include "bench/tighten_sheet.h"

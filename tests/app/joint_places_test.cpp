@@ -1,6 +1,9 @@
 #include "joint_form_driver.h"
 
+#include "pages/pattern_window.h"
+
 #include <QFileDialog>
+#include <QScrollBar>
 
 using namespace asleft;
 using namespace asleft::testing;
@@ -206,12 +209,43 @@ private Q_SLOTS:
         QVERIFY2(open.form().field(Field::Target)->edit()->hasFocus(), "past four keys and two fields: nothing can be taken back yet");
     }
 
+    void aCrowdedDrawingIsEnlarged()
+    {
+        OpenJoint open;
+        PatternWindow &drawing = *open.pattern().drawing();
+        const KeyButton &enlarge = *open.pattern().enlargeKey();
+        const auto inSight = [&](int dot) {
+            const QRect at(open.dot(dot)->mapTo(drawing.viewport(), QPoint()), open.dot(dot)->size());
+            return drawing.viewport()->rect().contains(at);
+        };
+        open.typeInto(Field::Places, QStringLiteral("12 around a cover"));
+        QVERIFY2(!enlarge.isVisible() && open.dot(0)->width() >= 44, "there is room for all");
+        open.typeInto(Field::Places, QStringLiteral("200 around a circle"));
+        QVERIFY(enlarge.isVisible() && open.dot(0)->width() < 24);
+        click(open.pattern().enlargeKey());
+        QVERIFY2(open.dot(0)->width() >= 24, qPrintable(QString::number(open.dot(0)->width())));
+        QVERIFY(inSight(0));
+        QVERIFY(!inSight(100));
+        open.dot(100)->setFocus();
+        QVERIFY2(inSight(100), "the place in hand is brought into sight");
+        const FastenerPlace before = open.pattern().pattern().places[100];
+        drag(open.dot(100), {-40, 0});
+        QVERIFY(open.pattern().pattern().places[100].x < before.x);
+        QVERIFY(drawing.isLarge());
+        click(open.pattern().enlargeKey());
+        QVERIFY(drawing.rect().contains(open.pattern().board()->geometry()));
+        click(open.pattern().enlargeKey());
+        open.typeInto(Field::Places, QStringLiteral("12 around a cover"));
+        QVERIFY2(!enlarge.isVisible() && !drawing.isLarge(), "nothing to enlarge any more");
+    }
+
     void twoHundredPlacesAreLaidOut()
     {
         OpenJoint open;
         open.typeInto(Field::Places, QStringLiteral("200 around a circle"));
         QCOMPARE(open.pattern().pattern().places.size(), std::size_t(200));
         QVERIFY(open.pattern().board()->rect().contains(open.dot(199)->geometry()));
+        QVERIFY2(open.pattern().drawing()->rect().contains(open.pattern().board()->geometry()), "all of it is in sight");
         QVERIFY(open.form().field(Field::Order)->message()->sentence().contains(QStringLiteral(" - 200 ")));
         open.page.grab();
     }

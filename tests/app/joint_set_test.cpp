@@ -5,8 +5,8 @@
 
 #include "joint_driver.h"
 #include "joint_hands.h"
+#include "program_driver.h"
 
-#include "opening.h"
 #include "pages/fitting_form.h"
 #include "pages/jobs_page.h"
 #include "pages/joint_form.h"
@@ -18,11 +18,6 @@
 #include "pages/vehicle_form.h"
 #include "pages/vehicles_page.h"
 #include "parts/notes.h"
-#include "window.h"
-
-#include <QProcess>
-
-#include <csignal>
 
 using namespace asleft;
 using namespace asleft::testing;
@@ -33,32 +28,6 @@ const QString lastWords = QStringLiteral("in mid-pass; killed now, next is");
 constexpr int fasteners = 12;
 /// In the second pass.
 constexpr int tickedBeforeTheEnd = 7;
-
-std::unique_ptr<Opening> openProgram(Arguments::Wish wish, const QString &file)
-{
-    Arguments arguments;
-    arguments.wish = wish;
-    arguments.garage = file;
-    auto opening = std::make_unique<Opening>();
-    if (opening->begin(arguments) || !opening->window())
-        qFatal("the garage did not open");
-    QApplication::setActiveWindow(opening->window());
-    QCoreApplication::processEvents();
-    return opening;
-}
-
-void typeInto(ValueField *field, const QString &text)
-{
-    QTest::mouseClick(field->edit(), Qt::LeftButton);
-    field->edit()->selectAll();
-    type(text);
-}
-
-void goTo(Window &window, Place place)
-{
-    click(window.places()->tab(place));
-    QCOMPARE(window.place(), place);
-}
 
 void save(const MessageLine *said)
 {
@@ -247,9 +216,7 @@ private Q_SLOTS:
             return;
         const auto next = workedOn(bench, "Valve cover").progress.next;
         QVERIFY(next && next->pass == 1);
-        std::printf("%s %d\n", qPrintable(lastWords), next->fastener);
-        std::fflush(stdout);
-        std::raise(SIGKILL);
+        sayAndDie(lastWords, QString::number(next->fastener));
     }
 
 private:
@@ -303,17 +270,15 @@ void JointSet::wholeStory()
 {
     QTemporaryDir folder;
     const QString file = folder.filePath(QStringLiteral("garage.asleft"));
-    QProcess first;
-    first.start(QCoreApplication::applicationFilePath(), {QStringLiteral("until-killed"), file});
-    QVERIFY(first.waitForFinished(120'000));
-    const QString said = QString::fromUtf8(first.readAllStandardOutput() + first.readAllStandardError());
-    QVERIFY2(first.exitStatus() == QProcess::CrashExit && said.contains(lastWords), qPrintable(said));
-    const int next = said.section(lastWords, 1).trimmed().section(QLatin1Char('\n'), 0, 0).toInt();
+    QString next;
+    runUntilKilled({file}, lastWords, next);
+    if (QTest::currentTestFailed())
+        return;
 
     const auto program = openProgram(Arguments::Wish::Open, file);
     QCOMPARE(program->window()->place(), Place::Bench);
     const BenchPage &bench = *program->window()->benchPage();
-    pickUp(bench, next);
+    pickUp(bench, next.toInt());
     settle(bench);
     finish(bench);
 }
@@ -373,19 +338,8 @@ void JointSet::finish(const BenchPage &bench)
 
 int main(int count, char **words)
 {
-    QApplication application(count, words);
-    QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
-    QApplication::setFont(textFont(TextSize::Body));
-    QTemporaryDir settings;
-    QSettings::setDefaultFormat(QSettings::IniFormat);
-    QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, settings.path());
-    const QStringList arguments = QCoreApplication::arguments();
-    if (arguments.value(1) == QLatin1String("until-killed")) {
-        UntilKilled half(arguments.value(2));
-        return QTest::qExec(&half, {arguments.first()});
-    }
-    JointSet test;
-    return QTest::qExec(&test, count, words);
+    return runProgramTest<JointSet>(count, words,
+                                    [](const QStringList &arguments) { return std::make_unique<UntilKilled>(arguments.value(0)); });
 }
 
 #include "joint_set_test.moc"

@@ -220,6 +220,29 @@ private Q_SLOTS:
             QVERIFY(list.visualRect(rows.indexOf(shown.id)).height() >= touchHeight);
     }
 
+    void aClickChoosesTheLineUnderItAlsoTheFirstTime()
+    {
+        QList<RuledRow> many;
+        for (qint64 id = 1; id <= 40; ++id)
+            many.append(row(id, "line"));
+        RuledRows rows;
+        rows.setRows(many);
+        QWidget page;
+        auto *column = new QVBoxLayout(&page);
+        auto *before = new KeyButton(QStringLiteral("before"));
+        auto *list = new RuledList(QStringLiteral("Lines"), &rows);
+        column->addWidget(before);
+        column->addWidget(list);
+        present(page, {300, 400});
+        before->setFocus();
+        list->scrollToBottom();
+        QSignalSpy chosen(list, &RuledList::chosen);
+        QTest::mouseClick(list->viewport(), Qt::LeftButton, {}, list->visualRect(rows.indexOf(39)).center());
+        QCOMPARE(chosen.size(), 1);
+        QCOMPARE(chosen.front().front().toLongLong(), 39);
+        QVERIFY(list->hasFocus());
+    }
+
     void twentyThousandRowsAreTakenOverInOneGo()
     {
         QList<RuledRow> many;

@@ -1,10 +1,12 @@
 #include "garage_fixture.h"
 
+#include "pages/calibration_form.h"
 #include "pages/fitting_form.h"
 #include "pages/tools_model.h"
 #include "pages/tools_page.h"
 #include "pages/torque_form.h"
 #include "parts/choice_keys.h"
+#include "parts/key_button.h"
 #include "parts/message_line.h"
 #include "parts/ruled_list.h"
 #include "parts/value_field.h"
@@ -17,6 +19,19 @@ using namespace asleft::testing;
 namespace {
 
 using Section = ToolsPage::Section;
+
+ToolId hangWrench(Garage &garage, const char *name, const char *due)
+{
+    TorqueWrenchText text;
+    text.name = name;
+    text.least = "20";
+    text.most = "200";
+    text.calibrationDue = due;
+    const auto wrench = addTorqueWrench(garage, text);
+    if (!wrench)
+        qFatal("the wrench could not be hung up");
+    return *wrench;
+}
 
 /// The page with one section in hand.
 struct OpenRack {
@@ -42,6 +57,14 @@ struct OpenRack {
             if (at + 1 < texts.size())
                 press(Qt::Key_Return);
         }
+    }
+
+    ToolId hang(const char *name, const char *due) const { return hangWrench(*shop.garage, name, due); }
+    [[nodiscard]] RuledList &wrenchList() const { return *page.list(Section::TorqueWrenches); }
+    /// The words of a section in the index.
+    [[nodiscard]] QString noteInIndex(Section section) const
+    {
+        return page.index()->model()->index(int(section), 0).data(RuledRows::NoteRole).toString();
     }
 
     Shop shop;
@@ -228,6 +251,97 @@ private Q_SLOTS:
         rack.typeWrench({QStringLiteral("W"), QStringLiteral("6"), QStringLiteral("30"), QString(), QString(), QString()});
         press(Qt::Key_Return);
         QCOMPARE(rack.onlyRow(ToolGroup::TorqueWrenches).note, QString::fromUtf8("6 to 30 N·m, set, ± 4 %, calibration not known"));
+    }
+
+    void aWrenchComesBackFromCalibration()
+    {
+        OpenRack rack(Section::TorqueWrenches);
+        rack.hang("Old wrench", "2020-03-31");
+        const ToolId other = rack.hang("Other wrench", "2027-03-31");
+        CalibrationForm &form = *rack.page.calibration();
+        QVERIFY2(!form.isVisible(), "nothing is chosen");
+        QVERIFY(rack.noteInIndex(Section::TorqueWrenches).contains(QStringLiteral("overdue: 1")));
+        rack.wrenchList().setFocus();
+        press(Qt::Key_Home);
+        press(Qt::Key_Space);
+        QVERIFY(form.isVisible());
+        QCOMPARE(form.due()->text(), QStringLiteral("2020-03-31"));
+        QVERIFY(form.due()->message()->sentence().contains(QStringLiteral("overdue since 31 Mar 2020")));
+        press(Qt::Key_Return);
+        QVERIFY(form.due()->edit()->hasFocus());
+        type(QStringLiteral("2028-04-01"));
+        QCOMPARE(form.due()->message()->sentence(), QStringLiteral("calibration due 1 Apr 2028"));
+        click(form.keepKey());
+        QCOMPARE(form.message()->role(), MessageLine::Role::Done);
+        QCOMPARE(form.message()->sentence(), QStringLiteral("Old wrench: calibration due 1 Apr 2028."));
+        const auto rows = rack.tools.wrenchRows()->rows();
+        QCOMPARE(rows.front().note, QString::fromUtf8("20 to 200 N·m, set, ± 4 %, calibration due 1 Apr 2028"));
+        QCOMPARE(rack.noteInIndex(Section::TorqueWrenches), QStringLiteral("2 on the rack"));
+        QVERIFY(rack.tools.tool(other.key())->torque->calibrationDue == parseDay("2027-03-31").value());
+        // Emptied, it is not known any more.
+        form.focusDue();
+        press(Qt::Key_Delete);
+        press(Qt::Key_Return);
+        QVERIFY(!rack.tools.tool(rows.front().id)->torque->calibrationDue);
+    }
+
+    void whatIsNoDateIsRefusedBesideIt_data()
+    {
+        QTest::addColumn<QString>("text");
+        QTest::newRow("words") << QStringLiteral("next spring");
+        QTest::newRow("no such day") << QStringLiteral("2027-02-30");
+        QTest::newRow("the other way round") << QStringLiteral("31.03.2027");
+    }
+
+    void whatIsNoDateIsRefusedBesideIt()
+    {
+        QFETCH(QString, text);
+        OpenRack rack(Section::TorqueWrenches);
+        const ToolId wrench = rack.hang("Old wrench", "2020-03-31");
+        CalibrationForm &form = *rack.page.calibration();
+        form.showWrench(*rack.tools.tool(wrench.key()));
+        form.focusDue();
+        type(text);
+        QVERIFY2(!form.due()->isRefused(), "not while it is typed");
+        press(Qt::Key_S, Qt::ControlModifier);
+        QVERIFY(form.due()->isRefused());
+        QVERIFY(form.due()->message()->sentence().contains(QStringLiteral("is no date")));
+        QVERIFY(form.due()->edit()->hasFocus());
+        QCOMPARE(form.due()->text(), text);
+        QVERIFY2(!rack.wrench().name()->isRefused(), "it is not the new wrench that was to be saved");
+        QVERIFY(rack.tools.tool(wrench.key())->torque->calibrationDue == parseDay("2020-03-31").value());
+    }
+
+    void aDateBeingTypedStaysWhateverComesIn()
+    {
+        OpenRack rack(Section::TorqueWrenches);
+        const ToolId wrench = rack.hang("Old wrench", "2020-03-31");
+        CalibrationForm &form = *rack.page.calibration();
+        form.showWrench(*rack.tools.tool(wrench.key()));
+        form.focusDue();
+        type(QStringLiteral("2028"));
+        rack.hang("Another", "");
+        QCOMPARE(form.due()->text(), QStringLiteral("2028"));
+        QVERIFY(!form.due()->isRefused());
+        form.showWrench(*rack.tools.tool(wrench.key()));
+        QCOMPARE(form.due()->text(), QStringLiteral("2028"));
+    }
+
+    void whereNothingMayBeWrittenNoDateIsKept()
+    {
+        Shop shop;
+        const ToolId wrench = hangWrench(*shop.garage, "Wrench", "2020-03-31");
+        const ReadOnlyShop only(shop);
+        ToolsModel tools(*only.garage);
+        ToolsPage page(*only.desk, tools);
+        present(page);
+        page.chooseSection(Section::TorqueWrenches);
+        page.calibration()->showWrench(*tools.tool(wrench.key()));
+        QVERIFY(page.calibration()->isVisible() && !page.calibration()->keepKey()->isEnabled());
+        page.calibration()->focusDue();
+        type(QStringLiteral("2028-04-01"));
+        press(Qt::Key_Return);
+        QCOMPARE(page.calibration()->message()->role(), MessageLine::Role::Refusal);
     }
 
     void anAdapterIsTypedByKeyboard()

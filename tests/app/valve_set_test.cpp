@@ -1,9 +1,8 @@
 // A mechanic sets the valves of a V8, is called away for good in the middle, and picks up where they were: with real keys and clicks
 // on the real window and a real file. The first half runs in a process of its own, which dies by SIGKILL.
 
-#include "bench_driver.h"
+#include "program_driver.h"
 
-#include "opening.h"
 #include "pages/jobs_page.h"
 #include "pages/new_job_form.h"
 #include "pages/spec_form.h"
@@ -12,49 +11,18 @@
 #include "pages/table_row.h"
 #include "pages/vehicle_form.h"
 #include "pages/vehicles_page.h"
-#include "window.h"
-
-#include <QProcess>
-#include <QSettings>
-
-#include <csignal>
 
 using namespace asleft;
 using namespace asleft::testing;
 
 namespace {
 
+const QString asTable = QStringLiteral("table");
 const QString lastWords = QStringLiteral("one nut is open; killed now");
 
 /// Widely printed in workshop manuals for V8, 1-8-4-3-6-5-7-2; from memory here.
 const QString setAtFirst = QStringLiteral("IN 1 2 5 7 EX 1 3 4 8");
 const QString setAtSecond = QStringLiteral("IN 3 4 6 8 EX 2 5 6 7");
-
-std::unique_ptr<Opening> openProgram(Arguments::Wish wish, const QString &file)
-{
-    Arguments arguments;
-    arguments.wish = wish;
-    arguments.garage = file;
-    auto opening = std::make_unique<Opening>();
-    if (opening->begin(arguments) || !opening->window())
-        qFatal("the garage did not open");
-    QApplication::setActiveWindow(opening->window());
-    QCoreApplication::processEvents();
-    return opening;
-}
-
-void typeInto(ValueField *field, const QString &text)
-{
-    QTest::mouseClick(field->edit(), Qt::LeftButton);
-    field->edit()->selectAll();
-    type(text);
-}
-
-void goTo(Window &window, Place place)
-{
-    click(window.places()->tab(place));
-    QCOMPARE(window.place(), place);
-}
 
 void typeVehicle(Window &window)
 {
@@ -200,9 +168,7 @@ private Q_SLOTS:
         QCOMPARE(bench.book()->state().point(pointNamed(*bench.book(), qPrintable(left.back()))).left->verdict, Verdict::Inside);
         press(Qt::Key_N);
         QCOMPARE(openNuts(bench.book()->state()).size(), std::size_t(1));
-        std::printf("%s %s\n", qPrintable(lastWords), qPrintable(nameOf(*bench.book(), openNuts(bench.book()->state()).front())));
-        std::fflush(stdout);
-        std::raise(SIGKILL);
+        sayAndDie(lastWords, nameOf(*bench.book(), openNuts(bench.book()->state()).front()));
     }
 
 private:
@@ -228,13 +194,10 @@ void ValveSet::wholeStory(bool table)
 {
     QTemporaryDir folder;
     const QString file = folder.filePath(QStringLiteral("garage.asleft"));
-    QProcess first;
-    first.start(QCoreApplication::applicationFilePath(),
-                {QStringLiteral("until-killed"), file, table ? QStringLiteral("table") : QString()});
-    QVERIFY(first.waitForFinished(120'000));
-    const QString said = QString::fromUtf8(first.readAllStandardOutput() + first.readAllStandardError());
-    QVERIFY2(first.exitStatus() == QProcess::CrashExit && said.contains(lastWords), qPrintable(said));
-    const QString openPoint = said.section(lastWords, 1).trimmed().section(QLatin1Char('\n'), 0, 0);
+    QString openPoint;
+    runUntilKilled({file, table ? asTable : QString()}, lastWords, openPoint);
+    if (QTest::currentTestFailed())
+        return;
 
     const auto program = openProgram(Arguments::Wish::Open, file);
     QCOMPARE(program->window()->place(), Place::Bench);
@@ -326,19 +289,9 @@ void ValveSet::setTheRest(BenchPage &bench)
 
 int main(int count, char **words)
 {
-    QApplication application(count, words);
-    QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
-    QApplication::setFont(textFont(TextSize::Body));
-    QTemporaryDir settings;
-    QSettings::setDefaultFormat(QSettings::IniFormat);
-    QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, settings.path());
-    const QStringList arguments = QCoreApplication::arguments();
-    if (arguments.value(1) == QLatin1String("until-killed")) {
-        UntilKilled half(arguments.value(2), arguments.value(3) == QLatin1String("table"));
-        return QTest::qExec(&half, {arguments.first()});
-    }
-    ValveSet test;
-    return QTest::qExec(&test, count, words);
+    return runProgramTest<ValveSet>(count, words, [](const QStringList &arguments) {
+        return std::make_unique<UntilKilled>(arguments.value(0), arguments.value(1) == asTable);
+    });
 }
 
 #include "valve_set_test.moc"

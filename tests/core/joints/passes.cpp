@@ -222,7 +222,7 @@ PassGround target(std::int64_t newtonMetre, bool settleAllowed = false)
 
 TEST(Passes, WhatStandsOnWhatIsBeforeItIsAccepted)
 {
-    for (const char *text : {"target", "finger", "finger, target", "finger, 50 %, target", "30 %, 60 %, target", "10 N·m, 50 %, target",
+    for (const char *text : {"target", "finger, target", "finger, 50 %, target", "30 %, 60 %, target", "10 N·m, 50 %, target",
                              "20 N·m, 32 N·m", "finger, 20 N·m, +90°, +90°", "50 %, +360°, +1 turn", "target, +90°"})
         EXPECT_TRUE(checkPasses(passes(text), target(32))) << text;
     for (const char *text : {"target, settle 3", "50 %, target, settle", "32 N·m, settle 1", "target, settle 2, +45°"})
@@ -268,6 +268,10 @@ TEST(Passes, WhatDoesNotStandOnWhatIsBeforeItIsRefused)
         {"20 N·m, +90°, target", target(32), {ErrorKind::TorqueAfterAngle, {"target"}}},
         {"20 N·m, +90°, 60 N·m", none, {ErrorKind::TorqueAfterAngle, {"60 N·m"}}},
         {"50 %, +90°, 75 %", target(32), {ErrorKind::TorqueAfterAngle, {"75 %"}}},
+        {"30 %, 60 %", target(32), {ErrorKind::PassesStopShort, {"60 %"}}},
+        {"20 N·m", target(32), {ErrorKind::PassesStopShort, {"20 N·m"}}},
+        {"finger, 31.999999999 N·m", target(32), {ErrorKind::PassesStopShort, {"31.999999999 N·m"}}},
+        {"finger", target(32), {ErrorKind::PassesStopShort, {"finger"}}},
     };
     for (const RefusedPasses &refused : all) {
         const Done done = checkPasses(passes(refused.text), refused.ground);
@@ -285,6 +289,28 @@ TEST(Passes, NoneAndMoreThanAllAreRefusedHoweverTheyWereMade)
     const Done over = checkPasses({PercentOfTarget{120}}, target(32));
     ASSERT_FALSE(over);
     EXPECT_EQ(over.error(), (Error{ErrorKind::PassOverTarget, {"120 %"}}));
+}
+
+TEST(Passes, RoundsAnglesAndTheLastTorque)
+{
+    const std::vector<Pass> settling = passes("finger, 50 %, target, settle 4");
+    EXPECT_EQ(roundsOf(settling[2]), 1);
+    EXPECT_EQ(roundsOf(settling[3]), 4);
+    EXPECT_EQ(roundsOf(Settle{99}), mostSettleRounds);
+    EXPECT_FALSE(anyAngle(settling));
+    const std::vector<Pass> turned = passes("finger, 20 N·m, 40 N·m, +45°, +45°");
+    EXPECT_TRUE(anyAngle(turned));
+    const auto lastTorques = [](const std::vector<Pass> &all) {
+        std::vector<std::size_t> last;
+        for (std::size_t pass = 0; pass < all.size(); ++pass) {
+            if (isLastTorque(all, pass))
+                last.push_back(pass);
+        }
+        return last;
+    };
+    EXPECT_EQ(lastTorques(settling), std::vector<std::size_t>{3});
+    EXPECT_EQ(lastTorques(turned), std::vector<std::size_t>{2});
+    EXPECT_TRUE(lastTorques(passes("finger")).empty());
 }
 
 TEST(Passes, EachAsksForItsTorque)

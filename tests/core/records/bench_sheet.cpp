@@ -322,6 +322,34 @@ TEST(BenchSheet, LinesOfJointsArePrintedWithWhatTheManualAsks)
     }
 }
 
+TEST(BenchSheet, AJointIsPrintedByTheRevisionItIsWorkedBy)
+{
+    const auto frame = frameOf(engineText(Layout::InLine, 4, "1-3-4-2"));
+    const CrankPlan plan = generatePlan(frame->engine.design, PlanWay::TwoPositions);
+    JointText text;
+    text.name = "Bracket";
+    text.pattern = *rowPattern(2);
+    text.target = "32 ± 4 N·m";
+    Joint first = *readJoint(text);
+    text.target = "25 ± 2 N·m";
+    Joint second = *readJoint(text);
+    second.revision = 2;
+    frame->joints = {first, second};
+    frame->job.steps.push_back({StepId(2), StepKind::Tighten, "Tighten the bracket", "", Gate::FirstStart, {}, first.id});
+    const auto printed = [&](const std::vector<Act> &acts) { return allText(recorded(fold(frame, acts), plan, SheetPaper::A4)); };
+    const QString newer = QStringLiteral("This is revision 1, by which the work was begun; there is revision 2.");
+
+    const QString untouched = printed({});
+    EXPECT_TRUE(untouched.contains(QStringLiteral("25 ± 2 N·m")));
+    EXPECT_FALSE(untouched.contains(newer));
+
+    const TicksFact ticks{first.id, 1, {{{1, 0, 1}}}, TickHow::ByFeel};
+    const QString begun = printed({{ActSeq(1), {"u", frame->job.id, PersonId(1), "bench", {}, {}, ticks}}});
+    EXPECT_TRUE(begun.contains(QStringLiteral("32 ± 4 N·m")));
+    EXPECT_FALSE(begun.contains(QStringLiteral("25 ± 2 N·m")));
+    EXPECT_TRUE(begun.contains(newer)) << begun.toStdString();
+}
+
 /// Without the blanks and line ends that breaking lines changes.
 QString lettersOf(QString text)
 {

@@ -1,4 +1,4 @@
-// What a joint's text says, what its passes go by, and whether its torque makes sense for its thread.
+// What a joint's text says, and what its passes go by.
 #include <shop/joint.h>
 
 #include <measure/format.h>
@@ -271,6 +271,7 @@ INSTANTIATE_TEST_SUITE_P(
         passes("50 %, finger, target", {ErrorKind::FingerNotFirst, {}}), passes("finger, +90°", {ErrorKind::AngleWithoutSnug, {"+90°"}}),
         passes("50 %, +2 turns, +1°", {ErrorKind::AngleTooLarge, {"721"}}),
         passes("50 %, +90°, target", {ErrorKind::TorqueAfterAngle, {"target"}}),
+        passes("50 %, 75 %", {ErrorKind::PassesStopShort, {"75 %"}}), passes("finger", {ErrorKind::PassesStopShort, {"finger"}}),
         passes("target, +90°, settle 3", {ErrorKind::SettleAfterAngle, {}}), passes("50 %, settle 3", {ErrorKind::SettleMisplaced, {}}),
         passes("finger,5%,10%,15%,20%,25%,30%,35%,40%,45%,50%,55%,60%", {ErrorKind::PassesTooMany, {"13", "12"}}),
         Refusal{"no ground to settle", [](JointText &text) { text.settle = SettleGround::No; }, {ErrorKind::SettleNotAllowed, {}}}));
@@ -304,6 +305,68 @@ INSTANTIATE_TEST_SUITE_P(All, TargetOf,
                                          TargetCase{"at least 30 N·m", "30 N·m", "30 N·m"}, // one limit: that
                                          TargetCase{"at most 12 lbf·in", "12 lbf·in", "12 lbf·in"}));
 
+/// As a manual prints it in both systems, each rounded for itself: 24 N·m are 17.7 lbf·ft.
+JointText inBoth()
+{
+    JointText text = cover();
+    text.target = "24 N·m";
+    text.otherTarget = "18 lbf·ft";
+    return text;
+}
+
+TEST(TargetOf, IsThatPrintedInTheSystemOfTheUnit)
+{
+    const Joint joint = read(inBoth());
+    EXPECT_EQ(formatTyped(*targetOf(joint)), "24 N·m");
+    EXPECT_EQ(formatTyped(*targetOf(joint, TorqueUnit::PoundFoot)), "18 lbf·ft");
+    EXPECT_EQ(formatTyped(*targetOf(joint, TorqueUnit::PoundInch)), "18 lbf·ft");
+    EXPECT_EQ(formatTyped(*targetOf(joint, TorqueUnit::KilogramForceMetre)), "24 N·m");
+    EXPECT_EQ(formatTyped(*targetOf(read(cover()), TorqueUnit::PoundFoot)), "32 N·m") << "printed in one only";
+}
+
+TEST(WantedInPass, GoesByTheTargetOfTheUnit)
+{
+    JointText text = inBoth();
+    text.passes = "finger, 50 %, 20 N·m, target, settle 2";
+    const Joint joint = read(text);
+    const auto wanted = [&](std::size_t pass) { return wantedInPass(joint, pass, TorqueUnit::PoundFoot); };
+    EXPECT_FALSE(wanted(0));
+    EXPECT_EQ(wanted(1), torque("9 lbf·ft"));
+    EXPECT_EQ(wanted(2), torque("20 N·m")) << "typed in its own unit it is asked in any";
+    EXPECT_EQ(wanted(3), torque("18 lbf·ft"));
+    EXPECT_EQ(wanted(4), torque("18 lbf·ft"));
+    EXPECT_EQ(wantedInPass(joint, 1), torque("12 N·m"));
+    EXPECT_EQ(wantedInPass(joint, 3), torque("24 N·m"));
+    EXPECT_FALSE(wantedInPass(read(turnedOn()), 1)) << "an angle";
+}
+
+TEST(BandOfPass, OfThePassesThatEndAtTheTarget)
+{
+    JointText text = inBoth();
+    text.passes = "finger, 50 %, 20 N·m, target, settle 2";
+    const Joint joint = read(text);
+    for (const std::size_t pass : {0U, 1U, 2U})
+        EXPECT_FALSE(bandOfPass(joint, pass, TorqueUnit::NewtonMetre)) << pass;
+    for (const std::size_t pass : {3U, 4U}) {
+        EXPECT_EQ(bandOfPass(joint, pass, TorqueUnit::NewtonMetre), &joint.target->first);
+        EXPECT_EQ(bandOfPass(joint, pass, TorqueUnit::PoundInch), &*joint.target->second);
+    }
+    EXPECT_FALSE(bandOfPass(read(turnedOn()), 0, TorqueUnit::NewtonMetre)) << "there is no target";
+}
+
+TEST(BandOfPass, ATorqueTypedAsTheTargetIsTheTarget)
+{
+    JointText text = inBoth();
+    text.passes = "12 N·m, 24 N·m";
+    const Joint joint = read(text);
+    EXPECT_FALSE(bandOfPass(joint, 0, TorqueUnit::NewtonMetre));
+    EXPECT_EQ(bandOfPass(joint, 1, TorqueUnit::NewtonMetre), &joint.target->first);
+    EXPECT_EQ(wantedInPass(joint, 1, TorqueUnit::PoundFoot), torque("18 lbf·ft"));
+    text.target = "20-28 N·m"; // 24 is the middle
+    text.otherTarget.clear();
+    EXPECT_TRUE(bandOfPass(read(text), 1, TorqueUnit::PoundFoot));
+}
+
 TEST(ThreadOf, IsTheFastenersOwnElseTheJoints)
 {
     JointText text = cover();
@@ -316,78 +379,6 @@ TEST(ThreadOf, IsTheFastenersOwnElseTheJoints)
     joint = read(text);
     EXPECT_FALSE(threadOf(joint, 1));
     EXPECT_EQ(threadOf(joint, 3), parseThread("M6").value());
-}
-
-/// One screw with this thread, class and target.
-JointText screw(const char *thread, const char *strength, const char *target)
-{
-    JointText text;
-    text.name = "Screw";
-    text.thread = thread;
-    text.strength = strength;
-    text.pattern = rowPattern(1).value();
-    text.target = target;
-    return text;
-}
-
-TEST(PreloadCheck, ReckonsTheTarget)
-{
-    const auto check = preloadCheck(read(screw("M8", "8.8", "25 ± 3 N·m")));
-    ASSERT_TRUE(check);
-    EXPECT_DOUBLE_EQ(check->nutFactor, 0.20);                  // zinc, dry (Shigley, Table 8-15)
-    EXPECT_DOUBLE_EQ(check->newtons, 25 / (0.20 * 0.008));     // F = T/(K·d)
-    EXPECT_NEAR(*check->shareOfProof, 15'625 / 21'200., 2e-3); // proof load of M8 8.8, three figures: ISO 898-1
-    EXPECT_FALSE(check->doubt);
-}
-
-TEST(PreloadCheck, GoesByTheManualsConditionElseByTheFinishDry)
-{
-    JointText text = screw("M8", "8.8", "25 N·m");
-    text.finish = Finish::Black;
-    EXPECT_DOUBLE_EQ(preloadCheck(read(text))->nutFactor, 0.30); // Shigley, Table 8-15
-    text.condition = ThreadCondition::Oiled;
-    EXPECT_DOUBLE_EQ(preloadCheck(read(text))->nutFactor, 0.18);
-}
-
-TEST(PreloadCheck, NeedsATargetAndAThread)
-{
-    EXPECT_FALSE(preloadCheck(read(screw("", "8.8", "25 N·m"))));
-    EXPECT_FALSE(preloadCheck(read(turnedOn()))); // no target
-}
-
-TEST(PreloadCheck, AsksWhetherTheUnitSlipped)
-{
-    for (const char *target : {"60 lbf·ft", "60 ± 5 lbf·ft", "55-65 lbf·ft"}) {
-        const auto check = preloadCheck(read(screw("M5", "8.8", target)));
-        ASSERT_TRUE(check && check->doubt) << target;
-        EXPECT_GT(check->doubt->times, 12) << "some 13 times what an M5 takes";
-        EXPECT_LT(check->doubt->times, 14);
-        EXPECT_EQ(check->doubt->meant, TorqueUnit::PoundInch);
-        EXPECT_EQ(check->doubt->meantValue, torque("60 lbf·in")) << target;
-    }
-}
-
-TEST(PreloadCheck, TakesAnOrdinaryClassForTheDoubtAlone)
-{
-    const auto metric = preloadCheck(read(screw("M5", "", "60 lbf·ft")));
-    EXPECT_FALSE(metric->shareOfProof);
-    EXPECT_EQ(metric->doubt, preloadCheck(read(screw("M5", "8.8", "60 lbf·ft")))->doubt);
-    const auto inch = preloadCheck(read(screw("1/4-20", "", "100 lbf·ft")));
-    EXPECT_FALSE(inch->shareOfProof);
-    ASSERT_TRUE(inch->doubt);
-    EXPECT_EQ(inch->doubt, preloadCheck(read(screw("1/4-20", "grade 5", "100 lbf·ft")))->doubt);
-}
-
-TEST(PreloadCheck, ASnugTorqueBeforeAnAngleIsNeverTooLittle)
-{
-    JointText text = screw("M12", "8.8", "2 N·m"); // a fortieth of what it takes
-    const auto whole = preloadCheck(read(text));
-    ASSERT_TRUE(whole && whole->doubt);
-    EXPECT_LT(whole->doubt->times, 0.05);
-    text.passes = "target, +90°";
-    EXPECT_FALSE(preloadCheck(read(text))->doubt);
-    text.target = "500 N·m"; // but it may be too much
-    EXPECT_TRUE(preloadCheck(read(text))->doubt);
 }
 
 } // namespace

@@ -157,7 +157,7 @@ TEST(JointFolding, LooseningDropsTicksAcceptanceAndWhatWasFitted)
     story.joint = headBolts;
     story.fitted({1, 2, 3}, Fitted::Reused);
     story.accept(AcceptedWhat::Reused, {1, 2});
-    story.byFeel(0, {1, 2, 3});
+    story.byFeel(1, {1, 2, 3});
     story.accept(AcceptedWhat::ByFeel, {1, 2});
     story.loosened({1});
     const FastenerState out = story.fastener(1);
@@ -186,6 +186,27 @@ TEST(JointFolding, AsFoundIsWhatWasFirstFound)
     story.loosened({1}, FoundHow::Broken);
     EXPECT_EQ(story.fastener(1).found->seq, mended);
     EXPECT_EQ(story.stage(1), Stage::Loose);
+}
+
+TEST(JointFolding, NotNotedNeverTakesThePlaceOfWhatSaysMore)
+{
+    for (const FoundHow how : {FoundHow::Measured, FoundHow::LooseByFeel, FoundHow::Broken}) {
+        JointStory story;
+        story.loosened({2});
+        const ActSeq said = story.loosened({1, 2}, how, how == FoundHow::Measured ? "20 N·m" : "");
+        story.loosened({1, 2, 3});
+        EXPECT_EQ(story.fastener(1).found->seq, said);
+        EXPECT_EQ(story.fastener(2).found->how, how) << "it may be said later";
+        EXPECT_EQ(story.fastener(3).found->how, FoundHow::NotNoted);
+        story.loosened({1}, FoundHow::TightByFeel);
+        EXPECT_EQ(story.fastener(1).found->how, FoundHow::TightByFeel) << "and corrected still";
+    }
+    JointStory story;
+    story.loosened({1}, FoundHow::Broken);
+    story.loosened({1});
+    story.set("16 N·m", 0, {1});
+    story.loosened({1}, FoundHow::Missing);
+    EXPECT_EQ(story.fastener(1).found->how, FoundHow::Broken) << "there was a tick since";
 }
 
 TEST(JointFolding, ATickTakenOffAgainWasNone)

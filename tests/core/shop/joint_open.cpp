@@ -161,6 +161,19 @@ TEST(JointOpen, AnOlderRevisionOnceItIsWorkedBy)
     EXPECT_FALSE(item(open(story).firstStart, Open::JointRevised));
 }
 
+TEST(JointOpen, ARevisionThatAsksTheSameIsNotToldOf)
+{
+    JointStory story;
+    story.set("16 N·m", 0, {1});
+    story.revise("50 %, target, settle 2", Certainty::FromMemory); // the passes it had
+    story.frame.joints.back().text.name = "Cover, upper";
+    EXPECT_EQ(story.now().revision, 1);
+    EXPECT_FALSE(item(open(story).firstStart, Open::JointRevised));
+    story.revise("50 %, target, settle 2");
+    story.frame.joints.back().text.condition = ThreadCondition::Oiled;
+    EXPECT_TRUE(item(open(story).firstStart, Open::JointRevised));
+}
+
 TEST(JointOpen, UnsureValuesOnceTheyAreUsed)
 {
     JointStory story;

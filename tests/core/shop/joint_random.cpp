@@ -244,7 +244,7 @@ TEST(JointRandom, WhatIsSaidOfAJointHoldsTogether)
     EXPECT_GT(seen.tight, 300) << "the stories should lead somewhere";
     EXPECT_GT(seen.settled, 50);
     EXPECT_GT(seen.unsettled, 20);
-    EXPECT_GT(seen.accepted, 100);
+    EXPECT_GT(seen.accepted, 60);
     EXPECT_GT(seen.old, 100);
     EXPECT_GT(seen.found, 300);
 }

@@ -42,7 +42,8 @@ TEST(TickMade, OnlyTargetAndSettlePassesAreJudged)
     story.settle(1, {1}, true);
     EXPECT_EQ(story.fastener(1).verdict(), Verdict::Inside);
     story.byFeel(0, {2});
-    EXPECT_EQ(story.fastener(2).verdict(), Verdict::ByFeel);
+    EXPECT_FALSE(story.fastener(2).verdict()) << "half of it by feel decides nothing";
+    EXPECT_EQ(story.fastener(2).ticks.front().verdict, Verdict::ByFeel);
     EXPECT_FALSE(story.fastener(2).ticks.front().torque);
 }
 
@@ -123,9 +124,106 @@ TEST(JointWorth, ATickTakenOffVoidsWhatWasAccepted)
     story.byFeel(1, {1, 2});
     story.accept(AcceptedWhat::ByFeel, {1, 2});
     story.untick(0, {1});
-    EXPECT_TRUE(story.fastener(1).byFeel());
+    EXPECT_TRUE(story.fastener(1).byFeel()) << "its target still is";
     EXPECT_FALSE(story.fastener(1).feelAccepted);
     EXPECT_TRUE(story.fastener(2).feelAccepted);
+}
+
+TEST(JointWorth, ByFeelBeforeTheTargetIsGoneOver)
+{
+    JointStory story;
+    story.byFeel(0, {1});
+    EXPECT_FALSE(story.fastener(1).byFeel());
+    story.set("32 N·m", 1, {1});
+    EXPECT_FALSE(story.fastener(1).byFeel());
+    EXPECT_EQ(story.fastener(1).verdict(), Verdict::Inside);
+}
+
+TEST(JointWorth, ByFeelHidesNothingThatWasMeasuredAtTheTarget)
+{
+    JointStory story;
+    const ActSeq measured = story.set("20 N·m", 1, {1});
+    TicksFact fact = story.ticked(2, {1});
+    fact.how = TickHow::ByFeel;
+    story.log(fact);
+    const FastenerState low = story.fastener(1);
+    EXPECT_EQ(low.verdict(), Verdict::Low);
+    EXPECT_TRUE(low.outside());
+    EXPECT_TRUE(low.byFeel()) << "and that its last round was by feel is said too";
+    ASSERT_TRUE(low.deciding());
+    EXPECT_EQ(low.deciding()->seq, measured);
+    story.accept(AcceptedWhat::ByFeel, {1});
+    story.accept(AcceptedWhat::Torque, {1});
+    EXPECT_TRUE(story.fastener(1).feelAccepted && story.fastener(1).torqueAccepted);
+}
+
+TEST(JointWorth, MeasuredAfterAllIsNotByFeel)
+{
+    JointStory story;
+    story.byFeel(1, {1});
+    EXPECT_TRUE(story.fastener(1).byFeel());
+    EXPECT_FALSE(story.fastener(1).deciding());
+    EXPECT_FALSE(story.fastener(1).outside());
+    const ActSeq settled = story.settle(1, {1}, false);
+    EXPECT_FALSE(story.fastener(1).byFeel()) << "of several ticks at the target the last counts";
+    EXPECT_EQ(story.fastener(1).deciding()->seq, settled);
+}
+
+TEST(JointWorth, OfTorqueAndAngleEitherByFeelIsByFeel)
+{
+    JointStory story;
+    story.joint = headBolts;
+    story.byFeel(0, {1, 2, 3});
+    EXPECT_FALSE(story.fastener(1).byFeel()) << "finger-tight";
+    story.byFeel(1, {1});
+    story.set("40 N·m", 1, {2, 3});
+    TicksFact turned = story.ticked(2, {1, 3});
+    turned.how = TickHow::ByAngle;
+    story.log(turned);
+    story.byFeel(2, {2});
+    EXPECT_TRUE(story.fastener(1).byFeel()) << "no torque comes after the snug one";
+    EXPECT_TRUE(story.fastener(2).byFeel());
+    EXPECT_EQ(story.fastener(2).verdict(), Verdict::ByFeel);
+    EXPECT_FALSE(story.fastener(3).byFeel());
+    EXPECT_FALSE(story.fastener(3).verdict());
+}
+
+TEST(JointWorth, ASnugTorqueOutOfRangeIsNotProvedThoughThereIsNoBand)
+{
+    JointStory story;
+    story.joint = headBolts;
+    TicksFact snug = story.ticked(1, {1, 2});
+    snug.setting = torque("40 N·m");
+    snug.outOfRange = true;
+    const ActSeq made = story.log(snug);
+    snug.outOfRange = false;
+    snug.ticks = {{place(2, 1), false}};
+    story.log(snug);
+    TicksFact turned = story.ticked(2, {1, 2});
+    turned.how = TickHow::ByAngle;
+    story.log(turned);
+    EXPECT_EQ(story.fastener(1).verdict(), Verdict::TooClose);
+    EXPECT_EQ(story.fastener(1).deciding()->seq, made);
+    EXPECT_TRUE(story.fastener(1).outside());
+    EXPECT_FALSE(story.fastener(2).verdict());
+    story.joint = cover;
+    TicksFact half = story.ticked(0, {1});
+    half.setting = torque("16 N·m");
+    half.outOfRange = true;
+    story.log(half);
+    EXPECT_FALSE(story.fastener(1).verdict()) << "the target comes after it";
+}
+
+TEST(JointWorth, ATorqueTypedAsTheTargetIsJudgedAsTheTarget)
+{
+    JointStory story;
+    story.frame.joints[0].passes = parsePasses("16 N·m, 32 N·m", TorqueUnit::NewtonMetre).value();
+    story.set("16 N·m", 0, {1});
+    EXPECT_FALSE(story.fastener(1).verdict());
+    story.set("27.9 N·m", 1, {1});
+    EXPECT_EQ(story.fastener(1).verdict(), Verdict::Low);
+    story.set("27 lbf·ft", 1, {1});
+    EXPECT_EQ(story.fastener(1).verdict(), Verdict::Inside) << "by the band printed in its own system";
 }
 
 TEST(JointWorth, FoundLoose)
@@ -133,15 +231,10 @@ TEST(JointWorth, FoundLoose)
     JointStory story;
     story.loosened({1}, FoundHow::LooseByFeel);
     story.loosened({2}, FoundHow::Measured, "13.9 N·m");
-    story.loosened({3}, FoundHow::Measured, "14 N·m"); // half of 32 − 4
+    story.loosened({3}, FoundHow::Measured, "1 N·m");
     story.loosened({4}, FoundHow::TightByFeel);
     const JobState state = story.state();
-    EXPECT_EQ(foundLoose(jointInHand(state, cover), state.joints.at(cover)), (std::vector{1, 2}));
-    Joint bare = jointInHand(state, cover);
-    bare.target.reset();
-    EXPECT_EQ(foundLoose(bare, state.joints.at(cover)), std::vector{1}) << "nothing to hold a torque against";
-    bare.target = torqueBands("at most 40 N·m");
-    EXPECT_EQ(foundLoose(bare, state.joints.at(cover)), std::vector{1});
+    EXPECT_EQ(foundLoose(jointInHand(state, cover), state.joints.at(cover)), std::vector{1}) << "a loosening torque is not judged";
 }
 
 } // namespace

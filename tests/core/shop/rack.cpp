@@ -2,6 +2,7 @@
 #include <shop/joint.h>
 
 #include <measure/format.h>
+#include <measure/judge.h>
 
 #include <gtest/gtest.h>
 
@@ -76,6 +77,48 @@ INSTANTIATE_TEST_SUITE_P(
                     SettingCase{"200 N·m", "9.96 N·m", {}, "9.96 N·m"}, // it would be more
                     SettingCase{"30 N·m", "0.3 N·m", {}, "0.300 N·m"}, SettingCase{"400 lbf·in", "99.5 lbf·in", {}, "99.5 lbf·in"},
                     SettingCase{"20 kgf·m", "0.5 kgf·m", {}, "0.500 kgf·m"}, SettingCase{"200 N·m", "0 N·m", {}, "0.0 N·m"}));
+
+struct BandCase {
+    const char *most; ///< of the wrench, in its own unit
+    const char *band;
+    const char *wanted;
+    std::optional<AdapterFit> fit;
+    const char *shown;
+};
+
+class SettingInBand : public testing::TestWithParam<BandCase> {};
+
+TEST_P(SettingInBand, IsNeverRoundedOutOfIt)
+{
+    const Tool tool = wrench("0", GetParam().most);
+    const auto band = parseBand<Torque>(GetParam().band, TorqueUnit::NewtonMetre).value();
+    const auto setting = settingOn(tool, torque(GetParam().wanted).value, GetParam().fit, &band);
+    ASSERT_TRUE(setting);
+    EXPECT_EQ(formatTyped(*setting), GetParam().shown);
+    const bool adapted = GetParam().fit && !changesNothing(*GetParam().fit);
+    const Torque got = adapted ? torqueAtFastener(setting->value, *tool.torque->lever, *GetParam().fit).value() : setting->value;
+    EXPECT_EQ(outsideBy(got, band), Torque());
+}
+
+// 11 N·m are 8.1132 lbf·ft, 10 N·m 7.3756 lbf·ft, 20 lbf·ft 27.116 N·m: from the exact definitions. With an adapter: T·L/(L + E·cos a).
+INSTANTIATE_TEST_SUITE_P(All, SettingInBand,
+                         testing::Values(BandCase{"50 lbf·ft", "at least 11 N·m", "11 N·m", {}, "8.12 lbf·ft"},
+                                         BandCase{"50 lbf·ft", "at most 10 N·m", "10 N·m", {}, "7.37 lbf·ft"},
+                                         BandCase{"200 N·m", "at least 20 lbf·ft", "20 lbf·ft", {}, "27.2 N·m"},
+                                         BandCase{"50 lbf·ft", "at least 11 N·m", "11 N·m", fit("40 mm", 0), "7.38 lbf·ft"},   // 7.3756
+                                         BandCase{"50 lbf·ft", "at most 10 N·m", "10 N·m", fit("40 mm", 180), "8.19 lbf·ft"},  // 8.1951
+                                         BandCase{"200 N·m", "at least 20 lbf·ft", "20 lbf·ft", fit("40 mm", 45), "25.4 N·m"}, // 25.325
+                                         BandCase{"200 N·m", "at least 20 lbf·ft", "20 lbf·ft", fit("40 mm", 90), "27.2 N·m"},
+                                         BandCase{"200 N·m", "28-36 N·m", "32.04 N·m", {}, "32.0 N·m"},        // nothing is in its way
+                                         BandCase{"200 N·m", "32.02-32.06 N·m", "32.04 N·m", {}, "32.04 N·m"}, // neither way at a tenth
+                                         BandCase{"200 N·m", "32.06-32.09 N·m", "32.07 N·m", {}, "32.07 N·m"},
+                                         BandCase{"200 N·m", "at least 32.02 N·m", "32.04 N·m", {}, "32.1 N·m"}));
+
+TEST(SettingOn, WhatIsNotInTheBandIsRoundedAsEver)
+{
+    const auto band = parseBand<Torque>("at least 20 lbf·ft", TorqueUnit::NewtonMetre).value();
+    EXPECT_EQ(settingOn(wrench("20", "200"), torque("26.04 N·m").value, {}, &band)->text, "26.0");
+}
 
 TEST(SettingOn, AReadWrenchShowsTheSame)
 {
@@ -181,6 +224,56 @@ TEST(ToolsWanted, AnAdapterOnTheRackIsAWayOut)
     EXPECT_EQ(way.reach->tool, 0U);
     EXPECT_EQ(way.reach->adapter, 0U);
     EXPECT_EQ(way.angle, degrees(180));
+}
+
+TEST(ToolsWanted, ATargetPrintedInBothSystemsByTheWrenchsOwn)
+{
+    JointText text;
+    text.name = "Joint";
+    text.pattern = rowPattern(1).value();
+    text.target = "24 N·m";
+    text.otherTarget = "18 lbf·ft";
+    text.passes = "50 %, 24 N·m";
+    const std::vector<Tool> tools{wrench("6", "30"), wrench("6 lbf·ft", "50 lbf·ft"), wrench("6 lbf·ft", "17.8 lbf·ft")};
+    const Joint joint = readJoint(text).value();
+    const auto wanted = toolsWanted(joint, rackOf(tools), today);
+    ASSERT_EQ(wanted.size(), 2U);
+    EXPECT_EQ(wanted[1].torque, torque("24 N·m").value);
+    EXPECT_TRUE(wanted[1].target);
+    EXPECT_EQ(reaching(wanted[1]), (Tools{0, 1})) << "17.8 lbf·ft are more than 24 N·m, but the manual says 18 there";
+    EXPECT_EQ(wanted[1].advice.reaching[1].setting, torque("18 lbf·ft").value);
+    EXPECT_EQ(wanted[0].advice.reaching.back().setting, torque("9 lbf·ft").value);
+}
+
+// 20 lbf·ft are 27.116 N·m: 27.1 would be low, and 27.2 the wrench does not have.
+TEST(ToolsWanted, ReachesOnlyWithFiguresInTheBand)
+{
+    const std::vector<Tool> tools{wrench("5", "27.1"), wrench("5", "27.2")};
+    EXPECT_EQ(reaching(wantedBy("at least 20 lbf·ft", "", tools)[0]), Tools{1});
+    const Tool &small = tools[1];
+    const Joint joint = [] {
+        JointText text;
+        text.name = "Joint";
+        text.pattern = rowPattern(1).value();
+        text.target = "at least 20 lbf·ft";
+        return readJoint(text).value();
+    }();
+    const auto set = settingOn(small, *wantedInPass(joint, 0), {}, bandOfPass(joint, 0, TorqueUnit::NewtonMetre));
+    EXPECT_EQ(set->value, toolsWanted(joint, rackOf(tools), today)[0].advice.reaching[0].setting) << "the same as is set";
+}
+
+TEST(AdviceFor, NothingForPassesWithoutATorque)
+{
+    JointText text;
+    text.name = "Joint";
+    text.pattern = rowPattern(1).value();
+    text.passes = "finger, 20 N·m, +90°";
+    const Joint joint = readJoint(text).value();
+    EXPECT_FALSE(adviceFor(joint, 0, rackOf(smallShop), today));
+    EXPECT_TRUE(adviceFor(joint, 1, rackOf(smallShop), today));
+    EXPECT_FALSE(adviceFor(joint, 2, rackOf(smallShop), today));
+    const auto adapted = adviceFor(joint, 1, rackOf(smallShop), today, fit("50 mm", 0));
+    EXPECT_EQ(adapted->reaching.at(0).setting, torque("16.7 N·m").value) << "20 × 250/300";
 }
 
 TEST(ToolsWanted, OfAnAngleOnlyTheSnugTorque)

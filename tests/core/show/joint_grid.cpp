@@ -1,12 +1,15 @@
 // What lies near a box is found by the grid as it is by looking at everything.
 #include "joint_grid.h"
 
+#include <show/line_part.h>
+
 #include <gtest/gtest.h>
 
 #include <QLineF>
 
 #include <random>
 #include <set>
+#include <vector>
 
 namespace asleft {
 namespace {
@@ -109,6 +112,25 @@ TEST(JointGrid, StopsAtTheFirstThatIsWanted)
     EXPECT_TRUE(grid.any(QRectF(90, 90, 20, 20), [&](qsizetype) { return ++asked == 3; }));
     EXPECT_EQ(asked, 3);
     EXPECT_FALSE(grid.any(QRectF(500, 300, 5, 5), [](qsizetype) { return true; })) << "nothing lies there";
+}
+
+TEST(PartWithin, IsWhatOfALineLiesInTheArea)
+{
+    const QRectF area(0, 0, 10, 10);
+    const auto within = [&area](const QLineF &line) {
+        const auto part = partWithin(line, area);
+        return part ? std::vector<double>{part->from, part->to} : std::vector<double>();
+    };
+    using Shares = std::vector<double>;
+    EXPECT_EQ(within({2, 2, 8, 3}), Shares({0, 1})) << "all of it";
+    EXPECT_EQ(within({-10, 5, 30, 5}), Shares({0.25, 0.5})) << "right through";
+    EXPECT_EQ(within({5, 5, 5, 25}), Shares({0, 0.25})) << "out of it, straight down";
+    EXPECT_EQ(within({15, 5, -5, 5}), Shares({0.25, 0.75})) << "the other way";
+    EXPECT_EQ(within({-5, 5, 5, 15}), Shares({0.5, 0.5})) << "touches a corner";
+    EXPECT_EQ(within({-5, 6, 4, 15}), Shares()) << "passes a corner by";
+    EXPECT_EQ(within({11, 0, 11, 10}), Shares()) << "beside it";
+    EXPECT_EQ(within({12, 5, 20, 5}), Shares()) << "ends before it";
+    EXPECT_EQ(within({3, 3, 3, 3}), Shares({0, 1})) << "a point in it";
 }
 
 } // namespace

@@ -136,6 +136,7 @@ TEST(JointLines, SayWhatAJointIs)
     four.driveSize = "";
     const Joint row = jointOfText(four);
     EXPECT_EQ(text(orderLine(row)), "2-3-1-4 · as the manual prints it");
+    EXPECT_EQ(text(looseningLine(row)), "loosen 4-1-3-2 · the reverse of the manual's order");
     EXPECT_EQ(text(jointSpecLine(row)), "32 N·m, tolerance assumed · Workshop Manual p. 41, from memory");
     EXPECT_TRUE(jointLine(row).endsWith(QStringLiteral("lengths differ")));
     EXPECT_TRUE(driveLine(row).isEmpty());
@@ -147,6 +148,24 @@ TEST(JointLines, TheOrderOfACircleIsAStar)
     circle.pattern = *circlePattern(8);
     // ASME PCC-1, from memory.
     EXPECT_EQ(text(orderLine(jointOfText(circle))), "1-5-3-7-2-6-4-8 · generated, as a star");
+    EXPECT_EQ(text(looseningLine(jointOfText(circle))), "loosen 8-4-6-2-7-3-5-1 · the reverse of a generated star");
+}
+
+TEST(JointLines, AGeneratedOrderIsLoosenedOutsideInward)
+{
+    JointText row = coverText();
+    row.pattern = *rowPattern(4);
+    EXPECT_EQ(text(orderLine(jointOfText(row))), "2-3-1-4 · generated, centre outward");
+    EXPECT_EQ(text(looseningLine(jointOfText(row))), "loosen 4-1-3-2 · generated, outside inward");
+    row.pattern = *rowPattern(1);
+    EXPECT_EQ(looseningLine(jointOfText(row)), orderLine(jointOfText(row)));
+}
+
+TEST(Passes, AreSaidByTheTargetAsPrintedFirst)
+{
+    JointText both = coverText();
+    both.otherTarget = "24 ± 3 lbf·ft";
+    EXPECT_EQ(text(passName(jointOfText(both), 1)), "to the target: 32 N·m");
 }
 
 TEST(ToolWords, TheSettingIsInTheWrenchsOwnUnit)
@@ -185,8 +204,9 @@ TEST(ToolWords, AToolExplainsItself)
     EXPECT_EQ(text(reachSentence(reach, dial)), "± 4 %, at 21 % of its range, calibration due 31 Mar 2027");
     reach.calibrationOverdue = true;
     reach.wellInside = false;
+    // A fifth of 200 N·m: ISO 6789 tests from there.
     EXPECT_EQ(text(reachSentence(reach, dial)),
-              "± 4 %, at 21 % of its range, below where it is tested, calibration overdue since 31 Mar 2027");
+              "± 4 %, at 21 % of its range, below where it is tested, from 40 N·m, calibration overdue since 31 Mar 2027");
     reach.reaches = false;
     reach.setting = torque("3");
     EXPECT_EQ(text(reachSentence(reach, dial)), "outside its range 20 to 200 N·m");
@@ -229,6 +249,7 @@ TEST(Preload, IsSaidWithItsShare)
 {
     const Joint cover = jointOfText(coverText());
     PreloadCheck check;
+    check.thread = *cover.thread;
     check.newtons = 21'214;
     check.shareOfProof = 0.752;
     EXPECT_EQ(text(preloadSentence(check, cover)), "21\u202f200 N, 75 % of its proof load");
@@ -236,6 +257,8 @@ TEST(Preload, IsSaidWithItsShare)
     check.shareOfProof = 0.0004;
     EXPECT_EQ(text(preloadSentence(check, cover)), "87 N, less than 1 % of its proof load");
     EXPECT_TRUE(preloadQuestion(check, cover).isEmpty());
+    check.thread = *parseThread("M6");
+    EXPECT_EQ(text(preloadSentence(check, cover)), "87 N in the M6, less than 1 % of its proof load");
 }
 
 TEST(Preload, AnAbsurdTorqueIsQuestioned)
@@ -245,12 +268,30 @@ TEST(Preload, AnAbsurdTorqueIsQuestioned)
     small.target = "60 lbf·ft";
     const Joint joint = jointOfText(small);
     PreloadCheck check;
+    check.thread = *joint.thread;
+    check.torque = typedTorque("60 lbf·ft");
     check.doubt = TorqueDoubt{13.2, TorqueUnit::PoundInch, torque("60 lbf·in")};
     EXPECT_EQ(text(preloadQuestion(check, joint)),
               "60 lbf·ft is 13 times what an M5 of class 8.8 takes; 60 lbf·in? Mend it, or say why it is right.");
     check.doubt = TorqueDoubt{0.031, std::nullopt, std::nullopt};
     EXPECT_EQ(text(preloadQuestion(check, joint)),
               "60 lbf·ft is only 3 % of what an M5 of class 8.8 takes. Compare it with the manual, or say why it is right.");
+}
+
+TEST(Preload, OfSeveralThreadsTheWorstIsNamed)
+{
+    JointText mixed = coverText();
+    mixed.target = "";
+    mixed.passes = "32 N·m, +90°";
+    mixed.settle = SettleGround::No;
+    mixed.pattern.places[4].thread = "M4";
+    const Joint joint = jointOfText(mixed);
+    const auto check = preloadCheck(joint);
+    ASSERT_TRUE(check);
+    // Without a target, of the torque the passes ask for.
+    EXPECT_TRUE(preloadQuestion(*check, joint).startsWith(QStringLiteral("32 N·m is"))) << text(preloadQuestion(*check, joint));
+    EXPECT_TRUE(preloadQuestion(*check, joint).contains(QStringLiteral("what an M4 of class 8.8 takes")));
+    EXPECT_TRUE(preloadSentence(*check, joint).contains(QStringLiteral("N in the M4")));
 }
 
 TEST(JointCautions, NameWhatCanHurt)

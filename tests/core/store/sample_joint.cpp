@@ -1,5 +1,7 @@
 #include "sample.h"
 
+#include <cassert>
+
 namespace asleft {
 
 Typed<Torque> newtonMetres(int count)
@@ -29,6 +31,9 @@ SampleJoint storeSampleJoint(Transaction &transaction, EngineId engine)
     Tool adapter{ToolId(0), "Crow-foot", "", {}, ToolKind::Adapter};
     adapter.length = Typed<Length>{micrometres(40'000), LengthUnit::Millimetre, "40"};
     const ToolId wrench = insertTool(transaction, newWrench("Wrench", 20, 200)).value();
+    const Done due = insertCalibration(transaction, wrench, std::chrono::sys_days(std::chrono::year(2027) / 3 / 31), {1'700'000'000'000});
+    assert(due);
+    (void)due;
     return {joint.id, wrench, insertTool(transaction, adapter).value()};
 }
 
@@ -58,6 +63,7 @@ std::vector<Fact> everyWayTicked(const SampleJoint &sample)
     set.lever = micrometres(400'000);
     set.outOfRange = true;
     TicksFact read{sample.joint, 2, {{{5, 2, 1}}}, TickHow::ReadTool};
+    read.tool = sample.wrench;
     read.reading = Typed<Torque>{Torque::ofSmallest(32'539'770'000), TorqueUnit::PoundFoot, "24"};
     read.fit = FitUsed{{}, {Length{}, degrees(180)}};
     read.uncertainty = Torque::ofSmallest(1);

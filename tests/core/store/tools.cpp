@@ -79,6 +79,55 @@ TEST_F(Tools, KeepDaysOfAnyYear)
     EXPECT_FALSE(insertTool(*transaction, wrench));
 }
 
+TEST_F(Tools, AreDueWhenItWasSaidLast)
+{
+    Tool dial = storedWrench();
+    Tool click = stored(newWrench("Click", 6, 30));
+    const auto say = [&](const Tool &tool, std::optional<std::chrono::sys_days> due) {
+        auto transaction = Transaction::begin(*garage);
+        EXPECT_TRUE(insertCalibration(*transaction, tool.id, due, {1'000}) && transaction->commit());
+    };
+    say(click, 2026y / 1 / 31);
+    say(dial, 2025y / 2 / 28);
+    say(click, 2025y / 12 / 31);
+    dial.torque->calibrationDue = 2025y / 2 / 28;
+    click.torque->calibrationDue = 2025y / 12 / 31;
+    reopen();
+    EXPECT_EQ(tools(*garage).value(), (std::vector{dial, click})) << "not the latest day, but the last word";
+    say(dial, std::nullopt);
+    dial.torque->calibrationDue.reset();
+    EXPECT_EQ(tools(*garage).value(), (std::vector{dial, click})) << "not known is said too";
+    EXPECT_EQ(Raw(path).text("SELECT calibration_due FROM tool WHERE id = 1"), "2024-02-29") << "nothing is written over";
+}
+
+TEST_F(Tools, RefuseACalibrationThatCannotBe)
+{
+    const Tool wrench = storedWrench();
+    for (const auto &[tool, due] :
+         {std::pair(ToolId(99), std::chrono::sys_days(2026y / 1 / 1)), std::pair(wrench.id, std::chrono::sys_days(10'000y / 1 / 1))}) {
+        auto transaction = Transaction::begin(*garage);
+        EXPECT_FALSE(insertCalibration(*transaction, tool, due, {1'000}));
+        EXPECT_FALSE(transaction->commit());
+    }
+}
+
+TEST_F(Tools, AreDamagedWhereTheirCalibrationIs)
+{
+    storedWrench();
+    stored(newFeelerSet("Leaves", "0.20", {hundredths(20)}));
+    garage.reset();
+    const std::string sound = bytesOf(path);
+    for (const char *row : {"(1, '2023-02-29', 0)", "(2, '2023-02-28', 0)", "(2, NULL, 0)", "(3, NULL, 0)"}) {
+        Raw(path).run("PRAGMA foreign_keys = OFF; INSERT INTO tool_calibration (tool, due, at_ms) VALUES " + std::string(row));
+        reopen();
+        const auto read = tools(*garage);
+        ASSERT_FALSE(read) << row;
+        EXPECT_EQ(read.error().kind, ErrorKind::Damaged) << row;
+        garage.reset();
+        writeBytes(path, sound);
+    }
+}
+
 TEST_F(Tools, RefuseWhatNoColumnHolds)
 {
     Tool wrench = newWrench("Wrench", 6, 30);
@@ -106,6 +155,7 @@ TEST_F(Tools, KeepTheRulesOfTheirTable)
              "kind = 'adapter'",
              "kind = 'x'",
              "deviation_numerator = NULL",
+             "deviation_numerator = 0",
              "deviation_denominator = 0",
              "deviation_text = NULL",
              "calibration_due = 'soon'",
@@ -113,13 +163,17 @@ TEST_F(Tools, KeepTheRulesOfTheirTable)
              "lever_unit = 'Nm'",
              "lever_text = NULL",
              "length_nm = 1",
-             "length_nm = -1, length_unit = 'mm', length_text = ''",
+             "length_nm = 0, length_unit = 'mm', length_text = '0'",
              "size = NULL",
          })
         EXPECT_EQ(Raw(path).run("UPDATE tool SET " + std::string(refused) + " WHERE id = 1") & 0xff, SQLITE_CONSTRAINT) << refused;
     EXPECT_EQ(Raw(path).run("UPDATE tool SET calibration_due = '2024-01-01' WHERE id = 2"), SQLITE_CONSTRAINT_CHECK);
-    EXPECT_EQ(Raw(path).run("UPDATE tool SET length_nm = 0, length_unit = 'mm', length_text = '0' WHERE id = 1"), SQLITE_OK)
+    EXPECT_EQ(Raw(path).run("UPDATE tool SET lever_nm = 1, lever_unit = 'mm', lever_text = '' WHERE id = 1"), SQLITE_OK)
         << "what others above are near to";
+    stored({ToolId(0), "Crow-foot", "", {}, ToolKind::Adapter});
+    EXPECT_EQ(Raw(path).run("UPDATE tool SET lever_nm = 1, lever_unit = 'mm', lever_text = '' WHERE id = 3"), SQLITE_CONSTRAINT_CHECK);
+    EXPECT_EQ(Raw(path).run("UPDATE tool SET length_nm = -1, length_unit = 'mm', length_text = '' WHERE id = 3"), SQLITE_CONSTRAINT_CHECK);
+    EXPECT_EQ(Raw(path).run("UPDATE tool SET length_nm = 0, length_unit = 'mm', length_text = '0' WHERE id = 3"), SQLITE_OK);
 }
 
 TEST_F(Tools, AreDamagedWhereNobodyCanReadThem)

@@ -81,6 +81,10 @@ TEST_F(JobJoints, AnAdapterThatCannotBeReckonedIsRefused)
     TickEntry unknown = throughAdapter(with(bracket, {next(bracket)}, large), "40 mm", 0);
     unknown.fit->adapter = ToolId(99);
     EXPECT_EQ(refusal(book->tick(unknown)), ErrorKind::NotFound);
+    unknown.fit->adapter = large;
+    EXPECT_EQ(book->tick(unknown).error(), (Error{ErrorKind::ToolNotThat, {"Large"}}));
+    unknown.fit->adapter = need(addFitting(*garage, {ToolKind::Adapter, "Crow-foot", "", "41 mm"}));
+    EXPECT_EQ(book->tick(unknown).error(), (Error{ErrorKind::ToolNotThat, {"Crow-foot"}})) << "of another length";
     EXPECT_TRUE(book->state().acts.empty());
     need(book->tick(throughAdapter(with(bracket, {next(bracket)}, small), "40 mm", 90)));
     EXPECT_EQ(lastTicks().setting->value, torque("32").value) << "across it takes no lever";
@@ -151,6 +155,7 @@ TEST_F(JobJoints, ATickThatSaysTooLittleIsRefused)
     unread.reading.reset();
     EXPECT_EQ(refusal(book->tick(unread)), ErrorKind::EmptyText);
     EXPECT_EQ(refusal(book->tick(byFeel(bracket, {next(bracket)}, "  "))), ErrorKind::ReasonMissing);
+    EXPECT_EQ(refusal(book->tick(byFeel(bracket, {next(bracket)}, std::string(1001, 'x')))), ErrorKind::TextTooLong);
     EXPECT_EQ(refusal(book->tick(with(JointId(99), {{1, 0, 1}}, large))), ErrorKind::WrongJob);
     EXPECT_TRUE(book->state().acts.empty());
 }
@@ -198,6 +203,8 @@ TEST_F(JobJoints, EachPassIsDoneItsOwnWay)
     angle.places = {next(cap)};
     angle.tool = ToolId(99);
     EXPECT_EQ(refusal(book->tick(angle)), ErrorKind::NotFound);
+    angle.tool = large;
+    EXPECT_EQ(book->tick(angle).error(), (Error{ErrorKind::ToolNotThat, {"Large"}}));
     angle.tool = need(addFitting(*garage, {ToolKind::AngleGauge, "Angle gauge", "", ""}));
     need(book->tick(angle));
     EXPECT_EQ(lastTicks().tool, angle.tool);
@@ -259,6 +266,11 @@ TEST_F(JobJoints, LooseningThatSaysTooLittleIsRefused)
     EXPECT_EQ(refusal(book->loosen({.joint = JointId(99), .fasteners = {1}})), ErrorKind::WrongJob);
     const LoosenEntry unknown{.joint = bracket, .fasteners = {1}, .how = FoundHow::Measured, .torque = torque("25"), .tool = ToolId(99)};
     EXPECT_EQ(refusal(book->loosen(unknown)), ErrorKind::NotFound);
+    LoosenEntry leaves = unknown;
+    leaves.tool = need(addFeelerSet(*garage, "Leaves", "0.05", LengthUnit::Millimetre));
+    EXPECT_EQ(book->loosen(leaves).error(), (Error{ErrorKind::ToolNotThat, {"Leaves"}}));
+    leaves.note = std::string(1001, 'x');
+    EXPECT_EQ(refusal(book->loosen(leaves)), ErrorKind::TextTooLong);
     EXPECT_TRUE(book->state().acts.empty());
 }
 
@@ -306,6 +318,7 @@ TEST_F(JobJoints, SingleUseFastenersAreSaidToBeNewOrNot)
     EXPECT_EQ(refusal(book->acceptJoint(cap, AcceptedWhat::Reused, {1, 2}, "why")), ErrorKind::NothingToAccept);
     need(book->sayFitted(cap, {2}, Fitted::Reused));
     EXPECT_EQ(refusal(book->acceptJoint(cap, AcceptedWhat::Reused, {2}, " ")), ErrorKind::ReasonMissing);
+    EXPECT_EQ(refusal(book->acceptJoint(cap, AcceptedWhat::Reused, {2}, std::string(1001, 'x'))), ErrorKind::TextTooLong);
     need(book->acceptJoint(cap, AcceptedWhat::Reused, {1, 2}, "once more"));
     const auto &fact = std::get<AcceptedFact>(book->state().acts.back().what.fact);
     EXPECT_EQ(fact.fasteners, std::vector{2}) << "only what was used before";
@@ -368,6 +381,7 @@ TEST_F(JobJoints, BegunAnewTheyGoByTheNewestRevision)
 TEST_F(JobJoints, FindingsAreNoted)
 {
     EXPECT_EQ(refusal(book->noteFinding(bracket, {}, " ")), ErrorKind::EmptyText);
+    EXPECT_EQ(refusal(book->noteFinding(bracket, {}, std::string(1001, 'x'))), ErrorKind::TextTooLong);
     EXPECT_EQ(refusal(book->noteFinding(bracket, {3}, "rust")), ErrorKind::FastenerUnknown);
     need(book->noteFinding(bracket, {2, 1}, " several were loose "));
     need(book->noteFinding(bracket, {}, "cracked"));

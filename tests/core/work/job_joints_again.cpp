@@ -220,6 +220,15 @@ TEST_F(JointAgain, TakingATickBackTakesOneBack)
     EXPECT_EQ(next(cover), (TickPlace{3, 0, 1})) << "said once more it is the one before";
 }
 
+TEST_F(JointAgain, TakingTheTargetBackIsStoredOnce)
+{
+    need(book->tick(with(cover, restOf(cover), small)));
+    need(book->tick(with(cover, restOf(cover), large)));
+    need(book->tick(with(cover, restOf(cover), large)));
+    expectStoredOnce([&](JobBook &at) { return at.untickTarget(cover, 3); }, false);
+    EXPECT_EQ(next(cover), (TickPlace{3, 2, 1}));
+}
+
 TEST_F(JointAgain, TakingATickOfAnotherBackIsAnotherAct)
 {
     need(book->tick(with(cover, restOf(cover), small)));

@@ -45,6 +45,12 @@ TEST_F(Joints, AreRefusedWithWhatTheirTextCannotSay)
     };
     EXPECT_EQ(refused([](JointText &text) { text.name = " "; }), ErrorKind::NameMissing);
     EXPECT_EQ(refused([](JointText &text) { text.name = std::string(201, 'x'); }), ErrorKind::TextTooLong);
+    for (const auto field : {&JointText::thread, &JointText::strength, &JointText::target, &JointText::driveSize, &JointText::engagement})
+        EXPECT_EQ(refused([&](JointText &text) { text.*field = std::string(201, '1'); }), ErrorKind::TextTooLong);
+    EXPECT_EQ(refused([](JointText &text) { text.source.manual = std::string(201, 'x'); }), ErrorKind::TextTooLong);
+    EXPECT_EQ(refused([](JointText &text) { text.source.page = std::string(201, 'x'); }), ErrorKind::TextTooLong);
+    EXPECT_EQ(refused([](JointText &text) { text.answered = std::string(1001, 'x'); }), ErrorKind::TextTooLong);
+    EXPECT_EQ(refused([](JointText &text) { text.pattern.places.back().length = std::string(201, 'x'); }), ErrorKind::TextTooLong);
     EXPECT_EQ(refused([](JointText &text) { text.name = "Valve cover"; }), ErrorKind::JointTaken);
     EXPECT_EQ(refused([](JointText &text) { text.thread = "M7.3"; }), ErrorKind::ThreadUnknown);
     EXPECT_EQ(refused([](JointText &text) { text.pattern = {}; }), ErrorKind::PatternCount);
@@ -55,6 +61,16 @@ TEST_F(Joints, AreRefusedWithWhatTheirTextCannotSay)
     EXPECT_EQ(refusal(addJoint(*garage, EngineId(99), plainText())), ErrorKind::NotFound);
     EXPECT_EQ(all().size(), 1U);
     EXPECT_TRUE(told.empty());
+}
+
+TEST_F(Joints, MayHaveTextsAsLongAsTheyFit)
+{
+    JointText text = plainText();
+    text.name = text.driveSize = text.engagement = text.source.manual = text.source.page = std::string(200, 'x');
+    text.pattern.places.back().length = std::string(200, 'x');
+    text.answered = std::string(1000, 'x');
+    add(text);
+    EXPECT_EQ(all().front().text, text);
 }
 
 TEST_F(Joints, OfTwoEnginesMayHaveOneName)

@@ -98,6 +98,7 @@ TEST_F(ReadOnly, RefusesEveryEdit)
     expectRefused(addGauge(*garage, {ToolKind::DialGauge, "Dial", "", ""}), path);
     expectRefused(addTorqueWrench(*garage, wrenchText("Large", "20", "200")), path);
     expectRefused(addFitting(*garage, {ToolKind::Socket, "Socket", "10 mm", ""}), path);
+    expectRefused(setCalibrationDue(*garage, ToolId(1), "2027-03-31"), path);
     expectRefused(addJoint(*garage, engine, coverText()), path);
     expectRefused(reviseJoint(*garage, bracket, engine, plainText()), path);
     expectRefused(addJointToJob(*garage, job, *book->state().frame->jointNow(bracket)), path);
@@ -127,6 +128,7 @@ TEST_F(ReadOnly, RefusesEveryAct)
     expectRefused(book->readTurningCautions(), path);
     expectRefused(book->choosePlan(book->proposedPlan()), path);
     expectRefused(book->markStepDone(step), path);
+    expectRefused(book->untickTarget(bracket, 1), path);
     expectRefused(book->loosen({.joint = bracket, .fasteners = {1}}), path);
     expectRefused(book->tick({.joint = bracket, .places = {{1, 0, 1}}, .how = TickHow::ByFeel, .reason = "why"}), path);
     expectRefused(book->untick(bracket, 1), path);

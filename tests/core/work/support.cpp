@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cstdlib>
+#include <ctime>
 
 namespace asleft {
 
@@ -73,9 +74,17 @@ SpecText lashText(std::string band, EngineCondition condition)
     return {.band = std::move(band), .otherBand = {}, .condition = condition, .source = {"Manual", "41"}};
 }
 
+/// What day it is must not depend on where a test runs.
+void liveIn(const char *zone)
+{
+    qputenv("TZ", zone);
+    ::tzset();
+}
+
 WorkTest::WorkTest() : m_folder(newFolder()), path((m_folder / "shop.asleft").string())
 {
     haveApplication();
+    liveIn("UTC");
     qInstallMessageHandler(failOnWarning);
     clock->set({1'000'000});
     garage = need(Garage::create(path, {clock, std::make_shared<ScriptedUids>("bench"), "bench"}));

@@ -54,6 +54,9 @@ VehicleText tractorText();
 VehicleText hydraulicText();
 SpecText lashText(std::string band, EngineCondition condition = EngineCondition::Cold);
 
+/// Moves this program to another zone of time, as POSIX writes it.
+void liveIn(const char *zone);
+
 /// Owns a folder with one garage file in it, whose clock and uids are the test's; fails on any warning Qt logs meanwhile.
 class WorkTest : public testing::Test {
 public:

@@ -121,6 +121,55 @@ TEST_F(TorqueTools, FittingsAreRefusedWithWhatCannotBe)
     EXPECT_TRUE(need(tools(*garage)).empty());
 }
 
+TEST_F(TorqueTools, ComeBackFromCalibration)
+{
+    const ToolId wrench = need(addTorqueWrench(*garage, wrenchText("Large", "20", "200")));
+    std::vector<Change::What> told;
+    QObject::connect(garage.get(), &Garage::changed, [&](const Change &change) { told.push_back(change.what); });
+    need(setCalibrationDue(*garage, wrench, " "));
+    EXPECT_TRUE(told.empty()) << "it was not known";
+    need(setCalibrationDue(*garage, wrench, " 2027-03-31 "));
+    EXPECT_EQ(only().torque->calibrationDue, lastOfMarch);
+    EXPECT_EQ(told, std::vector{Change::What::Tools});
+    need(setCalibrationDue(*garage, wrench, "2027-03-31"));
+    EXPECT_EQ(told.size(), 1U) << "the same day";
+    need(setCalibrationDue(*garage, wrench, "2026-03-31"));
+    need(setCalibrationDue(*garage, wrench, ""));
+    EXPECT_FALSE(only().torque->calibrationDue);
+    EXPECT_EQ(told.size(), 3U);
+    garage.reset();
+    garage = openedBy("bench");
+    EXPECT_FALSE(only().torque->calibrationDue);
+}
+
+TEST_F(TorqueTools, AreNotCalibratedWithWhatCannotBe)
+{
+    TorqueWrenchText text = wrenchText("Large", "20", "200");
+    text.calibrationDue = "2027-03-31";
+    const ToolId wrench = need(addTorqueWrench(*garage, text));
+    const ToolId gauge = need(addFitting(*garage, {ToolKind::AngleGauge, "Angle gauge", "", ""}));
+    int told = 0;
+    QObject::connect(garage.get(), &Garage::changed, [&] { ++told; });
+    EXPECT_EQ(refusal(setCalibrationDue(*garage, wrench, "next year")), ErrorKind::DateUnread);
+    EXPECT_EQ(setCalibrationDue(*garage, gauge, "2027-03-31").error(), (Error{ErrorKind::ToolNotForTorque, {"Angle gauge"}}));
+    EXPECT_EQ(refusal(setCalibrationDue(*garage, ToolId(99), "2027-03-31")), ErrorKind::NotFound);
+    EXPECT_EQ(only().torque->calibrationDue, lastOfMarch);
+    EXPECT_EQ(told, 0);
+}
+
+TEST_F(TorqueTools, TheDayIsThatOfTheShop)
+{
+    const std::chrono::milliseconds midnight = (lastOfMarch + std::chrono::days(1)).time_since_epoch();
+    const Moment beforeMidnight{midnight.count() - 1};
+    EXPECT_EQ(localDay(beforeMidnight), lastOfMarch);
+    EXPECT_EQ(localDay({beforeMidnight.utcMilliseconds + 1}), lastOfMarch + std::chrono::days(1));
+    EXPECT_EQ(localDay({-1}), std::chrono::sys_days(std::chrono::year(1969) / 12 / 31));
+    liveIn("EAST-12");
+    EXPECT_EQ(localDay(beforeMidnight), lastOfMarch + std::chrono::days(1));
+    liveIn("WEST8");
+    EXPECT_EQ(localDay({beforeMidnight.utcMilliseconds + 1}), lastOfMarch);
+}
+
 TEST_F(TorqueTools, DaysAreReadOneWayOnly)
 {
     EXPECT_EQ(parseDay("2027-03-31").value(), lastOfMarch);

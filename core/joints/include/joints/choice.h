@@ -2,6 +2,7 @@
 
 #include <base/result.h>
 #include <joints/adapter.h>
+#include <measure/band.h>
 #include <measure/parse.h>
 #include <measure/rational.h>
 
@@ -30,12 +31,19 @@ Done checkTorqueTool(const TorqueTool &tool);
 /// The tool's permissible deviation in percent: its own, else ISO 6789's for its largest torque (clickWrenchDeviation()).
 Rational deviationOf(const TorqueTool &tool);
 
+/// What the tool is set to, or has to show, so that the fastener gets `wanted`, in the tool's own unit and in figures that can be set: to a
+/// tenth of a newton-metre or pound-foot, a whole pound-inch and kilogram-force centimetre, a hundredth of a kilogram-force metre, and
+/// finer until a step is at most one percent. Where these would take the fastener out of `band` though `wanted` lies in it, they are
+/// rounded towards it, or finer. Nothing where the fit cannot be reckoned.
+std::optional<Typed<Torque>> settingFor(const TorqueTool &tool, Torque wanted, const std::optional<AdapterFit> &fit = {},
+                                        const Band<Torque> *band = nullptr);
+
 /// How one tool stands to one torque. A miss says why: its setting lies outside the tool's range; or the fit cannot be reckoned, the lever
 /// being unknown or hardly longer than an adapter turned back, and the setting is the bare torque.
 struct ToolReach {
     std::size_t tool = 0;               ///< its index among those asked about
     std::optional<std::size_t> adapter; ///< an index among the adapters, where it takes one to reach
-    Torque setting;                     ///< what it is set to or has to show
+    Torque setting;                     ///< what it is set to or has to show, in figures that can be set: settingFor()
     bool reaches = false;               ///< the setting lies in its range, ends included
     bool wellInside = false;            ///< and at or above a fifth of its largest torque, from where ISO 6789 tests it
     double shareOfRange = 0;            ///< setting over largest torque
@@ -63,11 +71,18 @@ struct ToolAdvice {
     std::vector<WayOut> waysOut;     ///< empty where one reaches
 };
 
+/// What is asked of one tool.
+struct ToolAsk {
+    Torque wanted;                      ///< at the fastener
+    const Band<Torque> *band = nullptr; ///< what its figures have to stay in
+};
+
 /// Looks along the rack for a torque at the fastener; `fit` is an adapter that is used anyway (a tool whose lever is unknown then misses,
 /// unless the fit changes nothing). `adapters` are lengths there are, for the ways out: at most one with an adapter, the best, in place of
-/// `fit`; then to borrow; and by feel, always. \pre the torque is one a field takes, and checkTorqueTool() lets every tool pass
+/// `fit`; then to borrow; and by feel, always. `asks`: of each of the tools, where it is not simply `wanted`: a manual prints a target in
+/// both systems, each rounded for itself. \pre the torque is one a field takes, and checkTorqueTool() lets every tool pass
 ToolAdvice chooseTool(Torque wanted, std::span<const TorqueTool> tools, std::span<const Length> adapters, std::chrono::sys_days today,
-                      const std::optional<AdapterFit> &fit = {});
+                      const std::optional<AdapterFit> &fit = {}, std::span<const ToolAsk> asks = {});
 
 /// Permissible deviation as a torque, rounded up: what a tool may be off at `value`. \pre 0 ≤ value
 Torque deviationAt(const TorqueTool &tool, Torque value);

@@ -63,8 +63,15 @@ struct PassGround {
 /// a torque of its own above the target (PassOverTarget); a target or a percentage where there is no target (TargetMissing); an angle with
 /// no torque before it (AngleWithoutSnug) or above two turns in all (AngleTooLarge, the sum); settle where it is not allowed
 /// (SettleNotAllowed), after an angle (SettleAfterAngle), before the target or twice (SettleMisplaced); any torque after an angle
-/// (TorqueAfterAngle).
+/// (TorqueAfterAngle); and, where there is a target and no angle, a last torque below it or none (PassesStopShort, the last pass).
 Done checkPasses(const std::vector<Pass> &passes, const PassGround &ground);
+
+/// How many rounds a pass may take: 1 but for Settle.
+int roundsOf(const Pass &pass);
+/// Whether any of them turns on by an angle.
+bool anyAngle(std::span<const Pass> passes);
+/// Whether a pass asks for a torque that no later one goes over. \pre pass < passes.size()
+bool isLastTorque(std::span<const Pass> passes, std::size_t pass);
 
 /// The torque a pass asks for at the fastener: nothing for finger-tight and for an angle; of Settle, the target.
 std::optional<Torque> torqueOfPass(const Pass &pass, std::optional<Torque> target);

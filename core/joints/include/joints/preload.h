@@ -14,8 +14,8 @@ enum class Finish { Black, Zinc, Cadmium };
 /// What the thread is cut into.
 enum class FemaleMaterial { Iron, Steel, Aluminium, Insert };
 
-/// Nut factor K: black 0.30, zinc 0.20, cadmium 0.16 (dry); oiled 0.18; anti-seize 0.12 (Shigley, Table 8-15). Thread-lock and sealant
-/// count as oiled while wet (common practice, no source).
+/// Nut factor K: black 0.30, zinc 0.20, cadmium 0.16 (dry); oiled 0.18; anti-seize 0.12 (Shigley, Table 8-15); oiled is never
+/// above dry. Thread-lock and sealant count as oiled while wet (common practice, no source).
 double nutFactor(ThreadCondition condition, Finish finish = Finish::Zinc);
 
 /// F = T/(K·d) in newtons. \pre k > 0, diameter > 0

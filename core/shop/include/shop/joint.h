@@ -66,27 +66,33 @@ Result<Joint> readJoint(const JointText &text, DecimalMark mark = DecimalMark::P
 /// with one limit, that. Nothing without a target.
 std::optional<Typed<Torque>> targetOf(const Joint &joint, std::optional<TorqueUnit> unit = {});
 
-/// What a pass asks of the fastener, by the target as printed in the system of `unit`: nothing for finger-tight and for angles.
+/// What a pass asks of the fastener, by the target as printed in the system of `unit`: nothing for finger-tight and for angles. A torque
+/// equal to what the passes go by is the target, in whichever unit it is asked.
 /// \pre pass < joint.passes.size()
 std::optional<Torque> wantedInPass(const Joint &joint, std::size_t pass, std::optional<TorqueUnit> unit = {});
 
 /// The band a pass is judged by: that of the target, in the system of `unit`, for a pass to the target, to a torque equal to it, or until
 /// none moves; nullptr for all others.
 const Band<Torque> *bandOfPass(const Joint &joint, std::size_t pass, TorqueUnit unit);
-nothing without one.std::optional<Typed<Torque>> targetOf(const Joint &joint);
 
 /// The thread of one fastener.
 std::optional<Thread> threadOf(const Joint &joint, int fastener);
 
-/// How much of what its thread bears a joint's target takes: the preload check.
+/// Whether two revisions ask the same of the hand: target, passes, order, threads, class and condition, however they are typed.
+bool asksTheSame(const Joint &a, const Joint &b);
+
+/// How much of what its thread bears a joint's torque takes: the preload check.
 struct PreloadCheck {
     double newtons = 0;
     std::optional<double> shareOfProof = {}; ///< where the class is known
     double nutFactor = 0;
     std::optional<TorqueDoubt> doubt = {};
+    Thread thread = {};        ///< of the joint's several the one that is the worst off
+    Typed<Torque> torque = {}; ///< the target; without one the highest torque of the passes
 };
-/// Of the target and the joint's own thread; where no class is typed, 8.8 or grade 5 is taken for the doubt alone (common practice, no
-/// source). Nothing without thread or target. Where the manual states no condition, that of the finish, dry.
+/// Of the target, else of the highest torque its passes ask for, and of every thread among the fasteners the worst: doubted by the most,
+/// else nearest to its proof load, else the joint's own. Where no class is typed, 8.8 or grade 5 is taken for the doubt alone (common
+/// practice, no source). Nothing without thread or torque. Where the manual states no condition, that of the finish, dry.
 std::optional<PreloadCheck> preloadCheck(const Joint &joint);
 
 /// What is done with an adapter: the tool, if it is on the rack, and how it sits.
@@ -105,17 +111,21 @@ struct Rack {
 };
 Rack rackOf(const std::vector<Tool> &tools);
 
-/// What to set a wrench to, or to read on it, in the wrench's own unit and in figures that can be set: to a tenth of a newton-metre or
-/// pound-foot, a whole pound-inch and kilogram-force centimetre, a hundredth of a kilogram-force metre, and finer until a step is at most
-/// one percent. Refuses a tool without torque (ToolNotForTorque), and, with an adapter that changes anything, one without a lever
-/// (LeverMissing) and what wrenchSetting() refuses. Where the rounded
-/// figures would take the fastener out of `band` though `wanted` lies in it, they are rounded towards it, or finer.
+/// What to set a wrench to, or to read on it, in the wrench's own unit and in figures that can be set: settingFor(). Refuses a tool
+/// without torque (ToolNotForTorque), and, with an adapter that changes anything, one without a lever (LeverMissing) and what
+/// wrenchSetting() refuses. Where the rounded figures would take the fastener out of `band` though `wanted` lies in it, they are rounded
+/// towards it, or finer.
 Result<Typed<Torque>> settingOn(const Tool &tool, Torque wanted, const std::optional<AdapterFit> &fit, const Band<Torque> *band = nullptr);
+
+/// Looks along the rack for what a pass asks: of each wrench by the target as printed in its own system, and so that its figures stay in
+/// the band, as settingOn() does. Nothing for finger-tight and for angles. \pre pass < joint.passes.size()
+std::optional<ToolAdvice> adviceFor(const Joint &joint, std::size_t pass, const Rack &rack, std::chrono::sys_days today,
+                                    const std::optional<AdapterFit> &fit = {});
 
 /// What one joint asks of the rack, once for each torque its passes ask for.
 struct ToolWanted {
     JointId joint;
-    Torque torque;
+    Torque torque;     ///< by the target as printed first
     ToolAdvice advice; ///< indexes into the rack
     bool target = false;
 };

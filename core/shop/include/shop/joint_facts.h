@@ -15,7 +15,8 @@ enum class FoundHow {
     WrongLength,
 };
 
-/// Fasteners were loosened, or found not to be there. Tightening them begins anew.
+/// Fasteners were loosened, or found not to be there. Tightening them begins anew. What was found first stands once there were ticks, and
+/// NotNoted never takes the place of what says more.
 struct LoosenedFact {
     JointId joint;
     int revision = 1;
@@ -61,14 +62,16 @@ struct UntickedFact {
     bool operator==(const UntickedFact &) const = default;
 };
 
-/// The joint is tightened from the beginning, by this revision.
+/// The joint is tightened from the beginning, by this revision. What was said of new or reused fasteners no longer holds of those that had
+/// ticks: they have been under torque since.
 struct JointBegunFact {
     JointId joint;
     int revision = 1;
     bool operator==(const JointBegunFact &) const = default;
 };
 
-/// Whether single-use fasteners that go in are new.
+/// Whether single-use fasteners that go in are new. A fastener that is said to be new only after it was tightened, or after it was said to
+/// be used, is another one than was ticked: its ticks, and what was accepted of it, no longer count.
 enum class Fitted { New, Reused };
 struct FittedFact {
     JointId joint;

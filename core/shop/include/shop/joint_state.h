@@ -19,15 +19,25 @@ struct FastenerFound {
     bool operator==(const FastenerFound &) const = default;
 };
 
+/// What of a tightening a pass brings to its end, so that nothing after it makes up for it.
+enum class Brings {
+    Nothing, ///< a later torque goes over it
+    Torque,  ///< the target, settling at it, or a torque that none follows: the snug one of torque and angle
+    Angle,   ///< the angle that stands for the target
+};
+
 /// One tick in force, with what it is worth.
 struct TickMade {
     ActSeq seq;
     Moment at;
     PersonId who;
     Tick tick;
-    TicksFact fact;                 ///< without its list of ticks
-    std::optional<Torque> torque;   ///< at the fastener, by setting or reading
-    std::optional<Verdict> verdict; ///< at the target and when settling, and of every tick by feel: ByFeel; nothing for other passes
+    TicksFact fact;               ///< without its list of ticks
+    std::optional<Torque> torque; ///< at the fastener, by setting or reading
+    /// At the target and when settling, and of every tick by feel: ByFeel. Of a last torque that is no target TooClose, where it lay
+    /// outside the wrench's range. Nothing for all others.
+    std::optional<Verdict> verdict;
+    Brings brings = Brings::Torque;
     bool operator==(const TickMade &) const = default;
 };
 
@@ -49,13 +59,13 @@ struct FastenerState {
     std::optional<std::string> reuseAccepted = {};
     bool operator==(const FastenerState &) const = default;
 
-    /// The tick that decides: the last one at the target that was measured; nullptr where none was.
+    /// The tick that decides: the last one with a verdict that was not made by feel; nullptr where none has.
     [[nodiscard]] const TickMade *deciding() const;
     /// The verdict of the tick that decides; ByFeel where none was measured at the target and one of them was made by feel.
     [[nodiscard]] std::optional<Verdict> verdict() const;
     /// Low, high or not proved at the target.
     [[nodiscard]] bool outside() const;
-    /// The target, or the angle that stands for it, was reached by feel.
+    /// The last tick at the target, or at the torque that stands for it, was made by feel, or any turn on from there.
     [[nodiscard]] bool byFeel() const;
     /// Fitted again, and not accepted.
     [[nodiscard]] bool reused() const { return fitted == Fitted::Reused && !reuseAccepted; }

@@ -30,6 +30,8 @@ QString jointLine(const Joint &joint);
 QString jointSpecLine(const Joint &joint);
 /// "7-3-1-5 · generated, centre outward", "… · as the manual prints it".
 QString orderLine(const Joint &joint);
+/// "loosen 4-1-3-2 · the reverse of the manual's order".
+QString looseningLine(const Joint &joint);
 /// "Fasteners 2, 5 and 7", "Fastener 3".
 QString fastenersName(const std::vector<int> &fasteners);
 
@@ -37,7 +39,8 @@ QString fastenersName(const std::vector<int> &fasteners);
 QString settingSentence(const Tool &tool, const Typed<Torque> &setting);
 /// "32 N·m at the fastener, 40 mm adapter straight out"; empty where the setting is what it gets.
 QString trueTorqueSentence(Torque wanted, TorqueUnit unit, const std::optional<FitUsed> &fit);
-/// "± 4 %, at 21 % of its range, calibration due 31 Mar 2027", "outside its range 20 to 200 N·m", "calibration overdue since …".
+/// "± 4 %, at 21 % of its range, calibration due 31 Mar 2027", "… below where it is tested, from 40 N·m", "outside its range 20 to 200
+/// N·m", "calibration overdue since …".
 QString reachSentence(const ToolReach &reach, const Tool &tool);
 /// "No tool here reaches 3 N·m." with the ways out: borrow one up to 15 N·m, an adapter, by feel.
 QString noneReachesSentence(const ToolAdvice &advice, Torque wanted, TorqueUnit unit, const Rack &rack);
@@ -45,7 +48,8 @@ QString noneReachesSentence(const ToolAdvice &advice, Torque wanted, TorqueUnit 
 QString toolWantedLine(const ToolWanted &wanted, const Joint &joint, const Rack &rack);
 /// What takes hold of it: "socket 10 mm"; empty where it is not said.
 QString driveLine(const Joint &joint);
-/// "21 200 N, 75 % of its proof load"; for a doubt, the question: "60 lbf·ft is 13 times what an M5 takes; 60 lbf·in?".
+/// "21 200 N, 75 % of its proof load", "17 800 N in the M6, …" where the fasteners differ; for a doubt, the question: "60 lbf·ft is 13
+/// times what an M5 takes; 60 lbf·in?".
 QString preloadSentence(const PreloadCheck &check, const Joint &joint);
 QString preloadQuestion(const PreloadCheck &check, const Joint &joint);
 /// What is left of general practice to be minded: oil in a blind hole, allowances never used beside the manual's condition.

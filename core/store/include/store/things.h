@@ -70,6 +70,9 @@ Result<PersonId> insertPerson(Transaction &transaction, const std::string &initi
 Result<std::vector<Person>> people(Database &database);
 /// Tool::id is not looked at.
 Result<ToolId> insertTool(Transaction &transaction, const Tool &tool);
+/// A torque wrench is next due on this day from now on; without one, it is not known. \pre the tool is a torque wrench
+Done insertCalibration(Transaction &transaction, ToolId wrench, std::optional<std::chrono::sys_days> due, Moment at);
+/// Each wrench with the day it is due that was said last.
 Result<std::vector<Tool>> tools(Database &database);
 
 // how the shop decides

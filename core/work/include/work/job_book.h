@@ -115,13 +115,15 @@ public:
     // Joints. Each refuses a joint that is not of this engine (WrongJob) and a fastener it does not have (FastenerUnknown).
     /// Every one reads on first: two may work on one joint. None but noteFinding(), beginJoint() and acceptJoint() of what is unsettled
     /// goes without a fastener (NothingToLog).
-    /// Notes how fasteners were found; Measured needs its torque (EmptyText). Those that were tightened are loose again.
+    /// Notes how fasteners were found; Measured needs its torque (EmptyText), and takes no tool but a torque wrench (ToolNotThat). Those
+    /// that were tightened are loose again.
     Result<ActSeq> loosen(const LoosenEntry &entry);
     /// Ticks fasteners in the pass in hand. Refuses no places (NothingToLog), a place that is not of that pass and round or is ticked
     /// already (TickOutOfTurn), a way of doing it that is not of that pass (TickOutOfTurn: by hand is finger-tight, by angle an angle,
     /// with a wrench a torque, by feel any), no wrench (NotFound) or one that measures no torque (ToolNotForTorque), an adapter on a
-    /// wrench whose lever is unknown (LeverMissing) or that cannot sit so (as wrenchSetting() says), by feel without a reason
-    /// (ReasonMissing) and a read wrench without its reading (EmptyText). The setting, the lever, whether it lies out of range and whether
+    /// wrench whose lever is unknown (LeverMissing) or that cannot sit so (as wrenchSetting() says), a gauge that is no angle gauge, an
+    /// adapter that is none or of another length (ToolNotThat), by feel without a reason (ReasonMissing) or with a long one (TextTooLong)
+    /// and a read wrench without its reading (EmptyText). The setting, the lever, whether it lies out of range and whether
     /// calibration is overdue are filled in here; an adapter that changes nothing is not kept.
     Result<ActSeq> tick(const TickEntry &entry);
     /// Takes the last tick of a fastener back, whoever made it; NotTicked where it has none.
@@ -134,13 +136,14 @@ public:
     Result<ActSeq> acceptJoint(JointId joint, AcceptedWhat what, const std::vector<int> &fasteners, std::string_view reason);
     /// Tightens from the beginning, by the newest revision. Said twice in a row it is logged once.
     Result<ActSeq> beginJoint(JointId joint);
-    /// Refuses an empty text (EmptyText).
+    /// Refuses an empty text (EmptyText), and a long one (TextTooLong).
     Result<ActSeq> noteFinding(JointId joint, const std::vector<int> &fasteners, std::string_view text);
 
     /// Takes back this seat's last act of this job; refuses with RestedOn while another act rests on it: its points, those of the place it
     /// moves the crank to, or the source of its plan.
     Result<ActSeq> undo();
-    /// Takes the last undo back. Of a turn of the crank it refuses as turnCrank() does for nuts and tappets.
+    /// Takes the last undo back. Of a turn of the crank it refuses as turnCrank() does for nuts and tappets; of what was done to a
+    /// joint with RestedOn where that was worked on since, and of ticks where it is worked by another revision now.
     Result<ActSeq> redo();
 
     /// The cautions before the crank is turned.
@@ -192,6 +195,8 @@ private:
     Result<std::optional<ActSeq>> catchUpToTakeBack(const std::function<bool(const Fact &)> &isThis);
     /// mayAct(), and reads on: another seat may work on the same joint. The revision in hand; refuses with WrongJob.
     Result<const Joint *> jointToWork(JointId joint);
+    /// Takes the tick of a fastener that `first` finds back, and all that came on top of it; NotTicked where it finds none.
+    Result<ActSeq> untickFrom(JointId joint, int fastener, const TickMade *(*first)(const FastenerState &));
     /// The same act failed before and was on disk: whether it is its turn was asked then.
     [[nodiscard]] bool arrivedBefore(const Fact &fact) const;
     /// Reads what is new in the file; whether there was anything.

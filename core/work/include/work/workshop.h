@@ -51,11 +51,15 @@ struct FittingText {
 };
 /// Refuses a name or a length that cannot be read, an adapter without a length (NameMissing) or longer than 2 m (AdapterOutOfRange).
 Result<ToolId> addFitting(Garage &garage, const FittingText &text, DecimalMark mark = DecimalMark::Point);
+/// The day it is where the shop is: what calibration is due or overdue by.
+std::chrono::sys_days localDay(Moment moment);
+
 /// Reads 2027-03-31. Refuses with DateUnread.
 Result<std::chrono::sys_days> parseDay(std::string_view text);
 
 /// A torque wrench came back from calibration and is next due on this day (2027-03-31); empty: it is not known. What was tightened before
-/// keeps what was known then. Refuses a tool that is no torque wrench (ToolNotForTorque) and what is no date (DateUnread).
+/// keeps what was known then. The same day again stores nothing. Refuses a tool there is not (NotFound) or that is no torque wrench
+/// (ToolNotForTorque), and what is no date (DateUnread).
 Done setCalibrationDue(Garage &garage, ToolId wrench, std::string_view due);
 
 Result<std::vector<Tool>> tools(Garage &garage);

@@ -1,0 +1,133 @@
+#include "joint_driver.h"
+
+using namespace asleft;
+using namespace asleft::testing;
+using Key = TightenSheet::Key;
+
+/// What another seat, another revision or a last look changes about a joint on the Bench.
+class BenchAnewTest : public QObject {
+    Q_OBJECT
+
+private Q_SLOTS:
+    void init() { failOnWarnings(); }
+    void whatAnotherSeatTicksArrives();
+    void singleUseIsAsked();
+    void aNewerRevisionIsSaid();
+    void whatAnotherSeatBeganAnewIsShownFirst();
+    void beginAnewIsOfferedWhereItNeverSettled();
+    void whatWasTakenToYieldIsBegunAnew();
+};
+
+void BenchAnewTest::whatAnotherSeatTicksArrives()
+{
+    JointBench bench;
+    const int first = bench.inHand();
+    const OtherFitter other(bench);
+    other.tickNext(*bench.joint, *bench.small);
+    QTRY_COMPARE(bench.fastener(first).ticks.size(), std::size_t(1));
+    QVERIFY2(bench.said().contains(QStringLiteral("TB")), qPrintable(bench.said()));
+    QCOMPARE(bench.inHand(), first);
+    // It has this pass: Enter goes on and logs nothing.
+    const auto acts = bench.acts();
+    press(Qt::Key_Return);
+    QCOMPARE(bench.acts(), acts);
+    QCOMPARE(bench.inHand(), bench.worked().progress.next->fastener);
+}
+
+void BenchAnewTest::singleUseIsAsked()
+{
+    JointText text = row();
+    text.singleUse = SingleUse::CrushWasher;
+    JointBench bench(text);
+    QVERIFY(!bench.sheet().bar()->asked()->text().isEmpty());
+    QCOMPARE(QApplication::focusWidget(), bench.key(Key::AllNew));
+    press(Qt::Key_U);
+    const int reused = bench.inHand();
+    QCOMPARE(bench.fastener(reused).fitted, std::optional(Fitted::Reused));
+    press(Qt::Key_N);
+    QCOMPARE(QApplication::focusWidget(), bench.key(Key::Done));
+    bench.tickTimes(4);
+    QVERIFY(bench.worked().progress.finished());
+    QCOMPARE(jointWants(jointInHand(bench.state(), *bench.joint), bench.worked()).kind, JointWants::Kind::AcceptReuse);
+    press(Qt::Key_C);
+    type(QStringLiteral("annealed"));
+    press(Qt::Key_Return);
+    QCOMPARE(bench.fastener(reused).reuseAccepted, std::optional<std::string>("annealed"));
+    QVERIFY(bench.worked().settled(jointInHand(bench.state(), *bench.joint)));
+}
+
+void BenchAnewTest::aNewerRevisionIsSaid()
+{
+    JointBench bench(row());
+    bench.tickTimes(2);
+    JointText text = row("28 ± 3 N·m");
+    QVERIFY(reviseJoint(*bench.shop.garage, *bench.joint, bench.made.engine, text));
+    QTRY_VERIFY(bench.key(Key::BeginAnew)->isVisible());
+    QCOMPARE(bench.large_(), QStringLiteral("Set to 32 N·m"));
+    const auto acts = bench.acts();
+    click(bench.key(Key::BeginAnew));
+    QCOMPARE(bench.acts(), acts);
+    click(bench.key(Key::BeginAnew));
+    QCOMPARE(bench.worked().revision, 2);
+    QVERIFY(bench.worked().progress.doneInRound.empty());
+    QCOMPARE(bench.large_(), QStringLiteral("Set to 28 N·m"));
+    QVERIFY(!bench.key(Key::BeginAnew)->isVisible());
+}
+
+void BenchAnewTest::whatAnotherSeatBeganAnewIsShownFirst()
+{
+    JointBench bench(row());
+    bench.tickTimes(1);
+    QVERIFY(reviseJoint(*bench.shop.garage, *bench.joint, bench.made.engine, row("28 ± 3 N·m")));
+    const OtherFitter other(bench);
+    QVERIFY(other.book->beginJoint(*bench.joint));
+    // Nothing has been read on here yet: what is shown is the old revision.
+    QCOMPARE(bench.large_(), QStringLiteral("Set to 32 N·m"));
+    press(Qt::Key_Return);
+    QCOMPARE(bench.said(), sentence(Error{ErrorKind::JointChanged, {"Thermostat housing"}}));
+    QVERIFY(bench.worked().progress.doneInRound.empty());
+    QCOMPARE(bench.large_(), QStringLiteral("Set to 28 N·m"));
+    const int first = bench.inHand();
+    press(Qt::Key_Return);
+    QCOMPARE(bench.fastener(first).ticks.front().fact.revision, 2);
+}
+
+void BenchAnewTest::beginAnewIsOfferedWhereItNeverSettled()
+{
+    JointBench bench;
+    QVERIFY(!bench.key(Key::BeginAnew)->isVisible());
+    bench.tickTimes(24);
+    for (int round = 1; round <= 3; ++round) {
+        press(Qt::Key_M);
+        bench.tickTimes(11);
+    }
+    QVERIFY(bench.worked().progress.unsettled);
+    QVERIFY(bench.key(Key::BeginAnew)->isVisible());
+    QCOMPARE(bench.key(Key::BeginAnew)->text(), QStringLiteral("begin anew"));
+    const auto acts = bench.acts();
+    press(Qt::Key_B);
+    QCOMPARE(bench.acts(), acts);
+    QVERIFY2(bench.said().contains(QStringLiteral("from the first pass")), qPrintable(bench.said()));
+    press(Qt::Key_B);
+    QCOMPARE(bench.acts(), acts + 1);
+    QCOMPARE(bench.worked().progress.pass, 0);
+    QVERIFY(!bench.worked().progress.unsettled);
+    QVERIFY(!bench.key(Key::BeginAnew)->isVisible());
+}
+
+void BenchAnewTest::whatWasTakenToYieldIsBegunAnew()
+{
+    JointText text = row();
+    text.singleUse = SingleUse::TorqueToYield;
+    JointBench bench(text, Wall::OneRead);
+    press(Qt::Key_N); // all new
+    logTyped(QStringLiteral("37"));
+    for (int i = 0; i < 3; ++i)
+        logTyped(QStringLiteral("32"));
+    QCOMPARE(jointWants(jointInHand(bench.state(), *bench.joint), bench.worked()).kind, JointWants::Kind::TorqueOutside);
+    QVERIFY(!bench.key(Key::Again)->isVisible());
+    QCOMPARE(QApplication::focusWidget(), bench.key(Key::BeginAnew));
+}
+
+APP_TEST(BenchAnewTest)
+#include "bench_anew_test.moc"
