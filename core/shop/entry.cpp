@@ -1,6 +1,6 @@
 #include <shop/entry.h>
 
-#include "trimmed.h"
+#include "blanks.h"
 
 #include <measure/format.h>
 #include <measure/parse.h>
@@ -187,14 +187,14 @@ Result<MeterText> parseMeter(std::string_view text, MeterUnit fieldUnit)
 {
     if (text.size() > longestTypedText)
         return fail(ErrorKind::TextTooLong, std::to_string(text.size()), std::to_string(longestTypedText));
-    const std::string_view all = trimmed(text);
+    const std::string_view all = withoutBlanks(text);
     const auto unitStart = std::ranges::find_if(all, [](char c) { return std::isalpha(static_cast<unsigned char>(c)) != 0; });
     const auto numberLength = static_cast<std::size_t>(unitStart - all.begin());
     const std::string_view unitText = all.substr(numberLength);
     const auto unit = unitText.empty() ? std::optional(fieldUnit) : meterUnitSpelled(unitText);
     if (!unit)
         return fail(ErrorKind::MeterUnread, std::string(unitText));
-    const auto number = meterNumber(trimmed(all.substr(0, numberLength)));
+    const auto number = meterNumber(withoutBlanks(all.substr(0, numberLength)));
     if (!number)
         return fail(ErrorKind::MeterUnread, std::string(all));
     return MeterText{*unit, *number, std::string(all)};
@@ -202,7 +202,7 @@ Result<MeterText> parseMeter(std::string_view text, MeterUnit fieldUnit)
 
 Result<std::optional<ScrewAdjuster>> readScrew(const ScrewText &text, DecimalMark mark)
 {
-    if (trimmed(text.pitch).empty())
+    if (withoutBlanks(text.pitch).empty())
         return std::optional<ScrewAdjuster>{};
     const auto pitch = parse<Length>(text.pitch, LengthUnit::Millimetre, mark);
     if (!pitch)
@@ -210,7 +210,7 @@ Result<std::optional<ScrewAdjuster>> readScrew(const ScrewText &text, DecimalMar
     if (pitch->value < micrometres(200) || pitch->value > micrometres(5000))
         return fail(ErrorKind::PitchOutOfRange, pitch->text);
     ScrewAdjuster adjuster{pitch->value};
-    if (trimmed(text.ratio).empty())
+    if (withoutBlanks(text.ratio).empty())
         return std::optional(adjuster);
     const auto ratio = parseNumber(text.ratio, mark);
     if (!ratio)

@@ -1,6 +1,6 @@
 #include <shop/joint.h>
 
-#include "trimmed.h"
+#include "blanks.h"
 
 #include <utility>
 
@@ -13,10 +13,10 @@ JointText trimmedTexts(JointText text)
 {
     for (std::string *field : {&text.name, &text.thread, &text.strength, &text.order, &text.target, &text.otherTarget, &text.passes,
                                &text.driveSize, &text.engagement, &text.source.manual, &text.source.page, &text.answered})
-        *field = std::string(trimmed(*field));
+        *field = std::string(withoutBlanks(*field));
     for (FastenerPlace &place : text.pattern.places) {
-        place.thread = std::string(trimmed(place.thread));
-        place.length = std::string(trimmed(place.length));
+        place.thread = std::string(withoutBlanks(place.thread));
+        place.length = std::string(withoutBlanks(place.length));
     }
     return text;
 }

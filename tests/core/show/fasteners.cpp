@@ -148,11 +148,12 @@ TEST(Fasteners, WordsSayTheState)
 
 constexpr JointId cover(7);
 
+/// At the target.
 TickMade tickOf(int fastener, std::optional<Verdict> verdict, TickHow how = TickHow::SetTool)
 {
     const Tick tick{{fastener, 0, 1}, false};
     TicksFact fact{cover, 1, {}, how};
-    return {ActSeq(1), atMinute(0), PersonId(1), tick, fact, std::nullopt, verdict};
+    return {ActSeq(1), atMinute(0), PersonId(1), tick, fact, std::nullopt, verdict, Brings::Torque};
 }
 
 /// Four in a row in the second of two passes, the first two of it done.

@@ -6,8 +6,8 @@
 
 namespace asleft {
 
-/// Without the blanks around it.
-inline std::string_view trimmed(std::string_view text)
+/// Without the white space of ASCII around it.
+inline std::string_view withoutBlanks(std::string_view text)
 {
     const auto isSpace = [](char c) { return std::isspace(static_cast<unsigned char>(c)) != 0; };
     const auto *const begin = std::find_if_not(text.begin(), text.end(), isSpace);
