@@ -131,6 +131,7 @@ void JointForm::setTyped(const JointTyped &typed)
     m_answered = typed.answered;
     m_answeredAbout = typed.answeredAbout;
     m_typedFrom.reset();
+    m_refused.reset();
     endAsking();
     tell(reading());
 }
@@ -143,6 +144,7 @@ void JointForm::focusFirst()
 void JointForm::edited()
 {
     m_message->clear();
+    m_refused.reset();
     endAsking();
     if (m_engine)
         m_drafts[{*m_engine, m_joint}] = typed();
@@ -195,7 +197,10 @@ void JointForm::refuseField(JointField which, const Error &error, const JointRea
 void JointForm::tell(const JointReading &reading)
 {
     tellEchoes(m_fields, reading.echoes);
-    mendFields(m_fields, reading.refusals, refusalSentence);
+    auto refusals = reading.refusals;
+    if (m_refused)
+        refusals.insert(*m_refused);
+    mendFields(m_fields, refusals, refusalSentence);
     const bool order = !reading.refusals.contains(Field::Order) && !reading.refusals.contains(Field::Places);
     m_pattern->setOrder(order ? reading.joint.order : TighteningOrder{});
     if (!reading.check)
@@ -267,6 +272,7 @@ void JointForm::save()
     if (!m_engine)
         return;
     m_message->clear();
+    m_refused.reset();
     const JointReading now = reading();
     tell(now);
     if (refuseAll(now))
@@ -281,7 +287,7 @@ void JointForm::ask(const JointReading &reading)
 {
     m_question->refuse(preloadQuestion(*reading.check, reading.joint));
     const auto &doubt = *reading.check->doubt;
-    const bool other = doubt.meant && doubt.meantValue;
+    const bool other = doubt.meant && doubt.meantValue && !readJointForm(inUnitMeant(typed(), reading, m_mark), m_mark).asks;
     if (other)
         m_otherUnit->setText(tr("Take %1").arg(torqueText(*doubt.meantValue, *doubt.meant)));
     m_otherUnit->setVisible(other);
@@ -361,6 +367,8 @@ void JointForm::refusedByGarage(const Error &error)
         m_message->refuse(sentence(error));
         return;
     }
+    // Leaving another field must not take it away.
+    m_refused.emplace(*which, error);
     field(*which)->refuse(sentence(error));
     field(*which)->edit()->setFocus(Qt::OtherFocusReason);
 }

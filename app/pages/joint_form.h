@@ -101,7 +101,8 @@ private:
     KeyButton *m_save;
     MessageLine *m_message;
     Notes *m_earlier;
-    std::optional<Pattern> m_typedFrom; ///< the places before what is typed of them now
+    std::optional<std::pair<JointField, Error>> m_refused; ///< by the garage, of what stands there still
+    std::optional<Pattern> m_typedFrom;                    ///< the places before what is typed of them now
     QString m_answered;
     QString m_answeredAbout;
     bool m_reasonWanted = false; ///< it was asked for once

@@ -310,6 +310,12 @@ QString questionedWith(const JointTyped &typed)
     QStringList parts;
     for (const JointField field : {JointField::Target, JointField::OtherTarget, JointField::Thread, JointField::Strength})
         parts.append(typed.text(field).simplified());
+    // Without a target it is the passes that are judged.
+    if (typed.plain(JointField::Target).empty() && typed.plain(JointField::OtherTarget).empty())
+        parts.append(typed.text(JointField::Passes).simplified());
+    for (const FastenerPlace &place : typed.pattern.places)
+        if (!place.thread.empty())
+            parts.append(QString::fromStdString(place.thread).simplified());
     parts.append(QString::number(typed.unit));
     parts.append(typed.condition ? QString::number(int(*typed.condition)) : QString());
     parts.append(QString::number(int(typed.finish)));
@@ -322,6 +328,11 @@ JointTyped inUnitMeant(JointTyped typed, const JointReading &reading, DecimalMar
         return typed;
     const TorqueUnit meant = *reading.check->doubt->meant;
     const Torque value = *reading.check->doubt->meantValue;
+    // Bare numbers among the passes count in the unit of their keys.
+    if (typed.plain(JointField::Target).empty() && typed.plain(JointField::OtherTarget).empty()) {
+        typed.unit = int(std::ranges::find(torqueChoices, meant) - torqueChoices.begin());
+        return typed;
+    }
     const JointField field = typed.plain(JointField::Target).empty() ? JointField::OtherTarget : JointField::Target;
     const auto bare = parseBand<Torque>(typed.plain(field), meant, mark);
     if (bare && bare->unit == meant) {

@@ -27,14 +27,14 @@ PatternWindow::PatternWindow(PatternBoard *board, QWidget *parent) : QScrollArea
     board->setAutoFillBackground(false);
     viewport()->setAutoFillBackground(false);
     connect(board, &PatternBoard::changed, this, &PatternWindow::measure);
-    connect(board, &PatternBoard::taken, this, &PatternWindow::showInHand);
+    connect(board, &PatternBoard::taken, this, &PatternWindow::bringIntoSight);
 }
 
 void PatternWindow::setLarge(bool large)
 {
     m_large = large && isCrowded();
     fit();
-    showInHand();
+    bringIntoSight(m_board->inHand());
     Q_EMIT changed();
 }
 
@@ -62,10 +62,10 @@ void PatternWindow::fit()
     m_board->resize(m_large ? whole * m_enlarging : whole);
 }
 
-void PatternWindow::showInHand()
+void PatternWindow::bringIntoSight(int dot)
 {
-    if (m_large && m_board->inHand() >= 0)
-        ensureWidgetVisible(m_board->dot(m_board->inHand()), aroundInHand, aroundInHand);
+    if (m_large && dot >= 0)
+        ensureWidgetVisible(m_board->dot(dot), aroundInHand, aroundInHand);
 }
 
 } // namespace asleft

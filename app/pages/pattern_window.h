@@ -30,7 +30,7 @@ protected:
 private:
     void measure();
     void fit();
-    void showInHand();
+    void bringIntoSight(int dot);
 
     PatternBoard *m_board;
     double m_enlarging = 1; ///< what makes every dot large enough

@@ -20,6 +20,7 @@ struct Fastener {
     std::map<std::pair<int, int>, Laid> ticks = {}; ///< by pass and round
     std::optional<FastenerFound> found = {};
     bool tickedSinceFound = false; ///< it had ticks since, which were dropped again
+    bool amiss = false;            ///< found so, and not said what went in instead
     bool loose = false;            ///< loosened, or to be done from the beginning
     std::optional<Fitted> fitted = {};
     std::optional<std::string> feelAccepted = {};
@@ -42,7 +43,7 @@ bool saysLess(const LoosenedFact &loosened, const FastenerFound &found)
     return found.how != FoundHow::NotNoted || (loosened.note.empty() && !found.note.empty());
 }
 
-bool unfit(FoundHow how)
+bool isAmiss(FoundHow how)
 {
     return how == FoundHow::Missing || how == FoundHow::Broken || how == FoundHow::WrongLength;
 }
@@ -71,6 +72,7 @@ public:
             } else {
                 fastener.found = foundBy(*m_act, loosened);
                 fastener.tickedSinceFound = false;
+                fastener.amiss = isAmiss(loosened.how);
             }
             dropTicks(fastener);
             forgetFitted(fastener);
@@ -129,8 +131,10 @@ public:
     {
         for (const int number : fitted.fasteners) {
             Fastener &fastener = m_fasteners[number];
-            const bool exchanged = fitted.fitted == Fitted::New && fastener.fitted != Fitted::New;
+            // Said late, it is what was tightened; said of one that was said to be used, another one has gone in since.
+            const bool exchanged = fitted.fitted == Fitted::New && fastener.fitted == Fitted::Reused;
             fastener.fitted = fitted.fitted;
+            fastener.amiss = false;
             if (fitted.fitted == Fitted::New)
                 fastener.reuseAccepted.reset();
             // What was ticked was the one before it.
@@ -181,16 +185,6 @@ public:
         if (state.progress.unsettled)
             state.unsettledAccepted = m_unsettledAccepted;
         return state;
-    }
-
-    [[nodiscard]] std::vector<int> unfitAsFound() const
-    {
-        std::vector<int> numbers;
-        for (const auto &[number, fastener] : m_fasteners) {
-            if (fastener.found && unfit(fastener.found->how) && !fastener.tickedAgain())
-                numbers.push_back(number);
-        }
-        return numbers;
     }
 
 private:
@@ -281,6 +275,7 @@ private:
         FastenerState state;
         state.stage = fastener.loose ? FastenerStage::Loose : FastenerStage::Untouched;
         state.found = fastener.found;
+        state.amiss = fastener.amiss;
         state.fitted = fastener.fitted;
         state.reuseAccepted = fastener.reuseAccepted;
         for (const auto &[place, laid] : fastener.ticks) {
@@ -356,23 +351,6 @@ void foldJoint(JobState &state, JointId joint)
 {
     if (const auto known = state.joints.find(joint); known != state.joints.end())
         known->second = JointFold(*state.frame, joint, actsOf(state, joint)).result();
-}
-
-std::vector<int> unfitAsFound(const JobState &state, JointId joint)
-{
-    const auto known = state.joints.find(joint);
-    if (known == state.joints.end())
-        return {};
-    // Going through the acts once more is only worth it where something was found.
-    const auto candidate = [](const auto &fastener) {
-        return fastener.second.found && unfit(fastener.second.found->how) && fastener.second.ticks.empty();
-    };
-    const auto &fasteners = known->second.fasteners;
-    if (std::ranges::none_of(fasteners, candidate))
-        return {};
-    std::vector<int> numbers = JointFold(*state.frame, joint, actsOf(state, joint)).unfitAsFound();
-    std::erase_if(numbers, [&](int number) { return !fasteners.contains(number); });
-    return numbers;
 }
 
 } // namespace asleft

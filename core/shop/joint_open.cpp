@@ -57,10 +57,10 @@ void addEach(const Worked &worked, Kind kind, Holds holds, Items &items)
     }
 }
 
-void addFound(const JobState &state, const Worked &worked, Items &items)
+void addFound(const Worked &worked, Items &items)
 {
-    for (const int number : unfitAsFound(state, worked.id))
-        items.push_back({.kind = Kind::FastenerFound, .joint = worked.id, .fastener = number});
+    addEach(
+        worked, Kind::FastenerFound, [](const FastenerState &fastener) { return fastener.amiss; }, items);
 }
 
 void addTorques(const Worked &worked, Items &items)
@@ -134,13 +134,15 @@ void addLooseFasteners(const JobState &state, Gate gate, std::vector<OpenItem> &
 void addJointsBeforeStart(const JobState &state, std::vector<OpenItem> &items)
 {
     eachJoint(state, [&](const Worked &worked) {
-        addFound(state, worked, items);
+        addFound(worked, items);
         addTorques(worked, items);
         if (worked.state.progress.unsettled && !worked.state.unsettledAccepted)
             items.push_back({.kind = Kind::Unsettled, .joint = worked.id});
         const auto isUnsaid = [](const FastenerState &fastener) { return !fastener.fitted; };
         if (worked.isSingleUse() && gateOf(state, worked))
             addCount(worked, Kind::FittedUnsaid, isUnsaid, items);
+        const auto isReused = [](const FastenerState &fastener) { return fastener.reused(); };
+        addCount(worked, Kind::Reused, isReused, items);
         if (worked.state.begun && !asksTheSame(worked.joint, *state.frame->jointNow(worked.id)))
             items.push_back({.kind = Kind::JointRevised, .joint = worked.id});
     });
@@ -151,9 +153,6 @@ void addJointsAtHandOver(const JobState &state, std::vector<OpenItem> &items)
     eachJoint(state, [&](const Worked &worked) {
         const auto isByFeel = [](const FastenerState &fastener) { return fastener.byFeel() && !fastener.feelAccepted; };
         addEach(worked, Kind::FastenerByFeel, isByFeel, items);
-        if (worked.isSingleUse())
-            addCount(
-                worked, Kind::Reused, [](const FastenerState &fastener) { return fastener.reused(); }, items);
         addUnsure(worked, items);
         addOverdue(worked, items);
     });

@@ -153,18 +153,14 @@ JointWants jointWants(const Joint &joint, const JointState &state)
 {
     using Kind = JointWants::Kind;
     const bool once = joint.text.singleUse != SingleUse::No;
-    if (once) {
-        auto unsaid = numbersThat(state, [](const FastenerState &fastener) { return !fastener.fitted; });
-        if (!unsaid.empty())
-            return {Kind::SayFitted, std::move(unsaid)};
-    }
+    auto unsaid = numbersThat(state, [once](const FastenerState &fastener) { return fastener.amiss || (once && !fastener.fitted); });
+    if (!unsaid.empty())
+        return {Kind::SayFitted, std::move(unsaid)};
     if (!state.progress.finished())
         return {};
-    if (once) {
-        auto reused = numbersThat(state, &FastenerState::reused);
-        if (!reused.empty())
-            return {Kind::AcceptReuse, std::move(reused)};
-    }
+    auto reused = numbersThat(state, &FastenerState::reused);
+    if (!reused.empty())
+        return {Kind::AcceptReuse, std::move(reused)};
     auto outside = numbersThat(state, wantsTorque);
     if (!outside.empty())
         return {Kind::TorqueOutside, std::move(outside)};

@@ -14,10 +14,7 @@ class FastenerLooks {
 
 bool isAmiss(const FastenerState &fastener)
 {
-    if (!fastener.found || !fastener.ticks.empty())
-        return false;
-    const FoundHow how = fastener.found->how;
-    return how == FoundHow::Missing || how == FoundHow::Broken || how == FoundHow::WrongLength;
+    return fastener.amiss && fastener.ticks.empty();
 }
 
 /// Of the torque where that is outside or not proved, since it is what is shown; of the feeling else.

@@ -61,7 +61,7 @@ Done rightTool(const JobFrame &frame, const std::optional<ToolId> &id, const cha
     });
 }
 
-/// An adapter that changes what the fastener gets; others are not kept.
+/// The adapter on the wrench, as it is kept: one that sits across changes nothing, and is a fact all the same.
 Result<std::optional<FitUsed>> fitOf(const TickEntry &entry, const JobFrame &frame)
 {
     if (!entry.fit)
@@ -71,7 +71,7 @@ Result<std::optional<FitUsed>> fitOf(const TickEntry &entry, const JobFrame &fra
     });
     if (!right)
         return tl::unexpected(right.error());
-    return changesNothing(entry.fit->fit) ? std::optional<FitUsed>{} : entry.fit;
+    return entry.fit;
 }
 
 /// What the wrench is worth at what it is set to or shows, that day.
@@ -85,7 +85,8 @@ void fillWorth(TicksFact &ticks, const TorqueTool &wrench, Torque shown, std::ch
 Result<Torque> uncertaintyThere(const TicksFact &ticks, const TorqueTool &wrench)
 {
     const Torque shown = torqueToolUncertainty(ticks.reading->value, deviationOf(wrench));
-    return ticks.fit ? torqueAtFastener(shown, *ticks.lever, ticks.fit->fit) : Result<Torque>(shown);
+    const bool changes = ticks.fit && !changesNothing(ticks.fit->fit);
+    return changes ? torqueAtFastener(shown, *ticks.lever, ticks.fit->fit) : Result<Torque>(shown);
 }
 
 Done fillReading(TicksFact &ticks, const TickEntry &entry, const TorqueTool &wrench, DecisionRule rule)

@@ -271,7 +271,7 @@ void BenchRigTest::theTargetIsTheOnePrintedInTheWrenchsUnits()
     QCOMPARE(bench.large_(), QStringLiteral("Set to 24 lbf·ft")); // 32 N·m would be 23.6
     const int first = bench.inHand();
     press(Qt::Key_Return);
-    QCOMPARE(typedText(*bench.fastener(first).ticks.front().fact.setting), QStringLiteral("24 lbf·ft"));
+    QCOMPARE(bench.fastener(first).ticks.front().fact.setting->value, parse<Torque>("24", TorqueUnit::PoundFoot)->value);
     QCOMPARE(bench.fastener(first).verdict(), std::optional(Verdict::Inside));
 }
 

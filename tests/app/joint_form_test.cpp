@@ -1,6 +1,7 @@
 #include "joint_form_driver.h"
 
 #include <work/job_book.h>
+#include <work/jobs.h>
 #include <work/workshop.h>
 
 using namespace asleft;
@@ -226,6 +227,27 @@ private Q_SLOTS:
         QVERIFY2(!open.stored().text.answered.empty(), "asked, and never blocked");
     }
 
+    void aTorqueIsAskedAboutAgainForAnotherThreadOfOneFastener()
+    {
+        OpenJoint open;
+        open.typeCover();
+        const auto giveOwnThread = [&open](const QString &thread) {
+            open.pattern().take(5);
+            open.pattern().ownThread()->edit()->setFocus();
+            open.pattern().ownThread()->edit()->selectAll();
+            type(thread);
+            open.save();
+        };
+        giveOwnThread(QStringLiteral("M5"));
+        QVERIFY(open.form().question()->isVisible() && open.specs.joints().empty());
+        open.form().reason()->edit()->setFocus();
+        type(QStringLiteral("a special bolt"));
+        press(Qt::Key_Return);
+        QCOMPARE(open.specs.joints().size(), std::size_t(1));
+        giveOwnThread(QStringLiteral("M4"));
+        QVERIFY2(open.form().question()->isVisible() && open.stored().revision == 1, "what was answered was about M5");
+    }
+
     void anEditEndsTheQuestion()
     {
         OpenJoint open;
@@ -310,7 +332,7 @@ private Q_SLOTS:
         open.typeInto(Field::Places, QStringLiteral("10 around a cover"));
         QVERIFY(!form.field(Field::Places)->isRefused());
         open.save();
-        QVERIFY(form.field(Field::Places)->isRefused());
+        QVERIFY2(form.field(Field::Places)->isRefused(), qPrintable(form.message()->sentence() + form.question()->sentence()));
         QVERIFY2(
             form.field(Field::Places)->message()->sentence().contains(QStringLiteral("Jobs have worked on the fasteners of Head cover")),
             qPrintable(form.field(Field::Places)->message()->sentence()));

@@ -70,25 +70,36 @@ TEST(JointOpen, TightNothingOfItIsOpen)
     EXPECT_EQ(kinds(open(story).firstStart), std::vector{Open::FittedUnsaid});
 }
 
-TEST(JointOpen, FoundUnfitUntilItIsTicked)
+TEST(JointOpen, FoundAmissUntilItIsSaidWhatWentIn)
 {
     for (const FoundHow how : {FoundHow::Missing, FoundHow::Broken, FoundHow::WrongLength}) {
         JointStory story;
         story.loosened({2}, how);
         EXPECT_EQ(item(open(story).firstStart, Open::FastenerFound),
                   (OpenItem{.kind = Open::FastenerFound, .joint = cover, .fastener = 2}));
-        story.revise("target");
+        EXPECT_EQ(story.wants(), (JointWants{JointWants::Kind::SayFitted, {2}}));
         story.set("16 N·m", 0, {2});
+        EXPECT_TRUE(item(open(story).firstStart, Open::FastenerFound)) << "a tick says nothing of what was tightened";
+        story.fitted({2}, Fitted::New);
         EXPECT_FALSE(item(open(story).firstStart, Open::FastenerFound));
-        story.untick(0, {2});
-        EXPECT_TRUE(item(open(story).firstStart, Open::FastenerFound)) << "the tick was wrong";
-        story.set("16 N·m", 0, {2});
+        EXPECT_EQ(story.fastener(2).ticks.size(), 1U);
         story.loosened({2});
-        EXPECT_FALSE(item(open(story).firstStart, Open::FastenerFound)) << "there was one in it since";
+        EXPECT_FALSE(item(open(story).firstStart, Open::FastenerFound)) << "there was another one in it since";
     }
     JointStory story;
     story.loosened({2}, FoundHow::LooseByFeel);
     EXPECT_FALSE(item(open(story).firstStart, Open::FastenerFound));
+}
+
+TEST(JointOpen, FoundAmissAndUsedAllTheSameUntilAccepted)
+{
+    JointStory story;
+    story.loosened({2}, FoundHow::WrongLength);
+    story.fitted({2}, Fitted::Reused);
+    EXPECT_FALSE(item(open(story).firstStart, Open::FastenerFound));
+    EXPECT_EQ(item(open(story).firstStart, Open::Reused)->count, 1);
+    story.accept(AcceptedWhat::Reused, {2});
+    EXPECT_FALSE(item(open(story).firstStart, Open::Reused));
 }
 
 TEST(JointOpen, TorquesOutsideOrUnprovedUntilAccepted)
@@ -126,14 +137,11 @@ TEST(JointOpen, WhatIsFittedAgainUntilAccepted)
     story.joint = headBolts;
     story.fitted({1, 2}, Fitted::Reused);
     EXPECT_EQ(item(open(story).firstStart, Open::FittedUnsaid)->count, 1);
-    EXPECT_EQ(item(open(story).handOver, Open::Reused)->count, 2);
+    EXPECT_EQ(item(open(story).firstStart, Open::Reused)->count, 2);
     story.accept(AcceptedWhat::Reused, {1});
-    EXPECT_EQ(item(open(story).handOver, Open::Reused)->count, 1);
+    EXPECT_EQ(item(open(story).firstStart, Open::Reused)->count, 1);
     story.accept(AcceptedWhat::Reused, {2});
-    EXPECT_FALSE(item(open(story).handOver, Open::Reused));
-    story.joint = cover;
-    story.fitted({1}, Fitted::Reused);
-    EXPECT_FALSE(item(open(story).handOver, Open::Reused)) << "may be used again";
+    EXPECT_FALSE(item(open(story).firstStart, Open::Reused));
 }
 
 TEST(JointOpen, ByFeelUntilAcceptedAndNothingElse)

@@ -68,8 +68,9 @@ TEST_F(JobJoints, AnAdapterChangesWhatIsSetUnlessItIsAcross)
     EXPECT_EQ(fastener(bracket, 1).verdict(), Verdict::Inside) << "the fastener got 32";
     need(book->tick(throughAdapter(with(bracket, {next(bracket)}, large), "40 mm", 90)));
     EXPECT_EQ(lastTicks().setting->value, torque("32").value);
-    EXPECT_FALSE(lastTicks().fit);
-    EXPECT_FALSE(lastTicks().lever);
+    ASSERT_TRUE(lastTicks().fit) << "it sat there all the same";
+    EXPECT_EQ(lastTicks().fit->fit.angle, degrees(90));
+    EXPECT_EQ(fastener(bracket, lastTicks().ticks.empty() ? 1 : lastTicks().ticks.front().place.fastener).verdict(), Verdict::Inside);
 }
 
 TEST_F(JobJoints, AnAdapterThatCannotBeReckonedIsRefused)

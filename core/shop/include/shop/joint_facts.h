@@ -70,8 +70,9 @@ struct JointBegunFact {
     bool operator==(const JointBegunFact &) const = default;
 };
 
-/// Whether single-use fasteners that go in are new. A fastener that is said to be new only after it was tightened, or after it was said to
-/// be used, is another one than was ticked: its ticks, and what was accepted of it, no longer count.
+/// Whether what goes in is new: of single-use fasteners, and of those found missing, broken or of the wrong length. Said only after it was
+/// tightened, it is said of what was tightened; said to be new after it was said to be used, it is another one than was ticked: its ticks,
+/// and what was accepted of it, no longer count.
 enum class Fitted { New, Reused };
 struct FittedFact {
     JointId joint;

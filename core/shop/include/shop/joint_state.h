@@ -52,6 +52,7 @@ enum class FastenerStage {
 struct FastenerState {
     FastenerStage stage = FastenerStage::Untouched;
     std::optional<FastenerFound> found = {};
+    bool amiss = false; ///< found missing, broken or of the wrong length, and nobody has said yet what went in instead
     std::vector<TickMade> ticks = {}; ///< those that count, in the order of passes and rounds
     std::optional<Fitted> fitted = {};
     std::optional<std::string> feelAccepted = {}; ///< the reason
@@ -105,7 +106,7 @@ const Joint &jointInHand(const JobState &state, JointId id);
 struct JointWants {
     enum class Kind {
         Nothing,
-        SayFitted,     ///< fasteners: single-use, nobody said whether new
+        SayFitted,     ///< fasteners: single-use, or found amiss, and nobody said whether new
         AcceptReuse,   ///< fasteners
         TorqueOutside, ///< fasteners: low, high or unproved: tighten again, or accept with a reason
         AcceptUnsettled,

@@ -24,7 +24,7 @@ struct OpenItem {
         LashBeforeBridge, ///< point: its lash is left, its bridge screw is not
         // of joints
         FastenersLoose,     ///< joint, count: fasteners not tightened to the end
-        FastenerFound,      ///< joint, fastener: found missing, broken or of the wrong length, and not tightened since
+        FastenerFound,      ///< joint, fastener: found missing, broken or of the wrong length, and not said what went in instead
         FastenerByFeel,     ///< joint, fastener: tightened by feel, and not accepted
         TorqueOutside,      ///< joint, fastener: low or high at the target, and not accepted
         TorqueUnproved,     ///< joint, fastener: the tool was out of its range, or what it showed is too close to call; not accepted

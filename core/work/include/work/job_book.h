@@ -124,7 +124,7 @@ public:
     /// wrench whose lever is unknown (LeverMissing) or that cannot sit so (as wrenchSetting() says), a gauge that is no angle gauge, an
     /// adapter that is none or of another length (ToolNotThat), by feel without a reason (ReasonMissing) or with a long one (TextTooLong)
     /// and a read wrench without its reading (EmptyText). The setting, the lever, whether it lies out of range and whether
-    /// calibration is overdue are filled in here; an adapter that changes nothing is not kept.
+    /// calibration is overdue are filled in here.
     Result<ActSeq> tick(const TickEntry &entry);
     /// Takes the last tick of a fastener back, whoever made it; NotTicked where it has none.
     Result<ActSeq> untick(JointId joint, int fastener);
