@@ -22,9 +22,14 @@ int placeOf(const Units &units, U unit)
     return int(std::ranges::find(units, unit) - units.begin());
 }
 
-TorqueUnit otherTorque(TorqueUnit unit)
+/// Small screws are printed in pound-inches: whole pound-feet would say next to nothing of them.
+TorqueUnit otherTorque(const Band<Torque> &band)
 {
-    return unit == TorqueUnit::NewtonMetre ? TorqueUnit::PoundFoot : TorqueUnit::NewtonMetre;
+    constexpr Torque smallScrews = Torque::ofSmallest(15'000'000'000);
+    if (band.unit != TorqueUnit::NewtonMetre)
+        return TorqueUnit::NewtonMetre;
+    const auto end = band.high ? band.high : band.low;
+    return end && *end < smallScrews ? TorqueUnit::PoundInch : TorqueUnit::PoundFoot;
 }
 
 QString otherSystem(const Band<Length> &band, DecimalMark mark)
@@ -34,7 +39,7 @@ QString otherSystem(const Band<Length> &band, DecimalMark mark)
 
 QString otherSystem(const Band<Torque> &band, DecimalMark mark)
 {
-    return QString::fromStdString(formatBand(band, otherTorque(band.unit), mark));
+    return QString::fromStdString(formatBand(band, otherTorque(band), mark));
 }
 
 QString withAssumed(const QString &echo, bool assumed)

@@ -18,6 +18,7 @@ struct About {
 
     [[nodiscard]] QString name() const { return joint ? jointName(*joint) : JointOpenWords::tr("a joint"); }
     [[nodiscard]] QString fastener() const { return fastenersName(item.fastener ? std::vector<int>{*item.fastener} : std::vector<int>()); }
+    [[nodiscard]] bool isSingleUse() const { return joint && joint->text.singleUse != SingleUse::No; }
     [[nodiscard]] const FastenerState *fastenerState() const
     {
         const auto known = item.joint ? state.joints.find(*item.joint) : state.joints.end();
@@ -96,7 +97,8 @@ OpenWords fittedUnsaid(const About &about)
 OpenWords reused(const About &about)
 {
     return {counted(about.item.count, JointOpenWords::tr("1 fastener used again"), JointOpenWords::tr("%1 fasteners used again")),
-            about.note(JointOpenWords::tr("made to be used once: fit new, or accept"))};
+            about.note(about.isSingleUse() ? JointOpenWords::tr("made to be used once: fit new, or accept")
+                                           : JointOpenWords::tr("in place of what was amiss: fit new, or accept"))};
 }
 
 OpenWords revised(const About &about)

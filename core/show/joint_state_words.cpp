@@ -154,6 +154,8 @@ QString stageText(FastenerStage stage)
 QString sayFitted(const std::vector<int> &fasteners, const Joint &joint)
 {
     const QString which = fastenersName(fasteners);
+    if (joint.text.singleUse == SingleUse::No)
+        return JointStateWords::tr("%1: found missing, broken or of the wrong length. Say whether what goes in is new").arg(which);
     const bool washers = joint.text.singleUse == SingleUse::CrushWasher;
     if (fasteners.size() == 1)
         return washers ? JointStateWords::tr("%1 has a crush washer, used once only. Say whether a new one is fitted").arg(which)
@@ -250,7 +252,9 @@ QString jointWantsSentence(const JointWants &wants, const Joint &joint)
     case JointWants::Kind::Nothing: return {};
     case JointWants::Kind::SayFitted: return sayFitted(wants.fasteners, joint);
     case JointWants::Kind::AcceptReuse:
-        return JointStateWords::tr("%1: used again, though made to be used once. Fit new, or accept it with a reason").arg(which);
+        return joint.text.singleUse == SingleUse::No
+                   ? JointStateWords::tr("%1: what went in is not new. Fit new, or accept it with a reason").arg(which)
+                   : JointStateWords::tr("%1: used again, though made to be used once. Fit new, or accept it with a reason").arg(which);
     case JointWants::Kind::TorqueOutside: return torqueOutside(wants.fasteners, joint);
     case JointWants::Kind::AcceptUnsettled:
         return JointStateWords::tr("Some still moved in the last round. Find out why and begin anew, or accept it with a reason");

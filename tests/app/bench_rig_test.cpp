@@ -84,7 +84,9 @@ void BenchRigTest::anAdapterAcrossChangesNothing()
     QCOMPARE(bench.large_(), QStringLiteral("Set to 32 N·m"));
     const int first = bench.inHand();
     press(Qt::Key_Return);
-    QVERIFY(!bench.fastener(first).ticks.front().fact.fit);
+    const TickMade &made = bench.fastener(first).ticks.front();
+    QCOMPARE(made.fact.fit->adapter, bench.foot);
+    QCOMPARE(made.torque, std::optional(made.fact.setting->value));
 }
 
 void BenchRigTest::aTypedLengthAndAngle()

@@ -220,7 +220,8 @@ TEST(Fasteners, WhatWasFoundBadIsSoUntilItIsTicked)
         FastenerState fastener;
         fastener.stage = FastenerStage::Loose;
         fastener.found = FastenerFound{ActSeq(1), atMinute(0), PersonId(1), how, std::nullopt, ""};
-        EXPECT_EQ(lookOf(stateOf(fastener), cover, 1, false).amiss, how >= FoundHow::Missing) << static_cast<int>(how);
+        fastener.amiss = how >= FoundHow::Missing;
+        EXPECT_EQ(lookOf(stateOf(fastener), cover, 1, false).amiss, fastener.amiss) << static_cast<int>(how);
         fastener.ticks = {tickOf(1, std::nullopt)};
         EXPECT_FALSE(lookOf(stateOf(fastener), cover, 1, false).amiss);
     }

@@ -107,6 +107,10 @@ TEST(JointState, WhatIsStillWantedIsAskedWithAWayOut)
     for (const auto kind : {JointWants::Kind::SayFitted, JointWants::Kind::AcceptReuse, JointWants::Kind::TorqueOutside})
         EXPECT_TRUE(asked(kind).startsWith(QStringLiteral("Fasteners 2 and 5"))) << text(asked(kind));
     EXPECT_TRUE(asked(JointWants::Kind::AcceptUnsettled).contains(QStringLiteral("accept it with a reason")));
+    // What was found broken is asked about too, where nothing is made to be used once.
+    EXPECT_EQ(text(asked(JointWants::Kind::SayFitted)),
+              "Fasteners 2 and 5: found missing, broken or of the wrong length. Say whether what goes in is new");
+    EXPECT_FALSE(asked(JointWants::Kind::AcceptReuse).contains(QStringLiteral("once"))) << text(asked(JointWants::Kind::AcceptReuse));
     JointText yield = coverText();
     yield.singleUse = SingleUse::TorqueToYield;
     const QString outside = jointWantsSentence({JointWants::Kind::TorqueOutside, {2}}, jointOfText(yield));
