@@ -14,10 +14,12 @@
 #include "bench/turn_sheet.h"
 #include "bench/valve_sheet.h"
 #include "parts/message_line.h"
+#include "parts/ruled_list.h"
 #include "sheet_saving.h"
 
 #include <show/words.h>
 
+#include <QApplication>
 #include <QStackedWidget>
 
 #include <algorithm>
@@ -196,6 +198,10 @@ void BenchPage::takeFocus()
 {
     if (MiddleSheet *sheet = middleSheet())
         sheet->takeFocus();
+    // A line that is done has nothing to press: the keyboard would wander off the page.
+    const QWidget *now = QApplication::focusWidget();
+    if (m_book && isVisible() && now && !isAncestorOf(now))
+        steps()->setFocus(Qt::OtherFocusReason);
 }
 
 JointSheet *BenchPage::sheetToTakeBack(bool again)

@@ -137,7 +137,7 @@ void TightenSheet::press(int which)
     case Key::Wrench: askRig(); return;
     case Key::Accept: askReason({ReasonFor::What::AcceptFeel}); return;
     case Key::AcceptAsked: askReason({ReasonFor::What::AcceptAsked}); return;
-    case Key::AllNew: after(book().sayFitted(jointId(), wants().fasteners, Fitted::New)); return;
+    case Key::AllNew: sayNew(); return;
     case Key::AllReused: after(book().sayFitted(jointId(), wants().fasteners, Fitted::Reused)); return;
     case Key::ThisReused:
         if (inHand())
@@ -232,6 +232,14 @@ void TightenSheet::tick(const Deed &deed)
     entry.reading = deed.reading;
     agree(deed, with);
     after(book().tick(entry));
+}
+
+/// Whoever presses Enter from line to line has not looked yet whether they are new.
+void TightenSheet::sayNew()
+{
+    const auto fasteners = wants().fasteners;
+    if (mayGoOn(QStringLiteral("new"), {tr("%1: looked at, and new? The same again logs it.").arg(fastenersName(fasteners))}))
+        after(book().sayFitted(jointId(), fasteners, Fitted::New));
 }
 
 void TightenSheet::byFeel()

@@ -95,6 +95,7 @@ private:
     void tickInHand(bool moved, const std::optional<Typed<Torque>> &reading = {});
     void tickRest();
     void tick(const Deed &deed);
+    void sayNew();
     void byFeel();
     void tickByFeel(const Deed &deed);
     [[nodiscard]] static TickEntry feelEntry(JointId joint, const ReasonFor &what, const std::string &reason);

@@ -53,6 +53,13 @@ QStringList TightenSheet::doubts(const Deed &deed, const Rig &rig) const
     QStringList why{settingDoubt(rig)};
     if (deed.whole)
         why.append(tr("Tick all %n left of %1? The same again does it.", nullptr, int(deed.places.size())).arg(passPlace(joint(), pass())));
+    for (const TickPlace &place : deed.places) {
+        const FastenerState &fastener = worked().fasteners.at(place.fastener);
+        if (fastener.amiss && fastener.found)
+            why.append(tr("Fastener %1 was found so: %2. Say first what went in instead; the same again ticks it all the same.")
+                           .arg(place.fastener)
+                           .arg(foundText(*fastener.found)));
+    }
     const auto &following = progress().next;
     const bool outOfOrder = !deed.whole && following && following->fastener != deed.places.front().fastener;
     if (outOfOrder && !m_agreed.contains(roundKey()))
@@ -142,7 +149,7 @@ void TightenSheet::showWork(JointBarView &view) const
     const bool none = with.kind == Rig::Kind::NoneReaches;
     view.large = rigLarge(with, joint(), pass());
     view.small = rigSmall(with, joint(), pass());
-    view.words[int(Key::Done)] = ticks ? tr("Done") : tr("Next");
+    view.words[int(Key::Done)] = !ticks ? tr("Next") : settles() ? tr("did not move") : tr("Done");
     shown(Key::Done) = none && ticks ? KeyShown::Hidden : KeyShown::Strong;
     shown(Key::ByFeel) = with.kind == Rig::Kind::Hand ? KeyShown::Hidden : !ticks ? KeyShown::Off : none ? KeyShown::Strong : KeyShown::On;
     if (settles())

@@ -12,6 +12,7 @@ private Q_SLOTS:
     void init() { failOnWarnings(); }
     void whatAnotherSeatTicksArrives();
     void singleUseIsAsked();
+    void whatWasMissingIsAskedAbout();
     void aNewerRevisionIsSaid();
     void whatAnotherSeatBeganAnewIsShownFirst();
     void beginAnewIsOfferedWhereItNeverSettled();
@@ -44,7 +45,13 @@ void BenchAnewTest::singleUseIsAsked()
     press(Qt::Key_U);
     const int reused = bench.inHand();
     QCOMPARE(bench.fastener(reused).fitted, std::optional(Fitted::Reused));
+    // Enter out of habit says nothing of what was not looked at.
+    const auto acts = bench.acts();
     press(Qt::Key_N);
+    QCOMPARE(bench.acts(), acts);
+    QVERIFY(bench.said().contains(QStringLiteral("new")));
+    press(Qt::Key_N);
+    QCOMPARE(bench.acts(), acts + 1);
     QCOMPARE(QApplication::focusWidget(), bench.key(Key::Done));
     bench.tickTimes(4);
     QVERIFY(bench.worked().progress.finished());
@@ -54,6 +61,23 @@ void BenchAnewTest::singleUseIsAsked()
     press(Qt::Key_Return);
     QCOMPARE(bench.fastener(reused).reuseAccepted, std::optional<std::string>("annealed"));
     QVERIFY(bench.worked().settled(jointInHand(bench.state(), *bench.joint)));
+}
+
+void BenchAnewTest::whatWasMissingIsAskedAbout()
+{
+    JointBench bench(row());
+    QVERIFY(bench.page->book()->loosen({.joint = *bench.joint, .fasteners = {3}, .how = FoundHow::Missing}));
+    QVERIFY(bench.sheet().bar()->asked()->text().contains(QStringLiteral("3")));
+    // A whole pass does not sweep it in without a word.
+    const auto acts = bench.acts();
+    click(bench.key(Key::WholePass));
+    QCOMPARE(bench.acts(), acts);
+    QVERIFY2(bench.said().contains(QStringLiteral("missing")), qPrintable(bench.said()));
+    press(Qt::Key_N);
+    press(Qt::Key_N);
+    QCOMPARE(bench.fastener(3).fitted, std::optional(Fitted::New));
+    QVERIFY(!bench.fastener(3).amiss);
+    QCOMPARE(bench.openItems(QStringLiteral("missing")), 0);
 }
 
 void BenchAnewTest::aNewerRevisionIsSaid()
@@ -125,7 +149,8 @@ void BenchAnewTest::whatWasTakenToYieldIsBegunAnew()
     JointText text = row();
     text.singleUse = SingleUse::TorqueToYield;
     JointBench bench(text, Wall::OneRead);
-    press(Qt::Key_N); // all new
+    press(Qt::Key_N);
+    press(Qt::Key_N); // all new, looked at
     logTyped(QStringLiteral("37"));
     for (int i = 0; i < 3; ++i)
         logTyped(QStringLiteral("32"));

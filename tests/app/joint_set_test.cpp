@@ -322,6 +322,7 @@ void JointSet::finish(const BenchPage &bench)
     for (int acts = 0; acts < 20 && nextAct(bench.book()->state()).kind != NextAct::Kind::NothingOpen; ++acts)
         press(Qt::Key_Return);
     QCOMPARE(nextAct(bench.book()->state()).kind, NextAct::Kind::NothingOpen);
+    QVERIFY(bench.isAncestorOf(QApplication::focusWidget())); // it stays on the Bench
     const FastenerState &sensor = workedOn(bench, "Sensor").fasteners.at(1);
     QCOMPARE(sensor.stage, FastenerStage::Tight);
     QCOMPARE(sensor.verdict(), std::optional(Verdict::ByFeel));
