@@ -49,8 +49,7 @@ QString newerLine(const Joint &joint, const Joint &newest)
 QStringList linesOf(const Step &step, const Joint &joint, const JobFrame &frame)
 {
     const bool loosen = step.kind == StepKind::Loosen;
-    const QString order = loosen ? SheetWords::tr("Loosen in the reverse of: %1", "order").arg(orderLine(joint))
-                                 : SheetWords::tr("Order: %1").arg(orderLine(joint));
+    const QString order = SheetWords::tr("Order: %1").arg(loosen ? looseningLine(joint) : orderLine(joint));
     QStringList lines{jointLine(joint)};
     if (const Joint *newest = frame.jointNow(joint.id); newest && newest->revision > joint.revision)
         lines << newerLine(joint, *newest);

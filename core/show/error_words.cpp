@@ -12,8 +12,8 @@ const char *patternOf(ErrorKind kind)
 {
 #define SAY(text) QT_TRANSLATE_NOOP("ErrorWords", text)
     switch (kind) {
-    case ErrorKind::EmptyText: return SAY("Nothing was typed. Nothing was stored; type a value, such as 0.25 mm or 12 thou.");
-    case ErrorKind::NotANumber: return SAY("“%1” is not a number. Nothing was stored; type digits, such as 0.25 mm or 5/8 in.");
+    case ErrorKind::EmptyText: return SAY("Nothing was typed. Nothing was stored; type a value, such as 0.25 mm or 24 N·m.");
+    case ErrorKind::NotANumber: return SAY("“%1” is not a number. Nothing was stored; type digits, such as 0.25 mm or 24 N·m.");
     case ErrorKind::AmbiguousNumber: return SAY("“%1” can be read two ways. Nothing was stored; type %2 or %3.");
     case ErrorKind::TooManyDigits: return SAY("“%1” has more than twelve digits. Nothing was stored; type it with fewer.");
     case ErrorKind::NegativeValue: return SAY("“%1” is below zero. Nothing was stored; type the value without the minus sign.");
@@ -122,13 +122,14 @@ const char *patternOf(ErrorKind kind)
     case ErrorKind::OrderTwice: return SAY("Fastener %1 stands twice in the order. The order is as it was; name each one once.");
     case ErrorKind::OrderMissing: return SAY("Fastener %1 is missing from the order. The order is as it was; name each one once.");
     case ErrorKind::PassUnread:
-        return SAY("“%1” is no pass. The passes are as they were; type them as finger, 50 %, target, +90°, settle 3.");
+        return SAY("“%1” is no pass. The passes are as they were; type them as finger, 50 %, target, +90°, settle 3. Settle "
+                   "takes 1 to 10 rounds.");
     case ErrorKind::PassOverTarget:
         return SAY("The pass “%1” goes past the target. The passes are as they were; type at most 100 %, or correct the target.");
     case ErrorKind::PassesTooMany: return SAY("There are %1 passes. The passes are as they were; %2 is the most.");
     case ErrorKind::PassesEmpty: return SAY("There are no passes. Nothing was stored; type at least one, such as target.");
     case ErrorKind::PassesFall:
-        return SAY("The pass “%1” asks for less than the one before. The passes are as they were; type them as they rise.");
+        return SAY("The pass “%1” asks for no more than the one before. The passes are as they were; type them as they rise.");
     case ErrorKind::FingerNotFirst: return SAY("Finger-tight comes first. The passes are as they were; put it in front of the others.");
     case ErrorKind::TargetMissing: return SAY("The pass “%1” needs a target. Nothing was stored; type the torque the manual asks for.");
     case ErrorKind::AngleWithoutSnug:

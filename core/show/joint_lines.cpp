@@ -50,10 +50,7 @@ public:
         return m_deed ? JointLines::tr("to the target, %1", "torque").arg(torque)
                       : JointLines::tr("to the target: %1", "torque").arg(torque);
     }
-    QString operator()(const AtTorque &at) const
-    {
-        return JointLines::tr("to %1", "torque").arg(torqueText(at.torque.value, at.torque.unit));
-    }
+    QString operator()(const AtTorque &at) const { return JointLines::tr("to %1", "torque").arg(typedText(at.torque)); }
     QString operator()(const AngleOn &on) const { return angleDeed(m_joint, m_pass, on); }
     QString operator()(const Settle &settle) const
     {
@@ -80,7 +77,7 @@ public:
     QString operator()(const FingerTight &) const { return JointLines::tr("finger-tight"); }
     QString operator()(const PercentOfTarget &part) const { return JointLines::tr("%1 %").arg(part.percent); }
     QString operator()(const AtTarget &) const { return JointLines::tr("target"); }
-    QString operator()(const AtTorque &at) const { return torqueText(at.torque.value, at.torque.unit); }
+    QString operator()(const AtTorque &at) const { return typedText(at.torque); }
     QString operator()(const AngleOn &on) const { return JointLines::tr("+%1", "angle").arg(turnedText(on.angle.value, on.angle.unit)); }
     QString operator()(const Settle &) const { return JointLines::tr("settling, round %1").arg(m_round); }
 

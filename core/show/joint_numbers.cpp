@@ -18,6 +18,7 @@ constexpr double around = 1.5;      // between a text and anything else
 constexpr double offOutline = 3;    // between a text and the outline of the part
 constexpr double offFastener = 1.5; // between a text and the ring of its own fastener
 constexpr int directions = 16;
+constexpr int outsideDirections = 3; // straight out, and a little to either side
 /// Among fasteners smaller than this a text stands off a little, where it does not fit close by.
 constexpr double smallFastener = 12;
 
@@ -120,20 +121,21 @@ bool JointTexts::isOnLeg(const QRectF &box) const
     return m_linesNear.any(box, [&](qsizetype line) { return partWithin(m_lines[static_cast<std::size_t>(line)], box).has_value(); });
 }
 
-std::optional<QRectF> JointTexts::boxFor(qsizetype index, QSizeF text) const
+std::optional<QRectF> JointTexts::boxFor(qsizetype index, QSizeF text, TextWay way) const
 {
-    std::optional<QRectF> box = boxFor(index, text, 0);
+    const int ways = way == TextWay::Outside && m_part.isOnRim(m_places[index]) ? outsideDirections : directions;
+    std::optional<QRectF> box = boxAway(index, text, ways, 0);
     for (double off = 3; !box && off < smallFastener && m_diameter < smallFastener; off += 3)
-        box = boxFor(index, text, off);
+        box = boxAway(index, text, ways, off);
     return box;
 }
 
-std::optional<QRectF> JointTexts::boxFor(qsizetype index, QSizeF text, double off) const
+std::optional<QRectF> JointTexts::boxAway(qsizetype index, QSizeF text, int ways, double off) const
 {
     const QPointF outward = m_part.outward(m_places[index]);
     const double first = std::atan2(outward.y(), outward.x()) / (2 * M_PI);
     std::optional<QRectF> onLeg;
-    for (int step = 0; step < directions; ++step) {
+    for (int step = 0; step < ways; ++step) {
         const double aside = ((step + 1) / 2) * (step % 2 == 0 ? -1.0 : 1.0) / directions;
         const QRectF box = boxAt(index, text, direction(first + aside), off);
         if (!isFree(index, box))

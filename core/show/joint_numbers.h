@@ -25,6 +25,12 @@ struct MeasuredTexts {
     double height; ///< of capitals and digits
 };
 
+/// Where a text may stand beside its fastener.
+enum class TextWay {
+    Around,  ///< wherever there is room, outside first
+    Outside, ///< of a fastener on the rim only outside: between two in a row it could be either's
+};
+
 /// Finds places for texts beside the fasteners of a joint, on the part, clear of the other fasteners and of each other.
 class JointTexts {
 public:
@@ -35,12 +41,12 @@ public:
     void avoid(const QList<JointLeg> &legs);
     /// Only those that are written and not empty have to find a place; nothing where one of them does not. What found one keeps it.
     template <class IsWritten>
-    [[nodiscard]] std::optional<QList<PlacedText>> place(const MeasuredTexts &measured, IsWritten isWritten)
+    [[nodiscard]] std::optional<QList<PlacedText>> place(const MeasuredTexts &measured, TextWay way, IsWritten isWritten)
     {
         QList<PlacedText> placed;
         for (qsizetype index = 0; index < measured.texts.size(); ++index) {
             const bool written = !measured.texts[index].isEmpty() && isWritten(index);
-            const auto box = written ? boxFor(index, {measured.widths[index], measured.height}) : QRectF();
+            const auto box = written ? boxFor(index, {measured.widths[index], measured.height}, way) : QRectF();
             if (!box)
                 return std::nullopt;
             if (written)
@@ -55,8 +61,8 @@ private:
     [[nodiscard]] bool isOnPart(qsizetype index, const QRectF &box) const;
     [[nodiscard]] bool isFree(qsizetype index, const QRectF &box) const;
     [[nodiscard]] bool isOnLeg(const QRectF &box) const;
-    [[nodiscard]] std::optional<QRectF> boxFor(qsizetype index, QSizeF text) const;
-    [[nodiscard]] std::optional<QRectF> boxFor(qsizetype index, QSizeF text, double off) const;
+    [[nodiscard]] std::optional<QRectF> boxFor(qsizetype index, QSizeF text, TextWay way) const;
+    [[nodiscard]] std::optional<QRectF> boxAway(qsizetype index, QSizeF text, int ways, double off) const;
 
     const JointPart &m_part;
     const QList<QPointF> &m_places;

@@ -137,6 +137,14 @@ double JointPart::outside(QPointF point) const
 
 QPointF JointPart::outward(QPointF place) const
 {
+    if (m_hull.size() == 1)
+        return {0, -1};
+    if (isLine()) {
+        const QPointF along = m_hull.last() - m_hull.first();
+        const QPointF aside(along.y(), -along.x());
+        const bool other = std::abs(aside.y()) >= std::abs(aside.x()) ? aside.y() > 0 : aside.x() < 0;
+        return ofLengthOne(other ? -aside : aside);
+    }
     QPointF sum;
     if (!m_radius && m_hull.size() > 2) {
         for (const QLineF &side : m_sides) {
@@ -150,9 +158,15 @@ QPointF JointPart::outward(QPointF place) const
     }
     if (sum.isNull())
         sum = ofLengthOne(place - m_centre);
-    if (isLine() && std::abs(sum.x()) > std::abs(sum.y()))
-        sum.setY(std::abs(sum.x()));
     return sum.isNull() ? QPointF(0, 1) : ofLengthOne(sum);
+}
+
+bool JointPart::isOnRim(QPointF place) const
+{
+    constexpr double near = 0.5;
+    if (m_radius || m_hull.size() < 3)
+        return true;
+    return std::any_of(m_sides.begin(), m_sides.end(), [place](const QLineF &side) { return isNear(side, place, near); });
 }
 
 QPainterPath JointPart::flange(double rim, double inner) const

@@ -21,8 +21,10 @@ public:
     [[nodiscard]] bool isLine() const { return !m_radius && m_hull.size() == 2; }
     /// How far a point lies outside the line around the places; 0 within it.
     [[nodiscard]] double outside(QPointF point) const;
-    /// Away from the part, of length 1, as seen from a place; in a line outward and down.
+    /// Away from the part, of length 1, as seen from a place; from a line, and from a single place, up, from an upright line to the right.
     [[nodiscard]] QPointF outward(QPointF place) const;
+    /// Whether a place lies on the line around the places, so that beside it the part ends.
+    [[nodiscard]] bool isOnRim(QPointF place) const;
     /// The outline with this much rim beyond the places; a flange is open in the middle where that leaves `inner` around its places.
     [[nodiscard]] QPainterPath outline(double rim, double inner) const;
 

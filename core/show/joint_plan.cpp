@@ -15,6 +15,7 @@ namespace {
 
 constexpr double edge = 4; // between the part and the panel
 constexpr double legToOutline = 8;
+constexpr double legToNumber = 6;         // with what is between a number and its fastener
 constexpr double farthestNeighbour = 200; // px, however large the panel
 constexpr double largestFastener = 64;
 constexpr double fingerFastener = 44;
@@ -151,6 +152,11 @@ private:
         return stride == 1 || number % stride == 0 || (number == 1 && stride < 1000);
     }
 
+    [[nodiscard]] bool isInRows() const
+    {
+        return m_pattern.kind == PatternKind::Row || m_pattern.kind == PatternKind::Rows || m_pattern.kind == PatternKind::Rectangle;
+    }
+
     [[nodiscard]] const MeasuredTexts &numbersIn(TextSize size) const { return size == TextSize::Small ? m_smallNumbers : m_fineNumbers; }
 
     /// From the middle of a fastener to the outline, so that its number has room on the part.
@@ -213,9 +219,9 @@ private:
             return std::nullopt;
         plan.path = pathOver(plan.fasteners);
         const QRectF room = QRectF(QPointF(), m_size).adjusted(edge + 2, edge + 2, -edge - 2, -edge - 2);
-        // In a line the legs swing around the numbers too.
-        const double clear = part.isLine() ? attempt.diameter * 0.2 : 1.5;
-        const double reach = attempt.diameter / 2 + legToOutline;
+        // In a line the legs swing around the numbers too; in rows they keep between them, since the numbers stand outside.
+        const double clear = part.isLine() ? std::min(numbersIn(attempt.size).height + legToNumber, attempt.diameter * 0.35) : 1.5;
+        const double reach = attempt.diameter / 2 + (isInRows() ? 0 : legToOutline);
         const QRectF inner = part.isLine() ? room : QPolygonF(plan.fasteners).boundingRect().adjusted(-reach, -reach, reach, reach) & room;
         plan.legs = legsOf(plan.path, {parts::ringShare * plan.diameter + 1, clear, inner, room, part.centre()});
         // Clear of the path they may take other places; where they do not all find one, some lie on it.
@@ -231,11 +237,11 @@ private:
         JointTexts texts(part, plan.fasteners, plan.diameter, rim);
         texts.avoid(plan.legs);
         const auto isWritten = [&](qsizetype index) { return isNumbered(index, attempt.stride); };
-        const auto numbers = texts.place(numbersIn(attempt.size), isWritten);
+        const auto numbers = texts.place(numbersIn(attempt.size), isInRows() ? TextWay::Outside : TextWay::Around, isWritten);
         if (!numbers)
             return false;
         plan.numbers = *numbers;
-        const auto differences = texts.place(m_differences, [withDifferences](qsizetype) { return withDifferences; });
+        const auto differences = texts.place(m_differences, TextWay::Around, [withDifferences](qsizetype) { return withDifferences; });
         if (differences)
             plan.differences = *differences;
         return differences.has_value();

@@ -24,9 +24,24 @@ const Typed<Torque> *shownOnWrench(const TicksFact &fact)
     return fact.how == TickHow::ReadTool && fact.reading ? &*fact.reading : nullptr;
 }
 
-/// As the manual prints it in the wrench's own system.
+/// What its pass asks for, where it has a torque of its own; else null.
+const Typed<Torque> *ownTorque(const TickMade &tick, const Joint &joint)
+{
+    const auto pass = static_cast<std::size_t>(std::max(0, tick.tick.place.pass));
+    const AtTorque *at = pass < joint.passes.size() ? std::get_if<AtTorque>(&joint.passes[pass]) : nullptr;
+    return at ? &at->torque : nullptr;
+}
+
+bool isFitted(const TickMade &tick)
+{
+    return tick.fact.fit && !changesNothing(tick.fact.fit->fit);
+}
+
+/// As the manual prints it in the wrench's own system, and a pass its own torque.
 TorqueUnit unitOfTick(const TickMade &tick, const Joint &joint)
 {
+    if (const Typed<Torque> *own = ownTorque(tick, joint))
+        return own->unit;
     const Typed<Torque> *shown = shownOnWrench(tick.fact);
     const auto target = targetOf(joint, shown ? std::optional(shown->unit) : std::nullopt);
     return target ? target->unit : unitOf(joint);
@@ -46,13 +61,13 @@ std::optional<Torque> limitBroken(const TickMade &tick, const Joint &joint)
 QString onWrench(const TickMade &tick, const Joint *joint)
 {
     const Typed<Torque> *shown = shownOnWrench(tick.fact);
-    const bool fitted = tick.fact.fit && !changesNothing(tick.fact.fit->fit);
-    if (!shown || (!fitted && joint && shown->unit == unitOfTick(tick, *joint)))
+    const bool fitted = isFitted(tick);
+    // A reading is said as it was typed in any case.
+    if (!shown || (!fitted && (tick.fact.how == TickHow::ReadTool || (joint && shown->unit == unitOfTick(tick, *joint)))))
         return {};
     const QString torque = typedText(*shown);
     if (!fitted)
-        return tick.fact.how == TickHow::SetTool ? JointStateWords::tr("set to %1").arg(torque)
-                                                 : JointStateWords::tr("which showed %1").arg(torque);
+        return JointStateWords::tr("set to %1").arg(torque);
     const QString adapter = fitText(tick.fact.fit->fit, shown->unit);
     return tick.fact.how == TickHow::SetTool ? JointStateWords::tr("set to %1 through a %2", "torque, adapter").arg(torque, adapter)
                                              : JointStateWords::tr("which showed %1 through a %2", "torque, adapter").arg(torque, adapter);
@@ -187,9 +202,14 @@ QString tickTorqueText(const TickMade &tick, const Joint &joint)
     const Typed<Torque> *shown = shownOnWrench(tick.fact);
     if (!tick.torque)
         return {};
-    const bool asRead =
-        tick.fact.how == TickHow::ReadTool && shown && shown->value == *tick.torque && shown->unit == unitOfTick(tick, joint);
-    return asRead ? typedText(*shown) : torqueText(*tick.torque, unitOfTick(tick, joint), limitBroken(tick, joint));
+    const TorqueUnit unit = unitOfTick(tick, joint);
+    const QString converted = torqueText(*tick.torque, unit, limitBroken(tick, joint));
+    if (tick.fact.how == TickHow::ReadTool && shown && !isFitted(tick))
+        return shown->unit == unit
+                   ? typedText(*shown)
+                   : JointStateWords::tr("%1 (%2)", "torque as it was read, the same in another unit").arg(typedText(*shown), converted);
+    const Typed<Torque> *own = ownTorque(tick, joint);
+    return own && torqueText(own->value, unit) == converted ? typedText(*own) : converted;
 }
 
 QString foundText(const FastenerFound &found)

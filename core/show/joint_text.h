@@ -28,7 +28,8 @@ QString rangeText(const TorqueTool &tool);
 const Joint *jointOf(const JobState &state, std::optional<JointId> joint);
 /// What to do with a fastener in a pass: "to the target, 32 N·m".
 QString passDeed(const Joint &joint, std::size_t pass);
-/// The torque a tick is worth, in the unit of the band it was judged by, never with the digits of the limit it broke.
+/// The torque a tick is worth, in the unit of the band it was judged by, never with the digits of the limit it broke; a torque that was
+/// typed first in its own unit and words: "33 ft-lb (44.74 N·m)", "30 N·m" of a pass that asks for it.
 QString tickTorqueText(const TickMade &tick, const Joint &joint);
 
 // What an act on a joint was.

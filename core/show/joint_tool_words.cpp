@@ -56,6 +56,11 @@ QString angleWords(Angle angle)
     return angle == degrees(90) ? JointToolWords::tr("across, at 90°") : JointToolWords::tr("at %1", "angle").arg(degreesText(angle));
 }
 
+QString adapterLength(const AdapterFit &fit, TorqueUnit beside)
+{
+    return shortLengthText(fit.length, systemOf(beside) == UnitSystem::Metric ? LengthUnit::Millimetre : LengthUnit::Inch);
+}
+
 /// The tool behind an index into the rack; null where there is none.
 const Tool *wrenchOf(const Rack &rack, std::size_t index)
 {
@@ -88,6 +93,17 @@ QString wayText(const WayOut &way, Torque wanted, TorqueUnit unit, const Rack &r
     return {};
 }
 
+/// The pass whose own torque is wanted here, and neither the target nor a part of it.
+const AtTorque *ownTorque(const ToolWanted &wanted, const Joint &joint)
+{
+    for (const Pass &pass : joint.passes) {
+        const auto *at = std::get_if<AtTorque>(&pass);
+        if (at && !wanted.target && at->torque.value == wanted.torque)
+            return at;
+    }
+    return nullptr;
+}
+
 QString setOrRead(const Tool &tool)
 {
     return tool.kind == ToolKind::TorqueRead ? JointToolWords::tr("read", "how a wrench is used")
@@ -117,8 +133,7 @@ QString rangeText(const TorqueTool &tool)
 
 QString fitText(const AdapterFit &fit, TorqueUnit beside)
 {
-    const LengthUnit unit = systemOf(beside) == UnitSystem::Metric ? LengthUnit::Millimetre : LengthUnit::Inch;
-    return JointToolWords::tr("%1 adapter %2", "length, at what angle").arg(shortLengthText(fit.length, unit), angleWords(fit.angle));
+    return JointToolWords::tr("%1 adapter %2", "length, at what angle").arg(adapterLength(fit, beside), angleWords(fit.angle));
 }
 
 QString settingSentence(const Tool &tool, const Typed<Torque> &setting)
@@ -129,9 +144,12 @@ QString settingSentence(const Tool &tool, const Typed<Torque> &setting)
 
 QString trueTorqueSentence(Torque wanted, TorqueUnit unit, const std::optional<FitUsed> &fit)
 {
-    if (!fit || changesNothing(fit->fit))
+    if (!fit || fit->fit.length == Length())
         return {};
-    return JointToolWords::tr("%1 at the fastener, %2", "torque, adapter").arg(torqueText(wanted, unit), fitText(fit->fit, unit));
+    if (changesNothing(fit->fit))
+        return JointToolWords::tr("%1 adapter across: the setting stays", "length").arg(adapterLength(fit->fit, unit));
+    return JointToolWords::tr("%1 at the fastener, %2, hand on the grip mark", "torque, adapter")
+        .arg(torqueText(wanted, unit), fitText(fit->fit, unit));
 }
 
 QString reachSentence(const ToolReach &reach, const Tool &tool)
@@ -162,10 +180,11 @@ QString noneReachesSentence(const ToolAdvice &advice, Torque wanted, TorqueUnit 
 
 QString toolWantedLine(const ToolWanted &wanted, const Joint &joint, const Rack &rack)
 {
+    const AtTorque *own = ownTorque(wanted, joint);
     if (wanted.advice.reaching.empty())
-        return noneReachesSentence(wanted.advice, wanted.torque, unitOf(joint), rack);
+        return noneReachesSentence(wanted.advice, wanted.torque, own ? own->torque.unit : unitOf(joint), rack);
     const ToolReach &best = wanted.advice.reaching.front();
-    const QString torque = jointTorqueText(joint, wanted.torque);
+    const QString torque = own ? typedText(own->torque) : jointTorqueText(joint, wanted.torque);
     const Tool *tool = wrenchOf(rack, best.tool);
     if (!tool)
         return torque;

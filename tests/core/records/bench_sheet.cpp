@@ -315,7 +315,7 @@ TEST(BenchSheet, LinesOfJointsArePrintedWithWhatTheManualAsks)
         expectBoxesToWriteIn(pages);
         const QString printedText = allText(pages);
         for (const char *part :
-             {"Loosen the cover", "Loosen in the reverse of: ", "Tighten the cover", "12 around a cover, M8", "32 ± 4 N·m",
+             {"Loosen the cover", "Order: loosen ", "Tighten the cover", "12 around a cover, M8", "32 ± 4 N·m",
               "Hollin Workshop Manual p. 55", "Passes: to 50 %: 16 N·m; to the target: 32 N·m; until none moves", "Blind hole"})
             EXPECT_TRUE(printedText.contains(QString::fromUtf8(part))) << part << "\n" << printedText.toStdString();
         EXPECT_FALSE(printedText.contains(QStringLiteral("what is gone")));

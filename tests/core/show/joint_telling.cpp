@@ -66,6 +66,37 @@ TEST(JointState, ATickSaysTorqueToolAndVerdict)
     EXPECT_TRUE(QString::fromStdString(said(doubtful)).endsWith(QStringLiteral("outside the wrench's range, calibration overdue")));
 }
 
+TEST(JointState, AReadingIsSaidAsItWasTyped)
+{
+    // 33 lbf·ft = 33 · 1.355 818 = 44.742 N·m.
+    const TicksFact pounds = ticks({7}, 1, TickHow::ReadTool, "33 ft-lb");
+    const auto said = [&pounds](const JobFrame &frame) {
+        return text(tickText(tickMade(pounds, pounds.ticks.front(), frame.joints.front()), frame));
+    };
+    EXPECT_EQ(said(jointFrame()), "33 ft-lb (44.74 N·m) with dial wrench, above its band");
+    JointText both = coverText();
+    both.otherTarget = "24 ± 3 lbf·ft";
+    EXPECT_EQ(said(jointFrame(both)), "33 ft-lb with dial wrench, above its band");
+    Story story(jointFrame());
+    story.then(pounds);
+    EXPECT_EQ(text(actText(story.last(), story.state())), "tightened 7 to 33 ft-lb (44.74 N·m), above its band");
+}
+
+TEST(JointState, APassWithATorqueOfItsOwnIsSaidInItsUnit)
+{
+    JointText snug = coverText();
+    snug.target = "40 ± 3 lbf·ft";
+    snug.passes = "30 Nm, target";
+    snug.settle = SettleGround::No;
+    const JobFrame frame = jointFrame(snug);
+    const auto said = [&frame](const TicksFact &fact) {
+        return text(tickText(tickMade(fact, fact.ticks.front(), frame.joints.front()), frame));
+    };
+    // 22.1 lbf·ft = 22.1 · 1.355 818 = 29.964 N·m.
+    EXPECT_EQ(said(ticks({7}, 0, TickHow::SetTool, "22.1 lbf·ft")), "29.96 N·m with small wrench set to 22.1 lbf·ft");
+    EXPECT_EQ(said(ticks({7}, 0, TickHow::ReadTool, "30 N·m")), "30 N·m with dial wrench");
+}
+
 TEST(JointState, FoundIsSaidWithItsNote)
 {
     FastenerFound found{ActSeq(1), Moment{}, PersonId(1), FoundHow::Measured, typedTorque("28 N·m"), ""};

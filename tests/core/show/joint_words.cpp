@@ -168,6 +168,27 @@ TEST(Passes, AreSaidByTheTargetAsPrintedFirst)
     EXPECT_EQ(text(passName(jointOfText(both), 1)), "to the target: 32 N·m");
 }
 
+TEST(Passes, ATorqueOfItsOwnIsSaidAsTyped)
+{
+    JointText pounds = coverText();
+    pounds.target = "40 ± 3 lbf·ft";
+    pounds.passes = "30 N·m, target";
+    pounds.settle = SettleGround::No;
+    const Joint joint = jointOfText(pounds);
+    EXPECT_EQ(text(passName(joint, 0)), "to 30 N·m");
+    EXPECT_EQ(text(passName(joint, 1)), "to the target: 40 lbf·ft");
+    const JobFrame frame = jointFrame(pounds);
+    const Rack rack = rackOf(frame.tools);
+    const auto wanted = toolsWanted(joint, rack, std::chrono::year(2026) / 1 / 1);
+    ASSERT_EQ(wanted.size(), 2u);
+    EXPECT_TRUE(toolWantedLine(wanted[0], joint, rack).startsWith(QStringLiteral("30 N·m: ")))
+        << text(toolWantedLine(wanted[0], joint, rack));
+    EXPECT_TRUE(toolWantedLine(wanted[1], joint, rack).startsWith(QStringLiteral("40 lbf·ft: ")));
+    const Rack none;
+    const auto unreached = toolsWanted(joint, none, std::chrono::year(2026) / 1 / 1);
+    EXPECT_TRUE(toolWantedLine(unreached[0], joint, none).startsWith(QStringLiteral("No tool here reaches 30 N·m.")));
+}
+
 TEST(ToolWords, TheSettingIsInTheWrenchsOwnUnit)
 {
     const JobFrame frame = jointFrame();
@@ -187,9 +208,11 @@ TEST(ToolWords, TheTrueTorqueIsSaidWhereAnAdapterChangesIt)
     };
     EXPECT_EQ(said(std::nullopt), "");
     EXPECT_EQ(said(FitUsed{crowfoot, {Length(), Angle()}}), "");
-    EXPECT_EQ(said(FitUsed{crowfoot, {micrometres(40'000), degrees(90)}}), "");
-    EXPECT_EQ(said(FitUsed{crowfoot, {micrometres(40'000), Angle()}}), "32 N·m at the fastener, 40 mm adapter straight out");
-    EXPECT_EQ(said(FitUsed{crowfoot, {micrometres(40'000), degrees(45)}}), "32 N·m at the fastener, 40 mm adapter at 45°");
+    EXPECT_EQ(said(FitUsed{crowfoot, {micrometres(40'000), degrees(90)}}), "40 mm adapter across: the setting stays");
+    EXPECT_EQ(said(FitUsed{crowfoot, {micrometres(40'000), Angle()}}),
+              "32 N·m at the fastener, 40 mm adapter straight out, hand on the grip mark");
+    EXPECT_EQ(said(FitUsed{crowfoot, {micrometres(40'000), degrees(45)}}),
+              "32 N·m at the fastener, 40 mm adapter at 45°, hand on the grip mark");
 }
 
 TEST(ToolWords, AToolExplainsItself)

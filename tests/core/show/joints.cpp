@@ -178,6 +178,31 @@ TEST(Joints, WhatDiffersIsWrittenBesideIt)
     EXPECT_TRUE(plan.differences[0].text.isEmpty());
 }
 
+TEST_P(EachSize, NumbersInRowsStandOutside)
+{
+    for (const Pattern &pattern : {*rowPattern(1), *rowPattern(2), *rowPattern(4), *rowPattern(10), *rowsPattern(2, 5), *rowsPattern(2, 7),
+                                   *rowsPattern(3, 4), *rectanglePattern(4, 6), *rectanglePattern(6, 4)}) {
+        SCOPED_TRACE(writePattern(pattern));
+        const JointPlan plan = planOf(pattern, GetParam());
+        const QRectF all = QPolygonF(plan.fasteners).boundingRect();
+        for (qsizetype index = 0; index < plan.numbers.size(); ++index) {
+            const QPointF at = plan.fasteners[index];
+            const QRectF number = inkBox(plan.numbers[index]);
+            if (at.y() == all.top()) {
+                EXPECT_LE(number.bottom(), at.y() - plan.diameter * 0.4) << "above: " << index;
+                EXPECT_NEAR(number.center().x(), at.x(), plan.diameter / 2) << index;
+            } else if (at.y() == all.bottom()) {
+                EXPECT_GE(number.top(), at.y() + plan.diameter * 0.4) << "below: " << index;
+                EXPECT_NEAR(number.center().x(), at.x(), plan.diameter / 2) << index;
+            } else if (at.x() == all.left()) {
+                EXPECT_LE(number.right(), at.x() - plan.diameter * 0.4) << "to the left: " << index;
+            } else if (at.x() == all.right()) {
+                EXPECT_GE(number.left(), at.x() + plan.diameter * 0.4) << "to the right: " << index;
+            }
+        }
+    }
+}
+
 TEST(Joints, AFlangeIsOpenInTheMiddle)
 {
     const JointPlan circle = planOf(*circlePattern(12), {900, 520});

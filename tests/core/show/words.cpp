@@ -43,6 +43,16 @@ TEST(Sentence, AnArgumentThatLooksLikeAPlaceIsTakenAsItIs)
     EXPECT_TRUE(sentence({ErrorKind::UnknownUnit, {"%2", "mm"}}).contains(QStringLiteral("“%2”")));
 }
 
+TEST(Sentence, ExamplesFitTorquesAndPassesToo)
+{
+    for (const ErrorKind kind : {ErrorKind::EmptyText, ErrorKind::NotANumber})
+        EXPECT_TRUE(sentence({kind, {"much"}}).endsWith(QStringLiteral("such as 0.25 mm or 24 N·m."))) << text(sentence({kind, {"much"}}));
+    EXPECT_EQ(mostSettleRounds, 10);
+    EXPECT_TRUE(sentence({ErrorKind::PassUnread, {"settle 11"}}).contains(QStringLiteral("1 to 10 rounds")));
+    EXPECT_TRUE(
+        sentence({ErrorKind::PassesFall, {"50 %"}}).startsWith(QStringLiteral("The pass “50 %” asks for no more than the one before.")));
+}
+
 TEST(Sentence, AMissingArgumentIsNotFatal)
 {
     EXPECT_TRUE(isClean(sentence({ErrorKind::GarageNewer, {}})));

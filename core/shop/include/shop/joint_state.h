@@ -52,7 +52,7 @@ enum class FastenerStage {
 struct FastenerState {
     FastenerStage stage = FastenerStage::Untouched;
     std::optional<FastenerFound> found = {};
-    bool amiss = false; ///< found missing, broken or of the wrong length, and nobody has said yet what went in instead
+    bool amiss = false;               ///< found missing, broken or of the wrong length, and nobody has said yet what went in instead
     std::vector<TickMade> ticks = {}; ///< those that count, in the order of passes and rounds
     std::optional<Fitted> fitted = {};
     std::optional<std::string> feelAccepted = {}; ///< the reason
