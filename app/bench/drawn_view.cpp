@@ -7,6 +7,7 @@
 #include <QApplication>
 #include <QMouseEvent>
 
+#include <algorithm>
 #include <cmath>
 #include <utility>
 
@@ -317,8 +318,10 @@ bool DrawnView::drag(QObject *watched, QEvent *event)
 
 bool DrawnView::eventFilter(QObject *watched, QEvent *event)
 {
-    const auto index = m_buttons.indexOf(static_cast<QAbstractButton *>(watched));
-    if (index < 0)
+    // Compared as what both are for certain: a button that is being destroyed is a button no more, and speaks up all the same.
+    const auto isIt = [watched](const QObject *button) { return button == watched; };
+    const auto index = std::find_if(m_buttons.cbegin(), m_buttons.cend(), isIt) - m_buttons.cbegin();
+    if (index == m_buttons.size())
         return QWidget::eventFilter(watched, event);
     switch (event->type()) {
     case QEvent::KeyPress: return pressKey(index, static_cast<QKeyEvent *>(event)->key());
