@@ -1,7 +1,7 @@
-#include "arguments.h"
-#include "opening.h"
+#include <window/arguments.h>
+#include <window/opening.h>
 
-#include <show/fonts.h>
+#include <draw/fonts.h>
 
 #include <QApplication>
 #include <QStyleFactory>

@@ -75,7 +75,7 @@ private:
     ScriptedClock &m_clock;
 };
 
-/// One sitting at a job; a few minutes pass with every act.
+/// One session at a job; a few minutes pass with every act.
 class Sitter {
 public:
     Sitter(Telling &telling, JobBook &book, PersonId who, ToolId leaves);

@@ -1,7 +1,10 @@
-#include "bench/bar_view.h"
+#include <bench/bar_view.h>
 
-#include <show/point_shape.h>
-#include <show/words.h>
+#include <draw/point_shape.h>
+#include <words/job.h>
+#include <words/numbers.h>
+#include <words/points.h>
+#include <words/specs.h>
 
 #include <QCoreApplication>
 
@@ -152,11 +155,11 @@ BarView barViewOf(const JobBook &book, PointId point, Phase phase, std::optional
     // With the nut open what was found no longer holds.
     const auto &logged = now.left ? now.left : now.found;
     if (now.stage != PointStage::NutOpen && logged)
-        view.logged = worthOf(*state.frame, *logged);
+        view.logged = judgementOf(*state.frame, *logged);
     view.canKeep = isLeft(now) && !now.settled();
     view.canCheckAgain = std::ranges::any_of(state.points, [](const auto &each) { return isLeft(each.second); });
     view.worth = [&book, point, phase](const TypedReading &reading) {
-        return worthOf(book, entryOf(reading, point, phase), book.sitting().condition);
+        return judgementOf(book, entryOf(reading, point, phase), book.session().condition);
     };
     return view;
 }

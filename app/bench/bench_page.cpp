@@ -1,30 +1,33 @@
-#include "bench/bench_page.h"
+#include <bench/bench_page.h>
 
-#include "bench/check_again_sheet.h"
-#include "bench/crank_sheet.h"
-#include "bench/loosen_sheet.h"
-#include "bench/open_column.h"
-#include "bench/paper_box.h"
-#include "bench/paper_sheet.h"
-#include "bench/plan_sheet.h"
-#include "bench/reading_edit.h"
-#include "bench/sitting_sheet.h"
-#include "bench/step_sheet.h"
-#include "bench/steps_column.h"
-#include "bench/tighten_sheet.h"
-#include "bench/turn_sheet.h"
-#include "bench/valve_sheet.h"
-#include "parts/heading.h"
-#include "parts/ink_of.h"
-#include "parts/key_button.h"
-#include "parts/message_line.h"
-#include "parts/rule.h"
-#include "parts/ruled_list.h"
-#include "parts/sheet_head.h"
-#include "read_only.h"
-#include "sheet_saving.h"
+#include <bench/check_again_pane.h>
+#include <bench/crank_pane.h>
+#include <bench/loosen_pane.h>
+#include <bench/open_column.h>
+#include <bench/paper_box.h>
+#include <bench/bench_sheet_pane.h>
+#include <bench/plan_pane.h>
+#include <parts/reading_edit.h>
+#include <bench/session_pane.h>
+#include <bench/step_pane.h>
+#include <bench/steps_column.h>
+#include <bench/tighten_pane.h>
+#include <bench/turn_pane.h>
+#include <bench/valve_pane.h>
+#include <parts/heading.h>
+#include <parts/ink_of.h>
+#include <parts/key_button.h>
+#include <parts/message_line.h>
+#include <parts/rule.h>
+#include <parts/ruled_list.h>
+#include <parts/page_head.h>
+#include <parts/read_only.h>
+#include <parts/bench_sheet_saving.h>
 
-#include <show/words.h>
+#include <words/errors.h>
+#include <words/numbers.h>
+#include <words/specs.h>
+#include <words/vehicles.h>
 
 #include <QHBoxLayout>
 #include <QShortcut>
@@ -42,14 +45,14 @@ constexpr int narrow = 1200; ///< a page less wide has narrower columns beside t
 constexpr int stepsWidth = 252;
 constexpr int openWidth = 272;
 constexpr int narrowWidth = 216;      ///< of either
-constexpr int betweenLooks = 500;     ///< milliseconds between two looks at what other seats have done
+constexpr int betweenLooks = 500;     ///< milliseconds between two looks at what other computers have done
 constexpr qint64 soonest = 250;       ///< milliseconds; a clock that was set back is not asked over and over
 constexpr qint64 longest = 3'600'000; ///< milliseconds
 
 } // namespace
 
-BenchPage::BenchPage(Desk &desk, QWidget *parent)
-    : QWidget(parent), m_desk(desk), m_saving(new SheetSaving(this)), m_waitOver(new QTimer(this))
+BenchPage::BenchPage(AppContext &context, QWidget *parent)
+    : QWidget(parent), m_context(context), m_saving(new BenchSheetSaving(this)), m_waitOver(new QTimer(this))
 {
     build();
     wire();
@@ -63,19 +66,19 @@ void BenchPage::build()
     auto *page = new QVBoxLayout(this);
     page->setContentsMargins(0, 0, 0, 10);
     page->setSpacing(8);
-    m_head = new SheetHead(tr("Bench"));
+    m_head = new PageHead(tr("Bench"));
     page->addWidget(m_head);
     auto *said = new QHBoxLayout;
-    said->setContentsMargins(sheetMargin, 0, sheetMargin, 0);
+    said->setContentsMargins(paneMargin, 0, paneMargin, 0);
     m_message = new MessageLine;
     said->addWidget(m_message);
     page->addLayout(said);
     auto *columns = new QHBoxLayout;
-    columns->setContentsMargins(sheetMargin, 0, sheetMargin, 0);
+    columns->setContentsMargins(paneMargin, 0, paneMargin, 0);
     columns->setSpacing(16);
     page->addLayout(columns, 1);
     m_steps = new StepsColumn;
-    keepFromWriting(m_desk.garage(), {m_steps->sittingKey(), m_steps->typeKey()});
+    keepFromWriting(m_context.garage(), {m_steps->sessionKey(), m_steps->typeKey()});
     columns->addWidget(m_steps);
     columns->addWidget(new Rule(Rule::Weight::Fine, Qt::Vertical));
     m_middle = new QStackedWidget;
@@ -85,22 +88,22 @@ void BenchPage::build()
     m_middle->addWidget(m_nothing);
     columns->addWidget(m_middle, 1);
     columns->addWidget(new Rule(Rule::Weight::Fine, Qt::Vertical));
-    m_open = new OpenColumn(m_desk);
+    m_open = new OpenColumn(m_context);
     columns->addWidget(m_open);
 }
 
 void BenchPage::wire()
 {
     connect(m_steps, &StepsColumn::stepChosen, this, &BenchPage::viewStep);
-    connect(m_steps, &StepsColumn::sittingWanted, this, &BenchPage::openSitting);
+    connect(m_steps, &StepsColumn::sessionWanted, this, &BenchPage::openSession);
     connect(m_steps, &StepsColumn::typeWanted, this, &BenchPage::typeSheet);
     connect(m_steps, &StepsColumn::printWanted, this, &BenchPage::printSheet);
     connect(m_steps, &StepsColumn::turnedOver, this, &BenchPage::takeFocus);
     connect(m_open, &OpenColumn::stepWanted, this, &BenchPage::viewStep);
     connect(m_open, &OpenColumn::pointWanted, this, &BenchPage::openPoint);
     connect(m_open, &OpenColumn::jointWanted, this, &BenchPage::openJoint);
-    connect(m_saving, &SheetSaving::written, m_message, &MessageLine::done);
-    connect(m_saving, &SheetSaving::refused, m_message, &MessageLine::refuse);
+    connect(m_saving, &BenchSheetSaving::written, m_message, &MessageLine::done);
+    connect(m_saving, &BenchSheetSaving::refused, m_message, &MessageLine::refuse);
     auto *look = new QTimer(this);
     look->start(betweenLooks);
     connect(look, &QTimer::timeout, this, [this] {
@@ -151,10 +154,10 @@ void BenchPage::openJob(JobId job)
         return;
     }
     if (m_paper && !m_paper->mayLose()) {
-        showSheet(m_paper);
+        showPane(m_paper);
         return;
     }
-    auto book = JobBook::open(m_desk.garage(), job);
+    auto book = JobBook::open(m_context.garage(), job);
     if (book) {
         takeJob(std::move(*book));
         return;
@@ -165,83 +168,83 @@ void BenchPage::openJob(JobId job)
 
 void BenchPage::takeJob(std::unique_ptr<JobBook> book)
 {
-    qDeleteAll(m_sheets);
-    m_sheets.clear();
-    delete m_sitting;
-    m_sitting = nullptr;
+    qDeleteAll(m_panes);
+    m_panes.clear();
+    delete m_session;
+    m_session = nullptr;
     m_book = std::move(book);
     m_viewed.reset();
-    buildSheets();
-    wireSheets();
+    buildPanes();
+    wirePanes();
     connect(m_book.get(), &JobBook::changed, this, &BenchPage::refresh);
     refresh();
-    showSheet(m_sitting);
+    showPane(m_session);
 }
 
-void BenchPage::buildSheets()
+void BenchPage::buildPanes()
 {
-    buildSitting();
-    m_valves = new ValveSheet(m_desk, *m_book);
-    m_crank = new CrankSheet(m_desk, *m_book);
-    m_turn = new TurnSheet(m_desk, *m_book);
-    m_step = new StepSheet(m_desk, *m_book);
-    m_plan = new PlanSheet(m_desk, *m_book);
-    m_again = new CheckAgainSheet(m_desk, *m_book);
-    m_paper = new PaperSheet(m_desk, *m_book);
-    m_tighten = new TightenSheet(m_desk, *m_book);
-    m_loosen = new LoosenSheet(m_desk, *m_book);
-    m_sheets = {m_valves, m_crank, m_turn, m_step, m_plan, m_again, m_paper, m_tighten, m_loosen};
-    for (MiddleSheet *sheet : m_sheets)
+    buildSession();
+    m_valves = new ValvePane(m_context, *m_book);
+    m_crank = new CrankPane(m_context, *m_book);
+    m_turn = new TurnPane(m_context, *m_book);
+    m_step = new StepPane(m_context, *m_book);
+    m_plan = new PlanPane(m_context, *m_book);
+    m_again = new CheckAgainPane(m_context, *m_book);
+    m_paper = new BenchSheetPane(m_context, *m_book);
+    m_tighten = new TightenPane(m_context, *m_book);
+    m_loosen = new LoosenPane(m_context, *m_book);
+    m_panes = {m_valves, m_crank, m_turn, m_step, m_plan, m_again, m_paper, m_tighten, m_loosen};
+    for (Pane *sheet : m_panes)
         m_middle->addWidget(sheet);
     m_steps->setKeypadTarget(m_valves->bar()->edit());
 }
 
-void BenchPage::wireSheets()
+void BenchPage::wirePanes()
 {
-    const auto backToHead = [this] { showSheet(m_valves); };
-    const auto askForCrank = [this] { showSheet(m_crank); };
-    connect(m_step, &StepSheet::done, this, &BenchPage::goOn);
-    connect(m_valves, &ValveSheet::finished, this, &BenchPage::goOn);
-    for (JointSheet *sheet : std::initializer_list<JointSheet *>{m_tighten, m_loosen})
-        connect(sheet, &JointSheet::finished, this, &BenchPage::goOn);
-    connect(m_valves, &ValveSheet::turnWanted, this, &BenchPage::turnCrank);
-    connect(m_valves, &ValveSheet::crankWanted, this, askForCrank);
-    connect(m_valves, &ValveSheet::sheetWanted, this, &BenchPage::typeSheet);
-    connect(m_valves, &ValveSheet::checkAgainWanted, this, &BenchPage::checkAgain);
-    connect(m_valves, &ValveSheet::planWanted, this, [this] { showSheet(m_plan); });
-    connect(m_crank, &CrankSheet::answered, this, backToHead);
-    connect(m_turn, &TurnSheet::turned, this, backToHead);
-    connect(m_turn, &TurnSheet::left, this, backToHead);
-    connect(m_turn, &TurnSheet::crankWanted, this, askForCrank);
-    connect(m_plan, &PlanSheet::left, this, backToHead);
-    connect(m_again, &CheckAgainSheet::left, this, backToHead);
-    connect(m_again, &CheckAgainSheet::logged, this, [this](ActSeq act) {
-        showSheet(m_valves);
+    const auto backToHead = [this] { showPane(m_valves); };
+    const auto askForCrank = [this] { showPane(m_crank); };
+    connect(m_step, &StepPane::done, this, &BenchPage::goOn);
+    connect(m_valves, &ValvePane::finished, this, &BenchPage::goOn);
+    for (JointPane *sheet : std::initializer_list<JointPane *>{m_tighten, m_loosen})
+        connect(sheet, &JointPane::finished, this, &BenchPage::goOn);
+    connect(m_valves, &ValvePane::turnWanted, this, &BenchPage::turnCrank);
+    connect(m_valves, &ValvePane::crankWanted, this, askForCrank);
+    connect(m_valves, &ValvePane::sheetWanted, this, &BenchPage::typeSheet);
+    connect(m_valves, &ValvePane::checkAgainWanted, this, &BenchPage::checkAgain);
+    connect(m_valves, &ValvePane::planWanted, this, [this] { showPane(m_plan); });
+    connect(m_crank, &CrankPane::answered, this, backToHead);
+    connect(m_turn, &TurnPane::turned, this, backToHead);
+    connect(m_turn, &TurnPane::left, this, backToHead);
+    connect(m_turn, &TurnPane::crankWanted, this, askForCrank);
+    connect(m_plan, &PlanPane::left, this, backToHead);
+    connect(m_again, &CheckAgainPane::left, this, backToHead);
+    connect(m_again, &CheckAgainPane::logged, this, [this](ActSeq act) {
+        showPane(m_valves);
         m_valves->tellDone(act);
     });
-    connect(m_paper, &PaperSheet::left, this, &BenchPage::showHead);
-    connect(m_paper, &PaperSheet::logged, this, [this] {
+    connect(m_paper, &BenchSheetPane::left, this, &BenchPage::showHead);
+    connect(m_paper, &BenchSheetPane::logged, this, [this] {
         goOn();
         m_message->done(tr("The sheet is logged."));
     });
-    connect(m_paper, &PaperSheet::boxFocused, this, [this](PaperBox *box) { m_steps->setKeypadTarget(box); });
+    connect(m_paper, &BenchSheetPane::boxFocused, this, [this](PaperBox *box) { m_steps->setKeypadTarget(box); });
 }
 
-void BenchPage::buildSitting()
+void BenchPage::buildSession()
 {
-    SittingSheet *old = std::exchange(m_sitting, new SittingSheet(m_desk, *m_book));
-    m_middle->addWidget(m_sitting);
+    SessionPane *old = std::exchange(m_session, new SessionPane(m_context, *m_book));
+    m_middle->addWidget(m_session);
     if (old)
         old->deleteLater();
-    connect(m_sitting, &SittingSheet::begun, this, &BenchPage::goOn);
+    connect(m_session, &SessionPane::begun, this, &BenchPage::goOn);
 }
 
-void BenchPage::openSitting()
+void BenchPage::openSession()
 {
-    if (middleSheet() == m_paper && !m_paper->mayLeave())
+    if (currentPane() == m_paper && !m_paper->mayLeave())
         return;
-    buildSitting();
-    showSheet(m_sitting);
+    buildSession();
+    showPane(m_session);
 }
 
 void BenchPage::resizeEvent(QResizeEvent *event)
@@ -255,13 +258,13 @@ void BenchPage::showEvent(QShowEvent *event)
 {
     QWidget::showEvent(event);
     // People and tools may have come on another page meanwhile.
-    if (m_book && sheet() == m_sitting)
-        openSitting();
+    if (m_book && sheet() == m_session)
+        openSession();
 }
 
 bool BenchPage::hasBegun() const
 {
-    return m_book && (m_book->sitting().who || readOnly());
+    return m_book && (m_book->session().who || readOnly());
 }
 
 void BenchPage::refresh()
@@ -270,8 +273,8 @@ void BenchPage::refresh()
     showSteps();
     m_open->present(m_book->state());
     m_valves->refresh();
-    if (middleSheet() && middleSheet() != m_valves)
-        middleSheet()->refresh();
+    if (currentPane() && currentPane() != m_valves)
+        currentPane()->refresh();
     waitForBleedDown();
 }
 
@@ -279,7 +282,7 @@ void BenchPage::refresh()
 void BenchPage::waitForBleedDown()
 {
     const auto until = bleedDownUntil(m_book->state());
-    const Moment now = m_desk.garage().now();
+    const Moment now = m_context.garage().now();
     if (until && *until > now)
         m_waitOver->start(int(std::clamp<qint64>(until->utcMilliseconds - now.utcMilliseconds, soonest, longest)));
     else
@@ -291,17 +294,17 @@ void BenchPage::showHeader()
     const JobState &state = m_book->state();
     m_head->setTitle(QString::fromStdString(state.frame->vehicle.name));
     m_head->setBeside(QString::fromStdString(state.frame->job.title));
-    const Sitting &sitting = m_book->sitting();
-    const Person *person = sitting.who ? state.frame->person(*sitting.who) : nullptr;
+    const Session &session = m_book->session();
+    const Person *person = session.who ? state.frame->person(*session.who) : nullptr;
     QStringList words;
     if (person)
         words.append(tr("who: %1").arg(QString::fromStdString(person->initials)));
     if (const Tool *set = m_book->tool())
         words.append(QString::fromStdString(set->name));
     if (person)
-        words.append(conditionName(sitting.condition));
-    if (person && sitting.temperature)
-        words.append(temperatureText(*sitting.temperature));
+        words.append(conditionName(session.condition));
+    if (person && session.temperature)
+        words.append(temperatureText(*session.temperature));
     m_head->setRight(state.frame->meter ? meterText(*state.frame->meter) : QString(), words.join(QStringLiteral(" · ")));
 }
 

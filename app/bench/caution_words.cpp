@@ -1,8 +1,8 @@
-#include "bench/caution_words.h"
+#include "caution_words.h"
 
-#include "parts/heading.h"
+#include <parts/heading.h>
 
-#include <show/words.h>
+#include <words/cautions.h>
 
 #include <QVBoxLayout>
 

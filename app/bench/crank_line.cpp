@@ -1,9 +1,10 @@
-#include "bench/crank_line.h"
+#include <bench/crank_line.h>
 
-#include "parts/heading.h"
-#include "parts/key_button.h"
+#include <parts/heading.h>
+#include <parts/key_button.h>
 
-#include <show/words.h>
+#include <words/crank.h>
+#include <words/job.h>
 
 #include <QHBoxLayout>
 #include <QVBoxLayout>
@@ -65,11 +66,11 @@ KeyButton *CrankLine::addKey(const QString &words, const QString &meaning)
     return button;
 }
 
-void CrankLine::present(const JobBook &book, Moment now, std::string_view seat)
+void CrankLine::present(const JobBook &book, Moment now, std::string_view station)
 {
     const JobState &state = book.state();
     showPlace(state);
-    showUndo(state, seat);
+    showUndo(state, station);
     showPlan(book, now);
     const auto canBeLeft = [&](const SettingPoint &point) { return canBeLeftHere(state, point); };
     key(Key::AllHere)->setEnabled(std::ranges::any_of(state.frame->engine.points, canBeLeft));
@@ -83,13 +84,13 @@ void CrankLine::showPlace(const JobState &state)
     m_place->setToolTip({});
     if (!crank)
         return;
-    const CrankSaying saying = sayCrank(design, *crank);
+    const CrankReading saying = readCrank(design, *crank);
     m_place->setToolTip(strokeCheckSentence(design, strokeCheck(design, saying.place.cylinder)));
 }
 
-void CrankLine::showUndo(const JobState &state, std::string_view seat)
+void CrankLine::showUndo(const JobState &state, std::string_view station)
 {
-    const auto last = undoable(state, seat);
+    const auto last = undoable(state, station);
     key(Key::Undo)->setEnabled(last.has_value());
     const auto act = std::ranges::find(state.acts, last, [](const Act &each) { return std::optional(each.seq); });
     key(Key::Undo)->setToolTip(act == state.acts.end() ? QString() : tr("Take back: %1 (Ctrl+Z)").arg(actText(*act, state)));

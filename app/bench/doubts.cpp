@@ -1,6 +1,8 @@
-#include "bench/doubts.h"
+#include <bench/doubts.h>
 
-#include <show/words.h>
+#include <words/numbers.h>
+#include <words/points.h>
+#include <words/readings.h>
 
 #include <QCoreApplication>
 
@@ -9,7 +11,7 @@ namespace asleft {
 namespace {
 
 struct DoubtWords {
-    Q_DECLARE_TR_FUNCTIONS(asleft::ValveSheet)
+    Q_DECLARE_TR_FUNCTIONS(asleft::ValvePane)
 };
 
 } // namespace

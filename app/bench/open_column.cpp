@@ -1,11 +1,11 @@
-#include "bench/open_column.h"
+#include <bench/open_column.h>
 
-#include "parts/heading.h"
-#include "parts/rule.h"
-#include "parts/ruled_list.h"
-#include "parts/scroll_sheet.h"
+#include <parts/heading.h>
+#include <parts/rule.h>
+#include <parts/ruled_list.h>
+#include <parts/scroll_pane.h>
 
-#include <show/words.h>
+#include <words/job.h>
 
 #include <QEvent>
 #include <QHBoxLayout>
@@ -38,7 +38,7 @@ bool counts(OpenItem::Kind kind, const PointState &point)
     case OpenItem::Kind::ByFeel: return point.left->verdict == Verdict::ByFeel;
     case OpenItem::Kind::NoSpecYet: return point.left->verdict == Verdict::NoSpec;
     case OpenItem::Kind::NotComparable: return point.left->verdict == Verdict::NotComparable;
-    case OpenItem::Kind::OutOfPlace: return point.left->reading.outOfPlace;
+    case OpenItem::Kind::OutOfPosition: return point.left->reading.outOfPosition;
     default: return false;
     }
 }
@@ -65,7 +65,7 @@ void fitToRows(RuledList &list)
 
 } // namespace
 
-OpenColumn::OpenColumn(Desk &desk, QWidget *parent) : QWidget(parent), m_desk(desk)
+OpenColumn::OpenColumn(AppContext &context, QWidget *parent) : QWidget(parent), m_context(context)
 {
     auto *outer = new QVBoxLayout(this);
     outer->setContentsMargins(0, 0, 0, 0);
@@ -88,7 +88,7 @@ OpenColumn::OpenColumn(Desk &desk, QWidget *parent) : QWidget(parent), m_desk(de
         m_parts.at(std::size_t(gate)) = part;
     }
     column->addStretch(1);
-    outer->addWidget(new ScrollSheet(inner), 1);
+    outer->addWidget(new ScrollPane(inner), 1);
 }
 
 OpenColumn::Part OpenColumn::buildPart(Gate gate)
@@ -113,7 +113,7 @@ bool OpenColumn::eventFilter(QObject *watched, QEvent *event)
 
 void OpenColumn::present(const JobState &state)
 {
-    const StillOpen open = stillOpen(state, m_desk.garage().now());
+    const StillOpen open = stillOpen(state, m_context.garage().now());
     m_items.clear();
     presentPart(m_parts.at(std::size_t(Gate::TurningTheCrank)), open.turning, state);
     presentPart(m_parts.at(std::size_t(Gate::FirstStart)), open.firstStart, state);
@@ -124,7 +124,7 @@ void OpenColumn::presentPart(Part &part, const std::vector<OpenItem> &items, con
 {
     QList<RuledRow> rows;
     for (const OpenItem &item : items) {
-        const OpenWords words = openWords(item, state, m_desk.garage().now());
+        const OpenWords words = openWords(item, state, m_context.garage().now());
         rows.append({.id = idOf(item), .title = words.title, .note = words.note, .right = {}});
         m_items.insert(idOf(item), {pointBehind(item, state), item.step, item.joint, item.fastener});
     }

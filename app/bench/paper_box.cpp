@@ -1,6 +1,6 @@
-#include "bench/paper_box.h"
+#include <bench/paper_box.h>
 
-#include "parts/ink_of.h"
+#include <parts/ink_of.h>
 
 #include <QKeyEvent>
 
@@ -13,8 +13,8 @@ using Word = PaperBox::Word;
 constexpr int boxWidth = 96;
 
 constexpr Word everyWord[] = {Word::Leaf, Word::Loose, Word::Tight, Word::ByFeel};
-/// In the order of PaperBox::Word; the same letters as at the reading bar.
-const QString letters = QStringLiteral("sltf");
+/// In the order of PaperBox::Word; the same boxLetters as at the reading bar.
+const QString boxLetters = QStringLiteral("sltf");
 
 TypedReading readingOf(Word word, bool turns)
 {
@@ -79,7 +79,7 @@ void PaperBox::keyPressEvent(QKeyEvent *event)
     }
     const bool bare = (event->modifiers() & ~(Qt::KeypadModifier | Qt::ShiftModifier)) == Qt::NoModifier;
     const QChar letter = event->text().isEmpty() ? QChar() : event->text().front().toLower();
-    const auto word = letter.isNull() ? -1 : letters.indexOf(letter);
+    const auto word = letter.isNull() ? -1 : boxLetters.indexOf(letter);
     if (bare && text().isEmpty() && word >= 0)
         write(Word(word));
     else

@@ -1,13 +1,16 @@
-#include "bench/paper_line.h"
+#include <bench/paper_line.h>
 
-#include "bench/bar_view.h"
-#include "parts/heading.h"
-#include "parts/ink_of.h"
-#include "parts/message_line.h"
-#include "parts/rule.h"
+#include <bench/bar_view.h>
+#include <parts/heading.h>
+#include <parts/ink_of.h>
+#include <parts/message_line.h>
+#include <parts/rule.h>
 
-#include <show/point_shape.h>
-#include <show/words.h>
+#include <draw/point_shape.h>
+#include <words/errors.h>
+#include <words/numbers.h>
+#include <words/points.h>
+#include <words/readings.h>
 
 #include <QHBoxLayout>
 #include <QVBoxLayout>
@@ -43,8 +46,8 @@ void PaperLine::build()
     m_asked = Heading::wrapped({}, TextSize::Small, Heading::Tone::Quiet);
     m_found = new PaperBox;
     m_left = new PaperBox;
-    m_foundWorth = Heading::wrapped({}, TextSize::Small);
-    m_leftWorth = Heading::wrapped({}, TextSize::Small);
+    m_foundJudgement = Heading::wrapped({}, TextSize::Small);
+    m_leftJudgement = Heading::wrapped({}, TextSize::Small);
     m_message = new MessageLine;
 
     auto *column = new QVBoxLayout(this);
@@ -75,7 +78,7 @@ void PaperLine::build()
 void PaperLine::wire(Phase phase)
 {
     PaperBox *box = field(phase);
-    connect(box, &QLineEdit::textChanged, this, [this, phase] { showWorth(phase); });
+    connect(box, &QLineEdit::textChanged, this, [this, phase] { showJudgement(phase); });
     connect(box, &QLineEdit::textEdited, this, [this, box] {
         box->setRefused(false);
         quiet();
@@ -117,16 +120,16 @@ void PaperLine::refresh(EngineCondition condition)
     for (const Phase phase : bothPhases) {
         field(phase)->setTypedAs(typedAs());
         field(phase)->setAccessibleName(tr("%1, %2", "point, as found or as left").arg(name, phaseName(phase)));
-        showWorth(phase);
+        showJudgement(phase);
     }
 }
 
-void PaperLine::showWorth(Phase phase)
+void PaperLine::showJudgement(Phase phase)
 {
     const auto read = field(phase)->read();
     QString words;
     if (read && *read) {
-        const Worth worth = worthOf(m_book, entryOf(**read, m_point, phase), m_condition);
+        const Judgement worth = judgementOf(m_book, entryOf(**read, m_point, phase), m_condition);
         // A bracket stands in its box in full.
         const QString value = (*read)->next ? QString() : typedText(**read);
         const QString verdict = worth.likelihood.isEmpty() ? verdictName(worth.verdict) : worth.likelihood;

@@ -1,10 +1,10 @@
-#include "bench/paper_top.h"
+#include <bench/paper_top.h>
 
-#include "bench/work_date.h"
-#include "parts/choice_keys.h"
-#include "parts/value_field.h"
+#include <bench/work_date.h>
+#include <parts/choice_keys.h>
+#include <parts/value_field.h>
 
-#include <show/words.h>
+#include <words/specs.h>
 
 #include <QHBoxLayout>
 
@@ -12,8 +12,8 @@
 
 namespace asleft {
 
-PaperTop::PaperTop(Desk &desk, const JobBook &book, QWidget *parent)
-    : QWidget(parent), m_desk(desk), m_book(book), m_date(new ValueField(tr("Date of the work; empty: today"))),
+PaperTop::PaperTop(AppContext &context, const JobBook &book, QWidget *parent)
+    : QWidget(parent), m_context(context), m_book(book), m_date(new ValueField(tr("Date of the work; empty: today"))),
       m_condition(new ChoiceKeys(tr("The engine was"), {conditionName(EngineCondition::Cold), conditionName(EngineCondition::Hot)}))
 {
     auto *row = new QHBoxLayout(this);
@@ -21,9 +21,9 @@ PaperTop::PaperTop(Desk &desk, const JobBook &book, QWidget *parent)
     row->setSpacing(16);
     row->addWidget(m_date, 1);
     row->addWidget(m_condition);
-    buildWho(book.sitting().who);
+    buildWho(book.session().who);
     m_date->setPlaceholder(QStringLiteral("2026-05-14"));
-    m_condition->setChoice(book.sitting().condition == EngineCondition::Cold ? 0 : 1);
+    m_condition->setChoice(book.session().condition == EngineCondition::Cold ? 0 : 1);
     connect(m_date, &ValueField::edited, m_date, &ValueField::accept);
     connect(m_date, &ValueField::entered, this, [this] {
         if (check())
@@ -54,7 +54,7 @@ void PaperTop::refresh()
     for (const Person &person : m_book.state().frame->people)
         people.push_back(person.id);
     if (people != m_people)
-        buildWho(m_people.empty() ? m_book.sitting().who : std::optional(who()));
+        buildWho(m_people.empty() ? m_book.session().who : std::optional(who()));
 }
 
 PersonId PaperTop::who() const
@@ -73,7 +73,7 @@ bool PaperTop::check()
     const auto day = readDay(typed);
     if (!typed.isEmpty() && !day)
         m_date->refuse(tr("“%1” is no date. Nothing was logged; type it as 2026-05-14, or leave it empty for today.").arg(typed));
-    else if (day && *day > dayOf(m_desk.garage().now()))
+    else if (day && *day > dayOf(m_context.garage().now()))
         m_date->refuse(tr("“%1” is not yet. Nothing was logged; type the day the work was done.").arg(typed));
     else
         m_date->accept();
@@ -83,7 +83,7 @@ bool PaperTop::check()
 std::optional<Moment> PaperTop::day() const
 {
     const auto day = readDay(m_date->text());
-    return day && *day != dayOf(m_desk.garage().now()) ? std::optional(noonOf(*day)) : std::nullopt;
+    return day && *day != dayOf(m_context.garage().now()) ? std::optional(noonOf(*day)) : std::nullopt;
 }
 
 } // namespace asleft

@@ -1,14 +1,16 @@
-#include "bench/reading_bar.h"
+#include <bench/reading_bar.h>
 
-#include "bench/reading_edit.h"
-#include "bench/reason_line.h"
-#include "bench/scale_view.h"
-#include "parts/choice_keys.h"
-#include "parts/heading.h"
-#include "parts/key_button.h"
-#include "parts/message_line.h"
+#include <parts/reading_edit.h>
+#include <parts/reason_line.h>
+#include <drawn/scale_view.h>
+#include <parts/choice_keys.h>
+#include <parts/heading.h>
+#include <parts/key_button.h>
+#include <parts/message_line.h>
 
-#include <show/words.h>
+#include <words/errors.h>
+#include <words/numbers.h>
+#include <words/readings.h>
 
 #include <QButtonGroup>
 #include <QHBoxLayout>
@@ -22,7 +24,7 @@ namespace {
 constexpr int widthForLongWords = 590;
 
 /// The letter that presses a key, in the order of ReadingBar::Key.
-const QString letters = QStringLiteral("sltnfkcp");
+const QString barLetters = QStringLiteral("sltnfkcp");
 constexpr QLatin1Char insteadLetter('u');
 
 QHBoxLayout *rowIn(QVBoxLayout *column, int spacing)
@@ -45,7 +47,7 @@ ReadingBar::ReadingBar(DecimalMark mark, QWidget *parent)
     column->setSpacing(6);
     build(column);
     m_edit->setAccessibleName(tr("Reading"));
-    m_edit->setLetters(letters);
+    m_edit->setLetters(barLetters);
     connect(m_edit, &QLineEdit::textChanged, this, [this] { showTyped(); });
     connect(m_edit, &QLineEdit::textEdited, this, [this] {
         m_message.typed();
@@ -115,7 +117,7 @@ void ReadingBar::buildKeys(QHBoxLayout *row)
                                tr("Write this one as found or as left")};
     for (qsizetype i = 0; i < names.size(); ++i) {
         auto *button = new KeyButton(names[i]);
-        button->setToolTip(tr("%1 (%2)").arg(meanings[i], letters[i].toUpper()));
+        button->setToolTip(tr("%1 (%2)").arg(meanings[i], barLetters[i].toUpper()));
         button->setAccessibleName(meanings[i]);
         connect(button, &KeyButton::clicked, this, [this, i] { Q_EMIT keyed(Key(i)); });
         m_keys.append(button);
@@ -145,7 +147,7 @@ void ReadingBar::buildUnits(QHBoxLayout *row)
 
 void ReadingBar::pressLetter(QChar letter)
 {
-    KeyButton *button = key(Key(letters.indexOf(letter)));
+    KeyButton *button = key(Key(barLetters.indexOf(letter)));
     if (button->isVisibleTo(this) && button->isEnabled())
         button->click();
     else
@@ -232,14 +234,14 @@ void ReadingBar::showTyped()
     const QString text = m_edit->text();
     const auto reading = readTyped(text, typedAs());
     if (text.isEmpty())
-        showWorth(m_view.logged, {});
+        showJudgement(m_view.logged, {});
     else if (!reading)
-        showWorth(std::nullopt, {});
+        showJudgement(std::nullopt, {});
     else
-        showWorth(m_view.worth ? m_view.worth(*reading) : Worth{}, typedText(*reading));
+        showJudgement(m_view.worth ? m_view.worth(*reading) : Judgement{}, typedText(*reading));
 }
 
-void ReadingBar::showWorth(const std::optional<Worth> &worth, const QString &typed)
+void ReadingBar::showJudgement(const std::optional<Judgement> &worth, const QString &typed)
 {
     const bool sure = typed.isEmpty() || worth->uncertainty.isEmpty();
     m_edit->setEcho(typed.isEmpty() ? emptyEcho() : sure ? typed : tr("%1 %2", "value, its uncertainty").arg(typed, worth->uncertainty));

@@ -1,11 +1,11 @@
-#include "bench/steps_column.h"
+#include <bench/steps_column.h>
 
-#include "bench/keypad.h"
-#include "parts/heading.h"
-#include "parts/key_button.h"
-#include "parts/ruled_list.h"
+#include <parts/keypad.h>
+#include <parts/heading.h>
+#include <parts/key_button.h>
+#include <parts/ruled_list.h>
 
-#include <show/point_shape.h>
+#include <draw/point_shape.h>
 
 #include <QGridLayout>
 #include <QHBoxLayout>
@@ -39,7 +39,7 @@ StepsColumn::StepsColumn(QWidget *parent) : QWidget(parent)
     buildKeys(column);
     connect(m_list, &RuledList::chosen, this, [this](qint64 id) { Q_EMIT stepChosen(StepId(id)); });
     connect(m_padKey, &KeyButton::toggled, this, &StepsColumn::turnOver);
-    connect(m_sitting, &KeyButton::clicked, this, &StepsColumn::sittingWanted);
+    connect(m_session, &KeyButton::clicked, this, &StepsColumn::sessionWanted);
     connect(m_type, &KeyButton::clicked, this, &StepsColumn::typeWanted);
     connect(m_print, &KeyButton::clicked, this, &StepsColumn::printWanted);
 }
@@ -49,8 +49,8 @@ void StepsColumn::buildKeys(QVBoxLayout *column)
     m_padKey = new KeyButton(tr("Keypad"));
     m_padKey->setCheckable(true);
     m_padKey->setToolTip(tr("Digits to touch, in place of the steps"));
-    m_sitting = new KeyButton(tr("Who, tools"));
-    m_sitting->setToolTip(tr("Somebody else takes over, another tool, cold or hot"));
+    m_session = new KeyButton(tr("Who, tools"));
+    m_session->setToolTip(tr("Somebody else takes over, another tool, cold or hot"));
     m_type = new KeyButton(tr("Type in a sheet"));
     m_type->setToolTip(tr("Type in a bench sheet that was filled in with a pencil (Ctrl+B)"));
     m_print = new KeyButton(tr("Sheet, PDF"));
@@ -58,10 +58,10 @@ void StepsColumn::buildKeys(QVBoxLayout *column)
     auto *keys = new QGridLayout;
     keys->setSpacing(4);
     keys->addWidget(m_padKey, 0, 0);
-    keys->addWidget(m_sitting, 0, 1);
+    keys->addWidget(m_session, 0, 1);
     keys->addWidget(m_type, 1, 0);
     keys->addWidget(m_print, 1, 1);
-    for (KeyButton *key : {m_sitting, m_type, m_print}) {
+    for (KeyButton *key : {m_session, m_type, m_print}) {
         key->setPlain(true);
         key->setEnabled(false);
     }
@@ -83,7 +83,7 @@ void StepsColumn::turnOver(bool keypad)
 void StepsColumn::present(const JobBook *book, std::optional<StepId> viewed)
 {
     m_book = book;
-    for (KeyButton *key : {m_sitting, m_type, m_print})
+    for (KeyButton *key : {m_session, m_type, m_print})
         key->setEnabled(book != nullptr);
     QList<RuledRow> rows;
     int done = 0;

@@ -1,7 +1,9 @@
-#include "bench/tighten_rig.h"
+#include <bench/tighten_rig.h>
 
-#include <show/joint_words.h>
-#include <show/words.h>
+#include <words/errors.h>
+#include <words/numbers.h>
+#include <words/tools.h>
+#include <words/torque_tools.h>
 
 #include <QCoreApplication>
 #include <QStringList>

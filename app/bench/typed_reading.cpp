@@ -1,6 +1,7 @@
-#include "bench/typed_reading.h"
+#include <bench/typed_reading.h>
 
-#include <show/words.h>
+#include <words/numbers.h>
+#include <words/readings.h>
 
 #include <QCoreApplication>
 
@@ -45,7 +46,7 @@ ReadingFact factOf(const JobBook &book, const ReadingEntry &entry, EngineConditi
                      .value = entry.value,
                      .next = entry.next,
                      .judgedBy = {},
-                     .tool = book.sitting().tool,
+                     .tool = book.session().tool,
                      .condition = condition,
                      .specLeaf = entry.specLeaf,
                      .corrects = {},
@@ -68,10 +69,10 @@ QString likelihoodOf(const ReadingFact &fact, Verdict verdict, const SpecBand<Le
     return likelihoodText(conformanceProbability(fact.value->value, *fact.uncertainty, band));
 }
 
-Worth worthOfFact(const ReadingFact &fact, Verdict verdict, const Spec *spec)
+Judgement judgementOfFact(const ReadingFact &fact, Verdict verdict, const Spec *spec)
 {
     const auto *bands = spec ? std::get_if<SpecBand<Length>>(&spec->asked) : nullptr;
-    Worth worth{.verdict = verdict, .words = verdictText(fact, verdict, spec), .likelihood = likelihoodOf(fact, verdict, bands)};
+    Judgement worth{.verdict = verdict, .words = verdictText(fact, verdict, spec), .likelihood = likelihoodOf(fact, verdict, bands)};
     if (fact.value && fact.uncertainty)
         worth.uncertainty = uncertaintyText(*fact.uncertainty, fact.value->unit);
     if (const auto interval = intervalOf(fact))
@@ -139,7 +140,7 @@ const SpecBand<Length> *lashBandsOf(const JobFrame &frame, PointId point)
     return found ? frame.lashBandsNow(found->adjuster) : nullptr;
 }
 
-Worth worthOf(const JobBook &book, const ReadingEntry &entry, EngineCondition condition)
+Judgement judgementOf(const JobBook &book, const ReadingEntry &entry, EngineCondition condition)
 {
     const JobFrame &frame = *book.state().frame;
     const SettingPoint *point = frame.point(entry.point);
@@ -149,13 +150,13 @@ Worth worthOf(const JobBook &book, const ReadingEntry &entry, EngineCondition co
     if (turns && entry.specLeaf)
         return {.verdict = Verdict::Inside, .words = verdictName(Verdict::Inside)};
     const ReadingFact fact = factOf(book, entry, condition);
-    return worthOfFact(fact, verdictOf(fact, spec), spec);
+    return judgementOfFact(fact, verdictOf(fact, spec), spec);
 }
 
-Worth worthOf(const JobFrame &frame, const Judged &judged)
+Judgement judgementOf(const JobFrame &frame, const Judged &judged)
 {
     const Spec *spec = judged.reading.judgedBy ? frame.spec(*judged.reading.judgedBy) : nullptr;
-    return worthOfFact(judged.reading, judged.verdict, spec);
+    return judgementOfFact(judged.reading, judged.verdict, spec);
 }
 
 } // namespace asleft

@@ -1,4 +1,4 @@
-#include "bench/work_date.h"
+#include <bench/work_date.h>
 
 #include <QDateTime>
 #include <QLocale>

@@ -1,19 +1,19 @@
-#include "pages/jobs_page.h"
+#include <pages/jobs_page.h>
 
-#include "pages/add_joint_sheet.h"
-#include "pages/job_sheet.h"
-#include "pages/new_job_form.h"
-#include "pages/vehicles_model.h"
-#include "parts/ink_of.h"
-#include "parts/key_button.h"
-#include "parts/rule.h"
-#include "parts/ruled_list.h"
-#include "parts/sheet_head.h"
-#include "parts/value_field.h"
-#include "read_only.h"
-#include "sheet_saving.h"
+#include <forms/add_joint_pane.h>
+#include <pages/job_view.h>
+#include <forms/new_job_form.h>
+#include <parts/vehicles_model.h>
+#include <parts/ink_of.h>
+#include <parts/key_button.h>
+#include <parts/rule.h>
+#include <parts/ruled_list.h>
+#include <parts/page_head.h>
+#include <parts/value_field.h>
+#include <parts/read_only.h>
+#include <parts/bench_sheet_saving.h>
 
-#include <show/words.h>
+#include <words/errors.h>
 
 #include <QHBoxLayout>
 #include <QStackedLayout>
@@ -28,13 +28,13 @@ constexpr int listWidth = 272;
 } // namespace
 
 JobsPage::JobsPage(JobsModel &jobs, VehiclesModel &vehicles, QWidget *parent)
-    : QWidget(parent), m_jobs(jobs), m_vehicles(vehicles), m_head(new SheetHead(tr("Jobs"))),
+    : QWidget(parent), m_jobs(jobs), m_vehicles(vehicles), m_head(new PageHead(tr("Jobs"))),
       m_list(new RuledList(tr("List of jobs"), jobs.rows())), m_new(new KeyButton(tr("New job"))),
-      m_addJoint(new KeyButton(tr("Add a joint"))), m_sheet(new JobSheetView), m_newJob(new NewJobForm(vehicles)),
-      m_joints(new AddJointSheet(vehicles.garage(), jobs)), m_stack(new QStackedLayout), m_message(new MessageLine),
-      m_saving(new SheetSaving(this))
+      m_addJoint(new KeyButton(tr("Add a joint"))), m_sheet(new JobView), m_newJob(new NewJobForm(vehicles)),
+      m_joints(new AddJointPane(vehicles.garage(), jobs)), m_stack(new QStackedLayout), m_message(new MessageLine),
+      m_saving(new BenchSheetSaving(this))
 {
-    lay();
+    buildLayout();
     wire();
     wireSheet();
     wireJoints();
@@ -45,7 +45,7 @@ JobsPage::JobsPage(JobsModel &jobs, VehiclesModel &vehicles, QWidget *parent)
         choose(m_jobs.jobs().front().id.key());
 }
 
-void JobsPage::lay()
+void JobsPage::buildLayout()
 {
     auto *list = new QWidget;
     list->setFixedWidth(listWidth);
@@ -65,7 +65,7 @@ void JobsPage::lay()
     m_list->setEmptyWords(tr("No jobs yet. The first one is opened on the right."));
 
     auto *columns = new QHBoxLayout;
-    columns->setContentsMargins(sheetMargin - 8, 12, sheetMargin, 12);
+    columns->setContentsMargins(paneMargin - 8, 12, paneMargin, 12);
     columns->setSpacing(18);
     columns->addWidget(list);
     columns->addWidget(new Rule(Rule::Weight::Fine, Qt::Vertical));
@@ -105,19 +105,19 @@ void JobsPage::wireSheet()
         if (m_current)
             m_saving->ask(m_vehicles.garage(), JobId(*m_current), m_sheet->paper());
     });
-    connect(m_saving, &SheetSaving::written, m_sheet->paperMessage(), &MessageLine::done);
-    connect(m_saving, &SheetSaving::refused, m_sheet->paperMessage(), &MessageLine::refuse);
+    connect(m_saving, &BenchSheetSaving::written, m_sheet->paperMessage(), &MessageLine::done);
+    connect(m_saving, &BenchSheetSaving::refused, m_sheet->paperMessage(), &MessageLine::refuse);
 }
 
 void JobsPage::wireJoints()
 {
     connect(m_addJoint, &KeyButton::clicked, this, &JobsPage::beginJoint);
-    connect(m_joints, &AddJointSheet::added, this, [this](const QString &name) {
+    connect(m_joints, &AddJointPane::added, this, [this](const QString &name) {
         choose(m_joints->job()->key());
         m_message->done(tr("%1 is on this job now.").arg(name));
         m_list->setFocus(Qt::OtherFocusReason);
     });
-    connect(m_joints, &AddJointSheet::left, this, [this] {
+    connect(m_joints, &AddJointPane::left, this, [this] {
         choose(m_joints->job()->key());
         m_list->setFocus(Qt::OtherFocusReason);
     });

@@ -1,20 +1,23 @@
-#include "pages/specs_page.h"
+#include <pages/specs_page.h>
 
-#include "pages/joint_form.h"
-#include "pages/spec_form.h"
-#include "pages/specs_model.h"
-#include "pages/table_form.h"
-#include "pages/vehicles_model.h"
-#include "parts/heading.h"
-#include "parts/ink_of.h"
-#include "parts/message_line.h"
-#include "parts/rule.h"
-#include "parts/ruled_list.h"
-#include "parts/scroll_sheet.h"
-#include "parts/sheet_head.h"
+#include <forms/joint_form.h>
+#include <forms/spec_form.h>
+#include <parts/specs_model.h>
+#include <forms/table_form.h>
+#include <parts/vehicles_model.h>
+#include <parts/heading.h>
+#include <parts/ink_of.h>
+#include <parts/message_line.h>
+#include <parts/rule.h>
+#include <parts/ruled_list.h>
+#include <parts/scroll_pane.h>
+#include <parts/page_head.h>
 
-#include <show/joint_words.h>
-#include <show/words.h>
+#include <words/crank.h>
+#include <words/errors.h>
+#include <words/joints.h>
+#include <words/numbers.h>
+#include <words/specs.h>
 
 #include <QHBoxLayout>
 #include <QStackedLayout>
@@ -27,7 +30,7 @@ namespace asleft {
 
 namespace {
 
-constexpr int listWidth = 272;
+constexpr int specListWidth = 272;
 constexpr qint64 newJoint = 0; ///< the row for it; those of joints have their keys, which begin with 1
 
 using Section = SpecsPage::Section;
@@ -66,23 +69,23 @@ Heading *listHead(const QString &words)
 
 } // namespace
 
-SpecsPage::SpecsPage(Desk &desk, SpecsModel &specs, VehiclesModel &vehicles, QWidget *parent)
-    : QWidget(parent), m_specs(specs), m_vehicles(vehicles), m_head(new SheetHead(tr("Specs"))),
+SpecsPage::SpecsPage(AppContext &context, SpecsModel &specs, VehiclesModel &vehicles, QWidget *parent)
+    : QWidget(parent), m_specs(specs), m_vehicles(vehicles), m_head(new PageHead(tr("Specs"))),
       m_vehicleList(new RuledList(tr("Engines"), vehicles.engineRows())),
       m_sectionList(new RuledList(tr("What the manual asks"), &m_sectionRows)), m_jointList(new RuledList(tr("Joints"), &m_jointRows)),
-      m_message(new MessageLine), m_table(new TableForm(specs)), m_jointForm(new JointForm(specs, desk.mark())), m_stack(new QStackedLayout)
+      m_message(new MessageLine), m_table(new TableForm(specs)), m_jointForm(new JointForm(specs, context.mark())), m_stack(new QStackedLayout)
 {
-    lay(desk);
+    buildLayout(context);
     wire();
     if (!m_specs.engineId())
         m_specs.setEngine(m_vehicles.firstEngine());
     showEngine();
 }
 
-void SpecsPage::lay(Desk &desk)
+void SpecsPage::buildLayout(AppContext &context)
 {
     auto *columns = new QHBoxLayout;
-    columns->setContentsMargins(sheetMargin - 8, 12, sheetMargin, 12);
+    columns->setContentsMargins(paneMargin - 8, 12, paneMargin, 12);
     columns->setSpacing(18);
     columns->addWidget(listColumn());
     columns->addWidget(new Rule(Rule::Weight::Fine, Qt::Vertical));
@@ -94,17 +97,17 @@ void SpecsPage::lay(Desk &desk)
     page->addLayout(columns, 1);
     // Only now: a stack without a page of its own shows its first sheet as a window.
     for (const SpecSubject subject : subjects) {
-        m_forms.push_back(new SpecForm(subject, m_specs, desk.mark()));
-        m_stack->addWidget(new ScrollSheet(m_forms.back()));
+        m_forms.push_back(new SpecForm(subject, m_specs, context.mark()));
+        m_stack->addWidget(new ScrollPane(m_forms.back()));
     }
-    m_stack->addWidget(new ScrollSheet(m_table));
-    m_stack->addWidget(new ScrollSheet(m_jointForm));
+    m_stack->addWidget(new ScrollPane(m_table));
+    m_stack->addWidget(new ScrollPane(m_jointForm));
 }
 
 QWidget *SpecsPage::listColumn()
 {
     auto *column = new QWidget;
-    column->setFixedWidth(listWidth);
+    column->setFixedWidth(specListWidth);
     QVBoxLayout *rows = plainColumn(column);
     rows->addWidget(listHead(tr("Engine of")));
     rows->addWidget(m_vehicleList, 40);

@@ -1,22 +1,22 @@
-#include "pages/tools_page.h"
+#include <pages/tools_page.h>
 
-#include "pages/calibration_form.h"
-#include "pages/feeler_form.h"
-#include "pages/fitting_form.h"
-#include "pages/gauge_form.h"
-#include "pages/person_form.h"
-#include "pages/rule_form.h"
-#include "pages/tools_model.h"
-#include "pages/torque_form.h"
-#include "parts/heading.h"
-#include "parts/ink_of.h"
-#include "parts/rule.h"
-#include "parts/ruled_list.h"
-#include "parts/scroll_sheet.h"
-#include "parts/sheet_head.h"
-#include "parts/value_field.h"
+#include <forms/calibration_form.h>
+#include <forms/feeler_form.h>
+#include <forms/fitting_form.h>
+#include <forms/gauge_form.h>
+#include <forms/person_form.h>
+#include <forms/rule_form.h>
+#include <parts/tools_model.h>
+#include <forms/torque_form.h>
+#include <parts/heading.h>
+#include <parts/ink_of.h>
+#include <parts/rule.h>
+#include <parts/ruled_list.h>
+#include <parts/scroll_pane.h>
+#include <parts/page_head.h>
+#include <parts/value_field.h>
 
-#include <show/words.h>
+#include <words/errors.h>
 
 #include <QHBoxLayout>
 #include <QShortcut>
@@ -31,54 +31,54 @@ namespace {
 
 constexpr int indexWidth = 272;
 
-using Section = ToolsPage::Section;
+using ToolSection = ToolsPage::Section;
 
-constexpr std::array sections{Section::FeelerSets, Section::Gauges,  Section::TorqueWrenches, Section::AngleGauges,
-                              Section::Adapters,   Section::Sockets, Section::People,         Section::Rule};
+constexpr std::array sections{ToolSection::FeelerSets, ToolSection::Gauges,  ToolSection::TorqueWrenches, ToolSection::AngleGauges,
+                              ToolSection::Adapters,   ToolSection::Sockets, ToolSection::People,         ToolSection::Rule};
 
-QString nameOf(Section section)
+QString nameOf(ToolSection section)
 {
     switch (section) {
-    case Section::FeelerSets: return ToolsPage::tr("Feeler sets");
-    case Section::Gauges: return ToolsPage::tr("Gauges");
-    case Section::TorqueWrenches: return ToolsPage::tr("Torque wrenches");
-    case Section::AngleGauges: return ToolsPage::tr("Angle gauges");
-    case Section::Adapters: return ToolsPage::tr("Adapters");
-    case Section::Sockets: return ToolsPage::tr("Sockets, keys, spanners");
-    case Section::People: return ToolsPage::tr("People");
-    case Section::Rule: return ToolsPage::tr("How the shop decides");
+    case ToolSection::FeelerSets: return ToolsPage::tr("Feeler sets");
+    case ToolSection::Gauges: return ToolsPage::tr("Gauges");
+    case ToolSection::TorqueWrenches: return ToolsPage::tr("Torque wrenches");
+    case ToolSection::AngleGauges: return ToolsPage::tr("Angle gauges");
+    case ToolSection::Adapters: return ToolsPage::tr("Adapters");
+    case ToolSection::Sockets: return ToolsPage::tr("Sockets, keys, spanners");
+    case ToolSection::People: return ToolsPage::tr("People");
+    case ToolSection::Rule: return ToolsPage::tr("How the shop decides");
     }
     return {};
 }
 
-QString emptyWordsOf(Section section)
+QString emptyWordsOf(ToolSection section)
 {
     switch (section) {
-    case Section::FeelerSets: return ToolsPage::tr("No feeler set yet. Without one, readings are logged as they are typed.");
-    case Section::Gauges: return ToolsPage::tr("No dial gauge or micrometer yet.");
-    case Section::TorqueWrenches: return ToolsPage::tr("No torque wrench yet. Without one, everything is tightened by feel, and said so.");
-    case Section::AngleGauges: return ToolsPage::tr("No angle gauge yet. Without one, fasteners are turned on by a mark.");
-    case Section::Adapters: return ToolsPage::tr("No adapter yet: crow-feet and offset wrenches, with their length.");
-    case Section::Sockets: return ToolsPage::tr("No socket, key or spanner yet.");
-    case Section::People: return ToolsPage::tr("Nobody yet. Whoever logs something is asked for their initials.");
-    case Section::Rule: break;
+    case ToolSection::FeelerSets: return ToolsPage::tr("No feeler set yet. Without one, readings are logged as they are typed.");
+    case ToolSection::Gauges: return ToolsPage::tr("No dial gauge or micrometer yet.");
+    case ToolSection::TorqueWrenches: return ToolsPage::tr("No torque wrench yet. Without one, everything is tightened by feel, and said so.");
+    case ToolSection::AngleGauges: return ToolsPage::tr("No angle gauge yet. Without one, fasteners are turned on by a mark.");
+    case ToolSection::Adapters: return ToolsPage::tr("No adapter yet: crow-feet and offset wrenches, with their length.");
+    case ToolSection::Sockets: return ToolsPage::tr("No socket, key or spanner yet.");
+    case ToolSection::People: return ToolsPage::tr("Nobody yet. Whoever logs something is asked for their initials.");
+    case ToolSection::Rule: break;
     }
     return {};
 }
 
 } // namespace
 
-ToolsPage::ToolsPage(Desk &desk, ToolsModel &tools, QWidget *parent)
-    : QWidget(parent), m_tools(tools), m_head(new SheetHead(tr("Tools"))), m_index(new RuledList(tr("Kinds of tools"), &m_indexRows)),
-      m_feelers(new FeelerForm(tools, desk.mark())), m_gauges(new GaugeForm(tools, desk.mark())),
-      m_wrenches(new TorqueForm(tools, desk.mark())), m_calibration(new CalibrationForm(tools)),
-      m_angleGauges(new FittingForm(ToolKind::AngleGauge, tools, desk.mark())),
-      m_adapters(new FittingForm(ToolKind::Adapter, tools, desk.mark())), m_sockets(new FittingForm(ToolKind::Socket, tools, desk.mark())),
+ToolsPage::ToolsPage(AppContext &context, ToolsModel &tools, QWidget *parent)
+    : QWidget(parent), m_tools(tools), m_head(new PageHead(tr("Tools"))), m_index(new RuledList(tr("Kinds of tools"), &m_indexRows)),
+      m_feelers(new FeelerForm(tools, context.mark())), m_gauges(new GaugeForm(tools, context.mark())),
+      m_wrenches(new TorqueForm(tools, context.mark())), m_calibration(new CalibrationForm(tools)),
+      m_angleGauges(new FittingForm(ToolKind::AngleGauge, tools, context.mark())),
+      m_adapters(new FittingForm(ToolKind::Adapter, tools, context.mark())), m_sockets(new FittingForm(ToolKind::Socket, tools, context.mark())),
       m_people(new PersonForm(tools)), m_rule(new RuleForm(tools)), m_message(new MessageLine), m_stack(new QStackedLayout)
 {
-    lay();
+    buildLayout();
     m_head->setBeside(tr("what is measured and tightened with, by whom, and how it is judged"));
-    connect(m_index, &RuledList::chosen, this, [this](qint64 section) { chooseSection(Section(section)); });
+    connect(m_index, &RuledList::chosen, this, [this](qint64 section) { chooseSection(ToolSection(section)); });
     connect(m_index, &RuledList::opened, this, &ToolsPage::focusForm);
     wireLists();
     connect(&tools, &ToolsModel::changed, this, &ToolsPage::showIndex);
@@ -87,16 +87,16 @@ ToolsPage::ToolsPage(Desk &desk, ToolsModel &tools, QWidget *parent)
     saving->setAutoRepeat(false);
     connect(saving, &QShortcut::activated, this, &ToolsPage::save);
     showIndex();
-    chooseSection(Section::FeelerSets);
+    chooseSection(ToolSection::FeelerSets);
 }
 
 void ToolsPage::wireLists()
 {
-    connect(list(Section::FeelerSets), &RuledList::chosen, this, [this](qint64 id) {
+    connect(list(ToolSection::FeelerSets), &RuledList::chosen, this, [this](qint64 id) {
         if (const Tool *set = m_tools.tool(id))
             m_feelers->look(*set);
     });
-    RuledList *wrenches = list(Section::TorqueWrenches);
+    RuledList *wrenches = list(ToolSection::TorqueWrenches);
     connect(wrenches, &RuledList::chosen, this, [this](qint64 id) {
         if (const Tool *wrench = m_tools.tool(id))
             m_calibration->showWrench(*wrench);
@@ -104,10 +104,10 @@ void ToolsPage::wireLists()
     connect(wrenches, &RuledList::opened, m_calibration, &CalibrationForm::focusDue);
 }
 
-void ToolsPage::lay()
+void ToolsPage::buildLayout()
 {
     auto *columns = new QHBoxLayout;
-    columns->setContentsMargins(sheetMargin - 8, 12, sheetMargin - 4, 12);
+    columns->setContentsMargins(paneMargin - 8, 12, paneMargin - 4, 12);
     columns->setSpacing(14);
     columns->addWidget(indexColumn());
     columns->addWidget(new Rule(Rule::Weight::Fine, Qt::Vertical));
@@ -118,7 +118,7 @@ void ToolsPage::lay()
     page->addWidget(m_head);
     page->addLayout(columns, 1);
     // Only now: a stack without a page of its own shows its first sheet as a window.
-    for (const Section section : sections)
+    for (const ToolSection section : sections)
         m_stack->addWidget(sheet(section, rowsOf(section), formOf(section)));
 }
 
@@ -139,7 +139,7 @@ QWidget *ToolsPage::indexColumn()
     return column;
 }
 
-QWidget *ToolsPage::sheet(Section section, RuledRows *rows, QWidget *form)
+QWidget *ToolsPage::sheet(ToolSection section, RuledRows *rows, QWidget *form)
 {
     auto *sheet = new QWidget;
     auto *columns = new QHBoxLayout(sheet);
@@ -155,7 +155,7 @@ QWidget *ToolsPage::sheet(Section section, RuledRows *rows, QWidget *form)
         list->setEmptyWords(emptyWordsOf(section));
         list->setWholeNotes(true);
         column->addWidget(list, 1);
-        if (section == Section::TorqueWrenches)
+        if (section == ToolSection::TorqueWrenches)
             column->addWidget(m_calibration);
         columns->addLayout(column, 1);
         columns->addWidget(new Rule(Rule::Weight::Fine, Qt::Vertical));
@@ -166,57 +166,57 @@ QWidget *ToolsPage::sheet(Section section, RuledRows *rows, QWidget *form)
     top->setContentsMargins(0, 0, 4, 0);
     top->addWidget(form);
     top->addStretch(1);
-    columns->addWidget(new ScrollSheet(around), 1);
+    columns->addWidget(new ScrollPane(around), 1);
     return sheet;
 }
 
-RuledRows *ToolsPage::rowsOf(Section section) const
+RuledRows *ToolsPage::rowsOf(ToolSection section) const
 {
     // The first sections are the groups of tools, in their order.
-    if (section == Section::Rule)
+    if (section == ToolSection::Rule)
         return nullptr;
-    return section == Section::People ? m_tools.peopleRows() : m_tools.rowsOf(ToolGroup(section));
+    return section == ToolSection::People ? m_tools.peopleRows() : m_tools.rowsOf(ToolGroup(section));
 }
 
 void ToolsPage::save()
 {
     switch (m_section) {
-    case Section::FeelerSets: m_feelers->save(); break;
-    case Section::Gauges: m_gauges->save(); break;
-    case Section::TorqueWrenches: m_calibration->isAncestorOf(focusWidget()) ? m_calibration->save() : m_wrenches->save(); break;
-    case Section::AngleGauges: m_angleGauges->save(); break;
-    case Section::Adapters: m_adapters->save(); break;
-    case Section::Sockets: m_sockets->save(); break;
-    case Section::People: m_people->save(); break;
-    case Section::Rule: break; // kept as it is chosen
+    case ToolSection::FeelerSets: m_feelers->save(); break;
+    case ToolSection::Gauges: m_gauges->save(); break;
+    case ToolSection::TorqueWrenches: m_calibration->isAncestorOf(focusWidget()) ? m_calibration->save() : m_wrenches->save(); break;
+    case ToolSection::AngleGauges: m_angleGauges->save(); break;
+    case ToolSection::Adapters: m_adapters->save(); break;
+    case ToolSection::Sockets: m_sockets->save(); break;
+    case ToolSection::People: m_people->save(); break;
+    case ToolSection::Rule: break; // kept as it is chosen
     }
 }
 
-QWidget *ToolsPage::formOf(Section section) const
+QWidget *ToolsPage::formOf(ToolSection section) const
 {
     switch (section) {
-    case Section::FeelerSets: return m_feelers;
-    case Section::Gauges: return m_gauges;
-    case Section::TorqueWrenches: return m_wrenches;
-    case Section::AngleGauges: return m_angleGauges;
-    case Section::Adapters: return m_adapters;
-    case Section::Sockets: return m_sockets;
-    case Section::People: return m_people;
-    case Section::Rule: return m_rule;
+    case ToolSection::FeelerSets: return m_feelers;
+    case ToolSection::Gauges: return m_gauges;
+    case ToolSection::TorqueWrenches: return m_wrenches;
+    case ToolSection::AngleGauges: return m_angleGauges;
+    case ToolSection::Adapters: return m_adapters;
+    case ToolSection::Sockets: return m_sockets;
+    case ToolSection::People: return m_people;
+    case ToolSection::Rule: return m_rule;
     }
     return nullptr;
 }
 
-QString ToolsPage::noteOf(Section section) const
+QString ToolsPage::noteOf(ToolSection section) const
 {
-    if (section == Section::Rule)
+    if (section == ToolSection::Rule)
         return m_tools.rule() == DecisionRule::Simple ? tr("as read") : tr("with uncertainty");
     const int count = rowsOf(section)->rowCount();
     if (count == 0)
         return tr("none yet");
-    if (section == Section::People)
+    if (section == ToolSection::People)
         return tr("%1 at work here").arg(count);
-    if (section == Section::TorqueWrenches && m_tools.wrenchesOverdue() > 0)
+    if (section == ToolSection::TorqueWrenches && m_tools.wrenchesOverdue() > 0)
         return tr("%1 on the rack, calibration overdue: %2").arg(count).arg(m_tools.wrenchesOverdue());
     return tr("%1 on the rack").arg(count);
 }
@@ -224,7 +224,7 @@ QString ToolsPage::noteOf(Section section) const
 void ToolsPage::showIndex()
 {
     QList<RuledRow> rows;
-    for (const Section section : sections) {
+    for (const ToolSection section : sections) {
         RuledRow row;
         row.id = qint64(section);
         row.title = nameOf(section);
@@ -237,7 +237,7 @@ void ToolsPage::showIndex()
         m_message->refuse(sentence(*m_tools.failure()));
 }
 
-void ToolsPage::chooseSection(Section section)
+void ToolsPage::chooseSection(ToolSection section)
 {
     m_section = section;
     m_index->setCurrentId(qint64(section));

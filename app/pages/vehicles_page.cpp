@@ -1,16 +1,20 @@
-#include "pages/vehicles_page.h"
+#include <pages/vehicles_page.h>
 
-#include "pages/engine_gap.h"
-#include "pages/move_sheet.h"
-#include "pages/vehicle_form.h"
-#include "pages/vehicles_model.h"
-#include "parts/ink_of.h"
-#include "parts/key_button.h"
-#include "parts/rule.h"
-#include "parts/ruled_list.h"
-#include "parts/scroll_sheet.h"
-#include "parts/sheet_head.h"
-#include "read_only.h"
+#include <words/vehicles.h>
+
+#include <forms/engine_gap.h>
+
+#include <words/vehicles.h>
+#include <forms/move_pane.h>
+#include <forms/vehicle_form.h>
+#include <parts/vehicles_model.h>
+#include <parts/ink_of.h>
+#include <parts/key_button.h>
+#include <parts/rule.h>
+#include <parts/ruled_list.h>
+#include <parts/scroll_pane.h>
+#include <parts/page_head.h>
+#include <parts/read_only.h>
 
 #include <QHBoxLayout>
 #include <QScrollBar>
@@ -22,33 +26,33 @@ namespace asleft {
 
 namespace {
 
-constexpr int listWidth = 236;
+constexpr int vehicleListWidth = 236;
 /// In the place of a row's id: the engine that is typed for the stand.
 constexpr qint64 newEngine = 0;
 
 } // namespace
 
-VehiclesPage::VehiclesPage(Desk &desk, VehiclesModel &vehicles, QWidget *parent)
-    : QWidget(parent), m_desk(desk), m_vehicles(vehicles), m_head(new SheetHead(tr("Vehicles"))),
+VehiclesPage::VehiclesPage(AppContext &context, VehiclesModel &vehicles, QWidget *parent)
+    : QWidget(parent), m_context(context), m_vehicles(vehicles), m_head(new PageHead(tr("Vehicles"))),
       m_list(new RuledList(tr("List of vehicles"), vehicles.rows())), m_new(new KeyButton(tr("New vehicle"))),
-      m_newEngine(new KeyButton(tr("New engine"))), m_scroll(nullptr), m_form(new VehicleForm(desk.mark())), m_gap(new EngineGap(vehicles)),
-      m_moveSheet(new MoveSheet(vehicles)), m_stack(new QStackedLayout), m_message(new MessageLine), m_save(new KeyButton(tr("Save"))),
+      m_newEngine(new KeyButton(tr("New engine"))), m_scroll(nullptr), m_form(new VehicleForm(context.mark())), m_gap(new EngineGap(vehicles)),
+      m_movePane(new MovePane(vehicles)), m_stack(new QStackedLayout), m_message(new MessageLine), m_save(new KeyButton(tr("Save"))),
       m_asStored(new KeyButton(tr("As stored"))), m_specs(new KeyButton(tr("Specs of this engine"))), m_job(new KeyButton(tr("New job")))
 {
-    lay();
+    buildLayout();
     wire();
     wireEngine();
-    keepFromWriting(desk.garage(), {m_new, m_newEngine, m_save, m_job, m_form->readMeterKey(), m_form->moveKey()});
+    keepFromWriting(context.garage(), {m_new, m_newEngine, m_save, m_job, m_form->readMeterKey(), m_form->moveKey()});
     if (m_vehicles.vehicles().empty())
         beginNew();
     else
         choose(idOf(m_vehicles.vehicles().front()));
 }
 
-void VehiclesPage::lay()
+void VehiclesPage::buildLayout()
 {
     auto *columns = new QHBoxLayout;
-    columns->setContentsMargins(sheetMargin - 8, 12, sheetMargin, 12);
+    columns->setContentsMargins(paneMargin - 8, 12, paneMargin, 12);
     columns->setSpacing(18);
     columns->addWidget(listColumn());
     columns->addWidget(new Rule(Rule::Weight::Fine, Qt::Vertical));
@@ -63,7 +67,7 @@ void VehiclesPage::lay()
 QWidget *VehiclesPage::listColumn()
 {
     auto *column = new QWidget;
-    column->setFixedWidth(listWidth);
+    column->setFixedWidth(vehicleListWidth);
     auto *rows = new QVBoxLayout(column);
     rows->setContentsMargins(0, 0, 0, 0);
     rows->addWidget(m_list, 1);
@@ -90,7 +94,7 @@ QWidget *VehiclesPage::sheetColumn()
     auto *rows = new QVBoxLayout(typing);
     rows->setContentsMargins(0, 0, 0, 0);
     rows->setSpacing(8);
-    m_scroll = new ScrollSheet(sheet);
+    m_scroll = new ScrollPane(sheet);
     rows->addWidget(m_scroll, 1);
     auto *keys = new QHBoxLayout;
     keys->setSpacing(10);
@@ -108,7 +112,7 @@ QWidget *VehiclesPage::sheetColumn()
     auto *column = new QWidget;
     column->setLayout(m_stack);
     m_stack->addWidget(typing);
-    m_stack->addWidget(m_moveSheet);
+    m_stack->addWidget(m_movePane);
     m_stack->setContentsMargins(0, 0, 0, 0);
     return column;
 }
@@ -141,7 +145,7 @@ void VehiclesPage::beginNew()
 {
     m_current.reset();
     m_message->clear();
-    showSheet();
+    showPane();
     m_form->focusFirst();
 }
 
@@ -155,12 +159,12 @@ void VehiclesPage::choose(qint64 row)
 {
     m_current = row;
     m_message->clear();
-    showSheet();
+    showPane();
     // Another one is read from its name on.
     m_scroll->verticalScrollBar()->setValue(0);
 }
 
-void VehiclesPage::showSheet()
+void VehiclesPage::showPane()
 {
     const VehicleRow *shown = row();
     m_stack->setCurrentIndex(0);
@@ -172,7 +176,7 @@ void VehiclesPage::showSheet()
         m_shownEngine = shown && shown->engine ? std::optional(shown->engine->id) : std::nullopt;
         VehicleTyped blank;
         blank.about = m_current == newEngine ? VehicleTyped::About::Engine : VehicleTyped::About::Both;
-        m_form->setTyped(shown ? typedOf(*shown, m_desk.mark()) : blank);
+        m_form->setTyped(shown ? typedOf(*shown, m_context.mark()) : blank);
     }
     m_list->setCurrentId(m_current);
     showHead();
@@ -196,7 +200,7 @@ void VehiclesPage::showHead()
         const EngineStay &before = stays->at(stays->size() - 2);
         const QString past =
             before.stand ? tr("before that on the stand") : tr("before that in %1").arg(QString::fromStdString(before.vehicleName));
-        place = QStringLiteral("%1, %2").arg(tr("here since %1").arg(momentText(stays->back().since, m_desk.garage().now())), past);
+        place = QStringLiteral("%1, %2").arg(tr("here since %1").arg(momentText(stays->back().since, m_context.garage().now())), past);
     }
     m_form->setPlace(place);
 }
@@ -221,7 +225,7 @@ void VehiclesPage::showKeys()
 void VehiclesPage::keepDraft()
 {
     const VehicleRow *shown = row();
-    if (shown && m_form->typed() == typedOf(*shown, m_desk.mark()))
+    if (shown && m_form->typed() == typedOf(*shown, m_context.mark()))
         m_drafts.erase(m_current);
     else
         m_drafts[m_current] = {m_form->typed(), m_shownEngine};
@@ -232,7 +236,7 @@ void VehiclesPage::forgetDraft()
 {
     m_drafts.erase(m_current);
     m_message->clear();
-    showSheet();
+    showPane();
     m_form->focusFirst();
 }
 
@@ -256,7 +260,7 @@ void VehiclesPage::save()
 
 void VehiclesPage::saveNew(const VehicleText &text)
 {
-    const auto added = m_vehicles.add(text, m_desk.mark());
+    const auto added = m_vehicles.add(text, m_context.mark());
     if (!added) {
         refuse(added.error());
         return;
@@ -270,12 +274,12 @@ void VehiclesPage::saveNew(const VehicleText &text)
 void VehiclesPage::saveChanged(const VehicleRow &row, const VehicleText &text)
 {
     const std::optional<qint64> id = m_current;
-    if (const Done changed = m_vehicles.change(row.vehicle.id, m_shownEngine, text, m_desk.mark()); !changed) {
+    if (const Done changed = m_vehicles.change(row.vehicle.id, m_shownEngine, text, m_context.mark()); !changed) {
         refuse(changed.error());
         return;
     }
     m_drafts.erase(id);
-    showSheet();
+    showPane();
     m_message->done(tr("Saved."));
 }
 
@@ -315,7 +319,7 @@ void VehiclesPage::vehiclesChanged()
     // What is being typed stays as it is; only what stands around it is told anew.
     if (!m_drafts.contains(m_current)) {
         const int open = m_stack->currentIndex();
-        showSheet();
+        showPane();
         m_stack->setCurrentIndex(open);
         return;
     }

@@ -1,12 +1,12 @@
 // How engines are moved, put in and described on the page of vehicles.
-#include "pages/engine_gap.h"
-#include "pages/move_sheet.h"
-#include "pages/vehicle_form.h"
-#include "pages/vehicles_model.h"
-#include "pages/vehicles_page.h"
-#include "parts/key_button.h"
-#include "parts/message_line.h"
-#include "parts/ruled_list.h"
+#include <forms/engine_gap.h>
+#include <forms/move_pane.h>
+#include <forms/vehicle_form.h>
+#include <parts/vehicles_model.h>
+#include <pages/vehicles_page.h>
+#include <parts/key_button.h>
+#include <parts/message_line.h>
+#include <parts/ruled_list.h>
 
 #include <QStackedLayout>
 
@@ -23,8 +23,8 @@ void VehiclesPage::wireEngine()
             Q_EMIT newJobWanted(shown->engine->id);
     });
     connect(m_form->moveKey(), &KeyButton::clicked, this, &VehiclesPage::beginMove);
-    connect(m_moveSheet, &MoveSheet::moved, this, &VehiclesPage::engineMoved);
-    connect(m_moveSheet, &MoveSheet::left, this, [this] {
+    connect(m_movePane, &MovePane::moved, this, &VehiclesPage::engineMoved);
+    connect(m_movePane, &MovePane::left, this, [this] {
         m_stack->setCurrentIndex(0);
         m_form->moveKey()->setFocus(Qt::OtherFocusReason);
     });
@@ -54,9 +54,9 @@ void VehiclesPage::beginMove()
     if (!shown || !shown->engine || !mayMove())
         return;
     m_message->clear();
-    m_moveSheet->begin(shown->engine->id);
-    m_stack->setCurrentWidget(m_moveSheet);
-    m_moveSheet->takeFocus();
+    m_movePane->begin(shown->engine->id);
+    m_stack->setCurrentWidget(m_movePane);
+    m_movePane->takeFocus();
 }
 
 void VehiclesPage::putIn(EngineId engine)
@@ -80,7 +80,7 @@ void VehiclesPage::describeEngine()
     blank.about = VehicleTyped::About::Engine;
     m_drafts[m_current] = {blank, std::nullopt};
     m_message->clear();
-    showSheet();
+    showPane();
     m_form->focusFirst();
 }
 
@@ -94,7 +94,7 @@ void VehiclesPage::engineMoved(EngineId engine, const QString &sentence)
 
 void VehiclesPage::saveEngine(std::optional<VehicleId> into, const VehicleText &text)
 {
-    const auto added = m_vehicles.addEngine(into, text, m_desk.mark());
+    const auto added = m_vehicles.addEngine(into, text, m_context.mark());
     if (!added) {
         refuse(added.error());
         return;
@@ -120,13 +120,13 @@ void VehiclesPage::followEngine()
     if (typed.empty() || m_drafts.contains(m_current))
         return;
     Draft draft = typed.mapped();
-    const VehicleTyped stored = typedOf(*now, m_desk.mark());
+    const VehicleTyped stored = typedOf(*now, m_context.mark());
     draft.typed.about = stored.about;
     draft.typed.meterUnit = stored.meterUnit;
     for (const VehicleField field : {VehicleField::Name, VehicleField::Mark, VehicleField::Number})
         draft.typed.texts[field] = stored.text(field);
     m_drafts.emplace(m_current, std::move(draft));
-    showSheet();
+    showPane();
 }
 
 } // namespace asleft

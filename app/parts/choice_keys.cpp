@@ -1,7 +1,7 @@
-#include "parts/choice_keys.h"
+#include <parts/choice_keys.h>
 
-#include "parts/heading.h"
-#include "parts/ink_of.h"
+#include <parts/heading.h>
+#include <parts/ink_of.h>
 
 #include <QButtonGroup>
 #include <QHBoxLayout>

@@ -1,4 +1,4 @@
-#include "parts/heading.h"
+#include <parts/heading.h>
 
 namespace asleft {
 

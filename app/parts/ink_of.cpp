@@ -1,4 +1,4 @@
-#include "parts/ink_of.h"
+#include <parts/ink_of.h>
 
 #include <QPainter>
 #include <QWidget>

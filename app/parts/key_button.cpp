@@ -1,6 +1,6 @@
-#include "parts/key_button.h"
+#include <parts/key_button.h>
 
-#include "parts/ink_of.h"
+#include <parts/ink_of.h>
 
 #include <QKeyEvent>
 #include <QPainter>

@@ -1,6 +1,6 @@
-#include "parts/line_edit.h"
+#include <parts/line_edit.h>
 
-#include "parts/ink_of.h"
+#include <parts/ink_of.h>
 
 #include <QKeyEvent>
 #include <QPainter>

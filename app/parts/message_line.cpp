@@ -1,6 +1,6 @@
-#include "parts/message_line.h"
+#include <parts/message_line.h>
 
-#include "parts/ink_of.h"
+#include <parts/ink_of.h>
 
 #include <QAccessibleWidget>
 #include <QPainter>

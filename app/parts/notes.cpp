@@ -1,6 +1,6 @@
-#include "parts/notes.h"
+#include <parts/notes.h>
 
-#include "parts/heading.h"
+#include <parts/heading.h>
 
 #include <QVBoxLayout>
 

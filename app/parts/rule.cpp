@@ -1,6 +1,6 @@
-#include "parts/rule.h"
+#include <parts/rule.h>
 
-#include "parts/ink_of.h"
+#include <parts/ink_of.h>
 
 #include <QPainter>
 

@@ -1,7 +1,7 @@
-#include "parts/ruled_delegate.h"
+#include "ruled_delegate.h"
 
-#include "parts/ink_of.h"
-#include "parts/ruled_list.h"
+#include <parts/ink_of.h>
+#include <parts/ruled_list.h>
 
 #include <QPainter>
 

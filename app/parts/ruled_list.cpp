@@ -1,8 +1,8 @@
-#include "parts/ruled_list.h"
+#include <parts/ruled_list.h>
 
-#include "parts/ink_of.h"
-#include "parts/ruled_delegate.h"
-#include "parts/sheet_scroll_bar.h"
+#include <parts/ink_of.h>
+#include "ruled_delegate.h"
+#include <parts/pane_scroll_bar.h>
 
 #include <QKeyEvent>
 #include <QPainter>
@@ -11,7 +11,7 @@ namespace asleft {
 
 namespace {
 
-constexpr int inset = 8;
+constexpr int listInset = 8;
 constexpr int emptyHeight = 64;
 
 } // namespace
@@ -29,7 +29,7 @@ RuledList::RuledList(const QString &name, RuledRows *rows, QWidget *parent) : QL
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setMinimumWidth(160);
     viewport()->setBackgroundRole(QPalette::Window);
-    setVerticalScrollBar(new SheetScrollBar);
+    setVerticalScrollBar(new PaneScrollBar);
     for (const auto changed : {&QAbstractItemModel::rowsInserted, &QAbstractItemModel::rowsRemoved})
         connect(rows, changed, this, &RuledList::fit);
     connect(this, &QListView::clicked, this, &RuledList::choose);
@@ -118,7 +118,7 @@ void RuledList::paintEvent(QPaintEvent *event)
     QPainter painter(viewport());
     painter.setFont(textFont(TextSize::Body));
     painter.setPen(inkOf(*this).quietText);
-    painter.drawText(viewport()->rect().adjusted(inset, 14, -inset, 0), Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, m_emptyWords);
+    painter.drawText(viewport()->rect().adjusted(listInset, 14, -listInset, 0), Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, m_emptyWords);
 }
 
 void RuledList::focusInEvent(QFocusEvent *event)

@@ -1,4 +1,4 @@
-#include "parts/ruled_rows.h"
+#include <parts/ruled_rows.h>
 
 namespace asleft {
 

@@ -1,4 +1,4 @@
-#include "parts/value_field.h"
+#include <parts/value_field.h>
 
 #include <QVBoxLayout>
 

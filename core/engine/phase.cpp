@@ -83,15 +83,15 @@ bool maySet(const EngineDesign &design, AdjusterRef adjuster, Angle crank)
     return margin(design, adjuster, crank) > Angle{};
 }
 
-Angle crankAt(const EngineDesign &design, CrankPlace place)
+Angle crankAt(const EngineDesign &design, CrankPosition place)
 {
     return inCycle(design, firingAngle(design, place.cylinder) + afterFiring(design, place.event));
 }
 
-CrankSaying sayCrank(const EngineDesign &design, Angle crank)
+CrankReading readCrank(const EngineDesign &design, Angle crank)
 {
     assert(!design.firingOrder.empty());
-    CrankSaying nearest{{}, cycleOf(design)};
+    CrankReading nearest{{}, cycleOf(design)};
     // Only a place strictly nearer replaces one found before: that keeps compression before overlap, then the firing order.
     for (const CrankEvent event : {CrankEvent::Compression, CrankEvent::Overlap}) {
         Angle at = afterFiring(design, event);

@@ -19,7 +19,7 @@ bool nineFits(const EngineDesign &design)
 }
 
 /// Where the lash that goes with this one by the rule of nine has its valve fully open. \pre nineFits
-CrankPlace placeByNine(const EngineDesign &design, Cylinder cylinder, Side side)
+CrankPosition placeByNine(const EngineDesign &design, Cylinder cylinder, Side side)
 {
     const auto &bank = design.banks.front();
     const auto &sides = design.valveOrder.front();
@@ -34,19 +34,19 @@ CrankPlace placeByNine(const EngineDesign &design, Cylinder cylinder, Side side)
 }
 
 /// Where the way says that this adjuster is set; nothing where it goes to the position with the greatest margin.
-std::optional<CrankPlace> ownPlace(const EngineDesign &design, PlanWay way, AdjusterRef adjuster)
+std::optional<CrankPosition> ownPlace(const EngineDesign &design, PlanWay way, AdjusterRef adjuster)
 {
     if (adjuster.kind == PointKind::Injector)
         return std::nullopt;
-    const CrankPlace onCompression{adjuster.cylinder, CrankEvent::Compression};
+    const CrankPosition onCompression{adjuster.cylinder, CrankEvent::Compression};
     switch (way) {
     case PlanWay::EachOnCompression: return onCompression;
     case PlanWay::CompanionAtOverlap:
         if (const auto other = companion(design, adjuster.cylinder))
-            return CrankPlace{*other, CrankEvent::Overlap};
+            return CrankPosition{*other, CrankEvent::Overlap};
         return onCompression;
     case PlanWay::OpeningAndClosing:
-        return CrankPlace{adjuster.cylinder, adjuster.side == Side::Intake ? CrankEvent::ExhaustOpens : CrankEvent::IntakeCloses};
+        return CrankPosition{adjuster.cylinder, adjuster.side == Side::Intake ? CrankEvent::ExhaustOpens : CrankEvent::IntakeCloses};
     case PlanWay::RuleOfNine: return placeByNine(design, adjuster.cylinder, adjuster.side);
     case PlanWay::TwoPositions:
     case PlanWay::Fewest: break;
@@ -64,7 +64,7 @@ struct Wish {
 std::vector<PlanPosition> placesOf(const EngineDesign &design, PlanWay way, std::vector<Wish> &wishes)
 {
     std::vector<PlanPosition> positions;
-    std::optional<CrankPlace> last;
+    std::optional<CrankPosition> last;
     for (Wish &wish : wishes) {
         const auto place = ownPlace(design, way, wish.adjuster);
         if (!place)
@@ -90,7 +90,7 @@ std::vector<PlanPosition> placesAt(const EngineDesign &design, std::vector<Angle
     std::vector<PlanPosition> positions;
     positions.reserve(cranks.size());
     for (const Angle crank : cranks)
-        positions.push_back({sayCrank(design, crank).place, crank, {}});
+        positions.push_back({readCrank(design, crank).place, crank, {}});
     return positions;
 }
 
@@ -140,7 +140,7 @@ CrankPlan halfACycleApart(const EngineDesign &design, Angle first)
 CrankPlan twoPositions(const EngineDesign &design, std::optional<Angle> from)
 {
     CrankPlan usual = halfACycleApart(design, {});
-    if (!from || sayCrank(design, *from).after != Angle{})
+    if (!from || readCrank(design, *from).after != Angle{})
         return usual;
     CrankPlan here = halfACycleApart(design, *from);
     return here.unreached.size() <= usual.unreached.size() ? here : usual;

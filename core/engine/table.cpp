@@ -122,14 +122,14 @@ bool hasEvent(const EngineDesign &design, CrankEvent event)
     return design.cycle == Cycle::FourStroke || (event != CrankEvent::IntakeCloses && event != CrankEvent::IntakeFullyOpen);
 }
 
-Result<CrankPlace> readPlace(const EngineDesign &design, const TableLine &line)
+Result<CrankPosition> readPlace(const EngineDesign &design, const TableLine &line)
 {
     if (const Done fits = notTooLong(line.cylinder); !fits)
         return tl::unexpected(fits.error());
     const std::string_view label = trimmed(line.cylinder);
     const auto cylinder = design.named(label);
     if (cylinder && hasEvent(design, line.event))
-        return CrankPlace{*cylinder, line.event};
+        return CrankPosition{*cylinder, line.event};
     if (cylinder)
         return fail(ErrorKind::TablePositionUnread, label);
     return fail(looksLikeLabel(label) ? ErrorKind::TableCylinder : ErrorKind::TablePositionUnread, label);

@@ -64,8 +64,8 @@ bool contains(const TighteningOrder &order, int number)
 /// Refuses an order that leaves a fastener out; of several, with the lowest number.
 Done checkComplete(const TighteningOrder &order, const Pattern &pattern)
 {
-    const FastenerPlace *missing = nullptr;
-    for (const FastenerPlace &place : pattern.places)
+    const FastenerPosition *missing = nullptr;
+    for (const FastenerPosition &place : pattern.places)
         if (!contains(order, place.number) && (!missing || place.number < missing->number))
             missing = &place;
     if (missing)
@@ -130,7 +130,7 @@ std::vector<Seat> seatsOf(const Pattern &pattern)
     std::vector<Seat> seats;
     double x = 0;
     double y = 0;
-    for (const FastenerPlace &place : pattern.places) {
+    for (const FastenerPosition &place : pattern.places) {
         const Seat &seat = seats.emplace_back(Seat{place.number, place.x - pattern.places[0].x, place.y - pattern.places[0].y});
         x += seat.x;
         y += seat.y;

@@ -35,7 +35,7 @@ void addPlace(Pattern &pattern, double x, double y)
     pattern.places.push_back({static_cast<int>(pattern.places.size()) + 1, x, y});
 }
 
-double distanceBetween(const FastenerPlace &a, const FastenerPlace &b)
+double distanceBetween(const FastenerPosition &a, const FastenerPosition &b)
 {
     return std::hypot(a.x - b.x, a.y - b.y);
 }
@@ -53,19 +53,19 @@ public:
     [[nodiscard]] double corner() const { return m_height - m_radius + m_radius * std::numbers::pi / 4; }
 
     /// Worked out in one quarter and mirrored into the others, so that what is symmetric is so to the last digit.
-    [[nodiscard]] FastenerPlace at(double position) const
+    [[nodiscard]] FastenerPosition at(double position) const
     {
         const bool left = position > m_circumference / 2;
         const double down = left ? m_circumference - position : position;
         const bool lower = down > m_circumference / 4;
-        FastenerPlace place = inUpperRight(lower ? m_circumference / 2 - down : down);
+        FastenerPosition place = inUpperRight(lower ? m_circumference / 2 - down : down);
         place.x = left ? -place.x : place.x;
         place.y = lower ? -place.y : place.y;
         return place;
     }
 
 private:
-    [[nodiscard]] FastenerPlace inUpperRight(double position) const
+    [[nodiscard]] FastenerPosition inUpperRight(double position) const
     {
         const double straight = m_height - m_radius;
         const double bend = m_radius * std::numbers::pi / 2;
@@ -96,7 +96,7 @@ void spread(Pattern &pattern)
     double nearest = 1;
     for (std::size_t i = 0; i < pattern.places.size(); ++i)
         nearest = std::min(nearest, distanceBetween(pattern.places[i], pattern.places[(i + 1) % pattern.places.size()]));
-    for (FastenerPlace &place : pattern.places) {
+    for (FastenerPosition &place : pattern.places) {
         place.x /= nearest;
         place.y /= nearest;
     }
@@ -105,7 +105,7 @@ void spread(Pattern &pattern)
 Done checkNumbers(const Pattern &pattern)
 {
     std::array<bool, highestNumber + 1> taken{};
-    for (const FastenerPlace &place : pattern.places) {
+    for (const FastenerPosition &place : pattern.places) {
         if (place.number < 1 || place.number > highestNumber || taken[static_cast<std::size_t>(place.number)])
             return fail(ErrorKind::PatternNumber, std::to_string(place.number));
         taken[static_cast<std::size_t>(place.number)] = true;
@@ -124,7 +124,7 @@ Done checkCoordinate(double coordinate)
 
 Done checkCoordinates(const Pattern &pattern)
 {
-    for (const FastenerPlace &place : pattern.places)
+    for (const FastenerPosition &place : pattern.places)
         for (const double coordinate : {place.x, place.y})
             if (Done fits = checkCoordinate(coordinate); !fits)
                 return fits;
@@ -142,9 +142,9 @@ Done checkDistances(const Pattern &pattern)
 
 } // namespace
 
-const FastenerPlace *Pattern::place(int number) const
+const FastenerPosition *Pattern::place(int number) const
 {
-    const auto found = std::find_if(places.begin(), places.end(), [number](const FastenerPlace &place) { return place.number == number; });
+    const auto found = std::find_if(places.begin(), places.end(), [number](const FastenerPosition &place) { return place.number == number; });
     return found == places.end() ? nullptr : &*found;
 }
 
@@ -216,7 +216,7 @@ Result<Pattern> coverPattern(int count)
     // Number 1 is the place nearest to the upper left corner, which lies before the middle.
     const int steps = static_cast<int>(std::lround(count - outline.corner() - first));
     for (int i = 0; i < count; ++i) {
-        const FastenerPlace place = outline.at(first + (steps + i) % count);
+        const FastenerPosition place = outline.at(first + (steps + i) % count);
         addPlace(pattern, place.x, place.y);
     }
     spread(pattern);

@@ -122,7 +122,7 @@ Result<Pattern> make(PatternKind kind, const std::array<int, 2> &counts)
 std::size_t firstRun(const Pattern &pattern)
 {
     const auto end = std::find_if(pattern.places.begin(), pattern.places.end(),
-                                  [&](const FastenerPlace &place) { return std::abs(place.y - pattern.places.front().y) > 0.5; });
+                                  [&](const FastenerPosition &place) { return std::abs(place.y - pattern.places.front().y) > 0.5; });
     return static_cast<std::size_t>(end - pattern.places.begin());
 }
 

@@ -30,7 +30,7 @@ public:
 
     void put(const Tick &tick)
     {
-        const TickPlace &place = tick.place;
+        const TickSlot &place = tick.place;
         if (place.pass < 0 || static_cast<std::size_t>(place.pass) >= m_passes.size())
             return;
         const auto pass = static_cast<std::size_t>(place.pass);
@@ -65,7 +65,7 @@ bool readRound(TighteningProgress &progress, const std::vector<int> &order, std:
     for (std::size_t i = 0; i < order.size(); ++i) {
         if (cells[i] == Cell::Open) {
             if (!progress.next)
-                progress.next = TickPlace{order[i], progress.pass, progress.round};
+                progress.next = TickSlot{order[i], progress.pass, progress.round};
             continue;
         }
         progress.doneInRound.push_back(order[i]);
@@ -100,9 +100,9 @@ TighteningProgress progressOf(const Tightening &tightening, std::span<const Tick
     return progress;
 }
 
-std::vector<TickPlace> restOfPass(const Tightening &tightening, const TighteningProgress &progress)
+std::vector<TickSlot> restOfPass(const Tightening &tightening, const TighteningProgress &progress)
 {
-    std::vector<TickPlace> rest;
+    std::vector<TickSlot> rest;
     if (progress.finished())
         return rest;
     auto done = progress.doneInRound.begin();

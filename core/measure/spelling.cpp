@@ -101,7 +101,7 @@ Join takeJoin(Scanner &in)
     }
 }
 
-char lowerCase(char c)
+char asciiLowerCase(char c)
 {
     return c >= 'A' && c <= 'Z' ? static_cast<char>(c + ('a' - 'A')) : c;
 }
@@ -116,7 +116,7 @@ std::string takePart(Scanner &in)
     while (isLetter(in.peek()))
         in.advance();
     std::string part(in.since(begin));
-    std::transform(part.begin(), part.end(), part.begin(), lowerCase);
+    std::transform(part.begin(), part.end(), part.begin(), asciiLowerCase);
     return part;
 }
 

@@ -10,7 +10,7 @@ namespace asleft {
 
 namespace {
 
-struct Facts {
+struct ScaleFacts {
     std::int64_t perDegree; ///< smallest units in one degree of the scale
     std::int64_t zero;      ///< degrees the scale shows at 0 °C
     std::string_view symbol;
@@ -18,12 +18,12 @@ struct Facts {
 };
 
 // 180 degrees Fahrenheit from ice to steam are 100 kelvins: five ninths of one each.
-constexpr std::array<Facts, 2> scales{{{9000, 0, "°C", "C"}, {5000, 32, "°F", "F"}}};
+constexpr std::array<ScaleFacts, 2> scales{{{9000, 0, "°C", "C"}, {5000, 32, "°F", "F"}}};
 
 constexpr Temperature coldest = celsius(-60);
 constexpr Temperature hottest = celsius(400);
 
-const Facts &facts(TemperatureUnit unit)
+const ScaleFacts &scaleFacts(TemperatureUnit unit)
 {
     return scales.at(static_cast<std::size_t>(unit));
 }
@@ -83,8 +83,8 @@ Result<ReadTemperature> readTemperature(Scanner &in, DecimalMark mark)
 
 std::optional<std::int64_t> smallestOf(const Rational &number, TemperatureUnit unit)
 {
-    const auto aboveZero = number.minus(Rational(facts(unit).zero));
-    const auto exact = aboveZero ? aboveZero->times(Rational(facts(unit).perDegree)) : std::nullopt;
+    const auto aboveZero = number.minus(Rational(scaleFacts(unit).zero));
+    const auto exact = aboveZero ? aboveZero->times(Rational(scaleFacts(unit).perDegree)) : std::nullopt;
     return exact ? exact->rounded() : std::nullopt;
 }
 
@@ -112,7 +112,7 @@ Result<TypedTemperature> parseTemperature(std::string_view text, TemperatureUnit
 
 std::string formatTemperature(Temperature temperature, TemperatureUnit unit, DecimalMark mark)
 {
-    const Int128 tenths = wholeNearest(Rational(temperature.smallest(), facts(unit).perDegree / 10)) + facts(unit).zero * 10;
+    const Int128 tenths = wholeNearest(Rational(temperature.smallest(), scaleFacts(unit).perDegree / 10)) + scaleFacts(unit).zero * 10;
     std::string number = tenths % 10 == 0 ? decimalText(tenths / 10, 0, mark) : decimalText(tenths, 1, mark);
     return number.append(" ").append(symbol(unit));
 }
@@ -125,12 +125,12 @@ std::string formatTyped(const TypedTemperature &typed)
 
 std::string_view symbol(TemperatureUnit unit)
 {
-    return facts(unit).symbol;
+    return scaleFacts(unit).symbol;
 }
 
 std::string_view storedName(TemperatureUnit unit)
 {
-    return facts(unit).storedName;
+    return scaleFacts(unit).storedName;
 }
 
 std::optional<TemperatureUnit> temperatureUnitStored(std::string_view name)

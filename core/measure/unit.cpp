@@ -8,7 +8,7 @@ namespace asleft {
 
 namespace {
 
-struct Facts {
+struct UnitFacts {
     std::int64_t numerator; ///< of the factor to the smallest unit
     int decimals;           ///< how many digits of the numerator stand behind its decimal point
     UnitSystem system;
@@ -16,14 +16,14 @@ struct Facts {
     std::string_view storedName;
 };
 
-constexpr std::array<Facts, 3> lengthFacts{{
+constexpr std::array<UnitFacts, 3> lengthFacts{{
     {1'000'000, 0, UnitSystem::Metric, "mm", "mm"},
     {25'400'000, 0, UnitSystem::Inch, "in", "in"},
     {25'400, 0, UnitSystem::Inch, "thou", "thou"},
 }};
 
 // A pound-foot is 4.448 221 615 260 5 N times 0.3048 m; a pound-inch times 0.0254 m.
-constexpr std::array<Facts, 5> torqueFacts{{
+constexpr std::array<UnitFacts, 5> torqueFacts{{
     {1'000'000'000, 0, UnitSystem::Metric, "N·m", "Nm"},
     {13'558'179'483'314'004, 7, UnitSystem::Inch, "lbf·ft", "lbf.ft"},
     {1'129'848'290'276'167, 7, UnitSystem::Inch, "lbf·in", "lbf.in"},
@@ -32,31 +32,31 @@ constexpr std::array<Facts, 5> torqueFacts{{
 }};
 
 // An angle is read the same everywhere; it has to be given some system.
-constexpr std::array<Facts, 2> angleFacts{{
+constexpr std::array<UnitFacts, 2> angleFacts{{
     {anglePerDegree, 0, UnitSystem::Metric, "°", "deg"},
     {360 * anglePerDegree, 0, UnitSystem::Metric, "turn", "turn"},
 }};
 
-const Facts &facts(LengthUnit unit)
+const UnitFacts &facts(LengthUnit unit)
 {
     return lengthFacts.at(static_cast<std::size_t>(unit));
 }
-const Facts &facts(TorqueUnit unit)
+const UnitFacts &facts(TorqueUnit unit)
 {
     return torqueFacts.at(static_cast<std::size_t>(unit));
 }
-const Facts &facts(AngleUnit unit)
+const UnitFacts &facts(AngleUnit unit)
 {
     return angleFacts.at(static_cast<std::size_t>(unit));
 }
 
-Rational factorOf(const Facts &unit)
+Rational factorOf(const UnitFacts &unit)
 {
     return {unit.numerator, powerOfTen(unit.decimals)};
 }
 
 template <class U, std::size_t Count>
-std::optional<U> stored(const std::array<Facts, Count> &units, std::string_view name)
+std::optional<U> stored(const std::array<UnitFacts, Count> &units, std::string_view name)
 {
     for (std::size_t i = 0; i < Count; ++i) {
         if (units.at(i).storedName == name)
@@ -66,10 +66,10 @@ std::optional<U> stored(const std::array<Facts, Count> &units, std::string_view 
 }
 
 template <std::size_t Count>
-std::string symbolList(const std::array<Facts, Count> &units)
+std::string symbolList(const std::array<UnitFacts, Count> &units)
 {
     std::string list;
-    for (const Facts &unit : units)
+    for (const UnitFacts &unit : units)
         list.append(list.empty() ? "" : ", ").append(unit.symbol);
     return list;
 }

@@ -1,6 +1,7 @@
 #include <records/bench_sheet.h>
 
 #include "sheet_content.h"
+#include "sheet_words.h"
 
 #include <QBuffer>
 #include <QCoreApplication>
@@ -12,10 +13,6 @@
 namespace asleft {
 
 namespace {
-
-class SheetWords {
-    Q_DECLARE_TR_FUNCTIONS(SheetWords)
-};
 
 constexpr int dotsPerInch = 1200;
 constexpr double pointsPerInch = 72;

@@ -1,10 +1,16 @@
 #include "sheet_content.h"
+#include "sheet_words.h"
 
 #include "sheet_joints.h"
 #include "sheet_table.h"
 
-#include <show/head.h>
-#include <show/words.h>
+#include <draw/head.h>
+#include <words/cautions.h>
+#include <words/crank.h>
+#include <words/numbers.h>
+#include <words/points.h>
+#include <words/specs.h>
+#include <words/times.h>
 
 #include <QCoreApplication>
 #include <QPageSize>
@@ -17,10 +23,6 @@
 namespace asleft {
 
 namespace {
-
-class SheetWords {
-    Q_DECLARE_TR_FUNCTIONS(SheetWords)
-};
 
 /// The smallest type on a head, 11 pixels, comes out at 9 points.
 constexpr double headScale = 9.0 / 11;

@@ -1,7 +1,8 @@
 #include "sheet_joints.h"
+#include "sheet_words.h"
 
-#include <show/joint_words.h>
-#include <show/palette.h>
+#include <words/joints.h>
+#include <draw/palette.h>
 
 #include <QCoreApplication>
 
@@ -10,10 +11,6 @@
 namespace asleft {
 
 namespace {
-
-class SheetWords {
-    Q_DECLARE_TR_FUNCTIONS(SheetWords)
-};
 
 constexpr double beside = 6; ///< between a box and its words
 constexpr double below = 4;

@@ -1,9 +1,10 @@
 #include "sheet_pages.h"
+#include "sheet_words.h"
 
 #include <records/bench_sheet.h>
 
-#include <show/fonts.h>
-#include <show/palette.h>
+#include <draw/fonts.h>
+#include <draw/palette.h>
 
 #include <QCoreApplication>
 #include <QFontMetricsF>
@@ -14,10 +15,6 @@
 namespace asleft {
 
 namespace {
-
-class SheetWords {
-    Q_DECLARE_TR_FUNCTIONS(SheetWords)
-};
 
 constexpr double underHead = 10; // between the head's rule and what follows
 constexpr double overFoot = 6;

@@ -1,6 +1,7 @@
 #include "sheet_table.h"
+#include "sheet_words.h"
 
-#include <show/palette.h>
+#include <draw/palette.h>
 
 #include <QCoreApplication>
 
@@ -10,10 +11,6 @@
 namespace asleft {
 
 namespace {
-
-class SheetWords {
-    Q_DECLARE_TR_FUNCTIONS(SheetWords)
-};
 
 constexpr double padding = 3;
 constexpr double pointWidth = 96;

@@ -133,7 +133,7 @@ std::vector<int> fastenersOf(const Fact &fact)
             [](const LoosenedFact &loosened) { return loosened.fasteners; },
             [](const TicksFact &ticks) { return numbersOf<Tick>(ticks.ticks, [](const Tick &tick) { return tick.place.fastener; }); },
             [](const UntickedFact &unticked) {
-                return numbersOf<TickPlace>(unticked.places, [](const TickPlace &place) { return place.fastener; });
+                return numbersOf<TickSlot>(unticked.places, [](const TickSlot &place) { return place.fastener; });
             },
             [](const FittedFact &fitted) { return fitted.fasteners; },
             [](const AcceptedFact &accepted) { return accepted.fasteners; },

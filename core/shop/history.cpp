@@ -44,9 +44,9 @@ Moment takenAt(const JobState &state, const Judged &judged)
     return history.empty() ? judged.at : history.back()->what.at;
 }
 
-bool knownAt(const JobState &state, const Judged &judged, std::string_view seat)
+bool knownAt(const JobState &state, const Judged &judged, std::string_view station)
 {
-    return std::ranges::any_of(historyOf(state, judged), [seat](const Act *act) { return act->what.seat == seat; });
+    return std::ranges::any_of(historyOf(state, judged), [station](const Act *act) { return act->what.station == station; });
 }
 
 } // namespace asleft

@@ -14,7 +14,7 @@ std::vector<const Act *> historyOf(const JobState &state, const Judged &judged);
 /// When the point was felt or set; a correction mends only what was written about it.
 Moment takenAt(const JobState &state, const Judged &judged);
 
-/// Whether a seat took a reading or corrected it: then it knows of it.
-bool knownAt(const JobState &state, const Judged &judged, std::string_view seat);
+/// Whether a computer took a reading or corrected it: then it knows of it.
+bool knownAt(const JobState &state, const Judged &judged, std::string_view station);
 
 } // namespace asleft

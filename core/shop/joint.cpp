@@ -14,7 +14,7 @@ JointText trimmedTexts(JointText text)
     for (std::string *field : {&text.name, &text.thread, &text.strength, &text.order, &text.target, &text.otherTarget, &text.passes,
                                &text.driveSize, &text.engagement, &text.source.manual, &text.source.page, &text.answered})
         *field = std::string(withoutBlanks(*field));
-    for (FastenerPlace &place : text.pattern.places) {
+    for (FastenerPosition &place : text.pattern.places) {
         place.thread = std::string(withoutBlanks(place.thread));
         place.length = std::string(withoutBlanks(place.length));
     }
@@ -50,7 +50,7 @@ Done readPattern(Joint &joint, DecimalMark /*mark*/)
 {
     if (Done kept = keep(checkedPattern(joint.text.pattern), joint.text.pattern); !kept)
         return kept;
-    for (const FastenerPlace &place : joint.text.pattern.places) {
+    for (const FastenerPosition &place : joint.text.pattern.places) {
         if (place.thread.empty())
             continue;
         if (auto own = parseThread(place.thread); !own)

@@ -61,9 +61,9 @@ std::vector<Thread> threadsOf(const Joint &joint)
             threads.push_back(*thread);
     };
     // Not a thread that every fastener has another in place of.
-    if (std::ranges::any_of(joint.text.pattern.places, [](const FastenerPlace &place) { return place.thread.empty(); }))
+    if (std::ranges::any_of(joint.text.pattern.places, [](const FastenerPosition &place) { return place.thread.empty(); }))
         take(joint.thread);
-    for (const FastenerPlace &place : joint.text.pattern.places) {
+    for (const FastenerPosition &place : joint.text.pattern.places) {
         if (!place.thread.empty())
             take(threadOf(joint, place.number));
     }
@@ -106,7 +106,7 @@ bool asksTheSame(const Joint &a, const Joint &b)
 
 std::optional<Thread> threadOf(const Joint &joint, int fastener)
 {
-    const FastenerPlace *place = joint.text.pattern.place(fastener);
+    const FastenerPosition *place = joint.text.pattern.place(fastener);
     if (!place)
         return std::nullopt;
     if (place->thread.empty())

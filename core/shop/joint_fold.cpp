@@ -88,14 +88,14 @@ public:
             return;
         for (const Tick &tick : ticks.ticks) {
             if (isPlace(tick.place))
-                lay(tick);
+                applyTick(tick);
         }
         standsByNothing();
     }
 
     void operator()(const UntickedFact &unticked)
     {
-        for (const TickPlace &place : unticked.places) {
+        for (const TickSlot &place : unticked.places) {
             const auto fastener = m_fasteners.find(place.fastener);
             if (fastener == m_fasteners.end() || fastener->second.ticks.erase({place.pass, place.round}) == 0)
                 continue;
@@ -170,7 +170,7 @@ public:
         state.revision = joint->revision;
         state.begun = m_begun;
         std::vector<Tick> ticks;
-        for (const FastenerPlace &place : joint->text.pattern.places) {
+        for (const FastenerPosition &place : joint->text.pattern.places) {
             FastenerState &fastener = state.fasteners[place.number];
             if (const auto known = m_fasteners.find(place.number); known != m_fasteners.end())
                 fastener = fastenerState(known->second, *joint);
@@ -194,7 +194,7 @@ private:
         m_numbers.clear();
         if (!joint)
             return;
-        for (const FastenerPlace &place : joint->text.pattern.places)
+        for (const FastenerPosition &place : joint->text.pattern.places)
             m_numbers.push_back(place.number);
         std::ranges::sort(m_numbers);
     }
@@ -206,7 +206,7 @@ private:
             m_inHand = nullptr;
     }
 
-    [[nodiscard]] bool isPlace(const TickPlace &place) const
+    [[nodiscard]] bool isPlace(const TickSlot &place) const
     {
         const auto &passes = m_inHand->passes;
         if (place.pass < 0 || static_cast<std::size_t>(place.pass) >= passes.size())
@@ -215,7 +215,7 @@ private:
         return place.round >= 1 && place.round <= rounds && std::ranges::binary_search(m_numbers, place.fastener);
     }
 
-    void lay(const Tick &tick)
+    void applyTick(const Tick &tick)
     {
         Fastener &fastener = m_fasteners[tick.place.fastener];
         const auto [at, isNew] = fastener.ticks.insert_or_assign({tick.place.pass, tick.place.round}, Laid{m_act, tick});

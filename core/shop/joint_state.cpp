@@ -35,7 +35,7 @@ std::optional<Torque> atFastener(const TicksFact &fact)
 }
 
 /// The pass of a tick; nothing where the joint has none such.
-std::optional<std::size_t> passOf(const Joint &joint, const TickPlace &place)
+std::optional<std::size_t> passOf(const Joint &joint, const TickSlot &place)
 {
     const auto pass = static_cast<std::size_t>(place.pass);
     return place.pass >= 0 && pass < joint.passes.size() ? std::optional(pass) : std::nullopt;

@@ -85,7 +85,7 @@ private:
     [[nodiscard]] Judged judged(const ReadingFact &reading) const
     {
         const Spec *spec = reading.judgedBy ? m_state.frame->spec(*reading.judgedBy) : nullptr;
-        return {m_act.seq, m_act.what.at, m_act.what.who, m_act.what.seat, reading, verdictOf(reading, spec)};
+        return {m_act.seq, m_act.what.at, m_act.what.who, m_act.what.station, reading, verdictOf(reading, spec)};
     }
 
     void foundReading(PointState &point, const ReadingFact &reading)
@@ -115,21 +115,21 @@ private:
     {
         if (!point.left || point.left->seq != *reading.corrects)
             return;
-        // The seat the reading came on top of corrects it, so it knows of both.
+        // The computer the reading came on top of corrects it, so it knows of both.
         if (point.leftByTwo && isKnownHere(*point.leftByTwo))
             point.leftByTwo.reset();
         point.left = judged(reading);
         point.kept.reset();
     }
 
-    [[nodiscard]] bool isKnownHere(const Judged &judged) const { return knownAt(m_state, judged, m_act.what.seat); }
+    [[nodiscard]] bool isKnownHere(const Judged &judged) const { return knownAt(m_state, judged, m_act.what.station); }
 
-    /// Another seat's reading that this act's seat shows no sign of knowing.
+    /// Another computer's reading that this act's computer shows no sign of knowing.
     [[nodiscard]] std::optional<Judged> cameOnTopOf(const PointState &point) const
     {
         if (point.stage != PointStage::Left || isKnownHere(*point.left))
             return std::nullopt;
-        // Both seats see that a point was left by two; whichever of them sets it once more has settled it.
+        // Both computers see that a point was left by two; whichever of them sets it once more has settled it.
         if (point.leftByTwo && isKnownHere(*point.leftByTwo))
             return std::nullopt;
         return point.left;
@@ -188,7 +188,7 @@ void startAfresh(JobState &state)
     state.findings.clear();
 }
 
-void lay(JobState &state, const Act &act)
+void apply(JobState &state, const Act &act)
 {
     // Of other jobs only the crank's moves are here: the crank belongs to the engine.
     if (act.what.job != state.frame->job.id && !std::holds_alternative<CrankFact>(act.what.fact))
@@ -196,13 +196,13 @@ void lay(JobState &state, const Act &act)
     std::visit(Folding(state, act), act.what.fact);
 }
 
-void layAll(JobState &state)
+void applyAll(JobState &state)
 {
     startAfresh(state);
     state.withdrawn = withdrawnAmong(state.acts);
     for (const Act &act : state.acts) {
         if (state.inForce(act))
-            lay(state, act);
+            apply(state, act);
     }
     foldJoints(state);
 }
@@ -230,7 +230,7 @@ JobState fold(std::shared_ptr<const JobFrame> frame, std::span<const Act> acts)
     JobState state;
     state.frame = std::move(frame);
     state.acts.assign(acts.begin(), acts.end());
-    layAll(state);
+    applyAll(state);
     return state;
 }
 
@@ -238,14 +238,14 @@ void foldOne(JobState &state, const Act &act)
 {
     if (std::ranges::find(state.acts, act.seq, &Act::seq) != state.acts.end())
         return;
-    // Another seat's act may arrive behind one of ours with a higher seq.
+    // Another computer's act may arrive behind one of ours with a higher seq.
     const bool inOrder = state.acts.empty() || state.acts.back().seq < act.seq;
     state.acts.insert(std::ranges::upper_bound(state.acts, act.seq, {}, &Act::seq), act);
     if (!inOrder || act.what.withdraws) {
-        layAll(state);
+        applyAll(state);
         return;
     }
-    lay(state, act);
+    apply(state, act);
     if (const auto joint = jointOf(act.what.fact); joint && act.what.job == state.frame->job.id)
         foldJoint(state, *joint);
 }

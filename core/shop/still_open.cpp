@@ -44,7 +44,7 @@ void addBleedDown(const JobState &state, Moment now, std::vector<OpenItem> &item
         items.push_back({.kind = Kind::BleedingDown, .until = until});
 }
 
-/// Whether setting a point presses on a tappet, which then holds its valve off the seat until it has bled down.
+/// Whether setting a point presses on a tappet, which then holds its valve off the computer until it has bled down.
 bool bleedsDown(const SettingPoint &point, const Judged &left)
 {
     return point.adjuster.kind == PointKind::Lash || left.reading.form == ReadingForm::Turned;
@@ -196,7 +196,7 @@ StillOpen stillOpen(const JobState &state, Moment now)
     addCount(state, Kind::NotComparable, leftWith(Verdict::NotComparable), open.handOver);
     addCount(state, Kind::ByFeel, leftWith(Verdict::ByFeel), open.handOver);
     addCount(
-        state, Kind::OutOfPlace, [](const PointState &point) { return isLeft(point) && point.left->reading.outOfPlace; }, open.handOver);
+        state, Kind::OutOfPosition, [](const PointState &point) { return isLeft(point) && point.left->reading.outOfPosition; }, open.handOver);
     addUnsureSpecs(state, open.handOver);
     addLooseFasteners(state, Gate::HandOver, open.handOver);
     addJointsAtHandOver(state, open.handOver);

@@ -51,20 +51,20 @@ bool isSetOverBridge(const JobFrame &frame, const Act &later, const Act &earlier
 
 } // namespace
 
-std::optional<ActSeq> undoable(const JobState &state, std::string_view seat)
+std::optional<ActSeq> undoable(const JobState &state, std::string_view station)
 {
     for (auto act = state.acts.rbegin(); act != state.acts.rend(); ++act) {
-        const bool mine = act->what.seat == seat && act->what.job == state.frame->job.id;
+        const bool mine = act->what.station == station && act->what.job == state.frame->job.id;
         if (mine && state.inForce(*act) && !takesBack(*act) && !isCautions(*act) && !isFirstPlan(state, *act))
             return act->seq;
     }
     return std::nullopt;
 }
 
-std::optional<ActSeq> redoable(const JobState &state, std::string_view seat)
+std::optional<ActSeq> redoable(const JobState &state, std::string_view station)
 {
     for (auto act = state.acts.rbegin(); act != state.acts.rend(); ++act) {
-        const bool mine = act->what.seat == seat && act->what.job == state.frame->job.id;
+        const bool mine = act->what.station == station && act->what.job == state.frame->job.id;
         if (!mine || isCautions(*act) || !state.inForce(*act))
             continue;
         // A withdrawal of a withdrawal was a redo; what comes before it may be redone too.

@@ -9,7 +9,7 @@ namespace asleft::store {
 namespace {
 
 /// Writes what an act says as one text in which nothing can be taken for something else: every value stands with its length.
-class Saying {
+class ChecksumText {
 public:
     void say(std::string_view text) { add(storedText(text).toUtf8()); }
     void say(const std::string &text) { say(std::string_view(text)); }
@@ -47,7 +47,7 @@ public:
 
     void say(const TypedTemperature &typed) { sayAll(typed.value, typed.unit, typed.text); }
 
-    void say(const TickPlace &place) { sayAll(place.fastener, place.pass, place.round); }
+    void say(const TickSlot &place) { sayAll(place.fastener, place.pass, place.round); }
     void say(const Tick &tick) { sayAll(tick.place, tick.moved); }
     void say(const FitUsed &used) { sayAll(used.adapter, used.fit.length, used.fit.angle); }
 
@@ -85,7 +85,7 @@ public:
     void say(const ReadingFact &fact)
     {
         sayAll(fact.point, fact.phase, fact.form, fact.value, fact.next, fact.judgedBy, fact.tool, fact.condition, fact.specLeaf,
-               fact.outOfPlace, fact.corrects);
+               fact.outOfPosition, fact.corrects);
         // What comes behind it in a list begins with a number, so that a mark is never taken for it.
         sayIfAny("turned", fact.turned);
         sayIfAny("uncertainty", fact.uncertainty);
@@ -137,8 +137,8 @@ private:
 
 std::int64_t checksumOf(const NewAct &act)
 {
-    Saying saying;
-    saying.sayAll(kindOf(act.fact), act.uid, act.job, act.who, act.seat, act.at, act.withdraws);
+    ChecksumText saying;
+    saying.sayAll(kindOf(act.fact), act.uid, act.job, act.who, act.station, act.at, act.withdraws);
     std::visit(saying, act.fact);
     const QByteArray hash = QCryptographicHash::hash(saying.text(), QCryptographicHash::Sha256);
     return qFromBigEndian<qint64>(hash.constData());

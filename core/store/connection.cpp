@@ -13,7 +13,7 @@
 namespace asleft::store {
 namespace {
 
-/// How long to wait for another seat's write, in milliseconds. Writes are short; whoever waits longer is told.
+/// How long to wait for another computer's write, in milliseconds. Writes are short; whoever waits longer is told.
 constexpr int patience = 3000;
 
 class QueryRow final : public Row {
@@ -312,7 +312,7 @@ Done Connection::begin()
     assert(!m_inTransaction && "one transaction at a time");
     if (readOnly())
         return fail(ErrorKind::GarageReadOnly, m_path);
-    // A deferred BEGIN that reads before it writes fails at once when another seat has written in between.
+    // A deferred BEGIN that reads before it writes fails at once when another computer has written in between.
     if (auto begun = run("BEGIN IMMEDIATE"); !begun)
         return begun;
     m_inTransaction = true;

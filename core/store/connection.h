@@ -97,7 +97,7 @@ private:
 };
 
 /// How the sources of this room reach the connection behind the public classes.
-class Inside {
+class Internals {
 public:
     static Connection &of(Database &database) { return *database.m_connection; }
     static Connection &of(Transaction &transaction) { return of(transaction.database()); }

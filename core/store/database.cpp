@@ -8,13 +8,13 @@
 namespace asleft {
 namespace {
 
-using store::Inside;
+using store::Internals;
 
 Result<std::unique_ptr<Database>> wrapped(Result<std::unique_ptr<store::Connection>> connection)
 {
     if (!connection)
         return tl::unexpected(connection.error());
-    return Inside::wrap(*std::move(connection));
+    return Internals::wrap(*std::move(connection));
 }
 
 } // namespace
@@ -71,7 +71,7 @@ Done Database::check()
 
 Result<Transaction> Transaction::begin(Database &database)
 {
-    if (auto begun = Inside::of(database).begin(); !begun)
+    if (auto begun = Internals::of(database).begin(); !begun)
         return tl::unexpected(begun.error());
     return Transaction(database);
 }
@@ -81,18 +81,18 @@ Transaction::Transaction(Transaction &&other) noexcept : m_database(std::exchang
 Transaction::~Transaction()
 {
     if (m_database != nullptr)
-        Inside::of(*m_database).rollback();
+        Internals::of(*m_database).rollback();
 }
 
 Done Transaction::commit()
 {
     assert(m_database != nullptr && "committed already");
-    return Inside::of(*std::exchange(m_database, nullptr)).commit();
+    return Internals::of(*std::exchange(m_database, nullptr)).commit();
 }
 
 Result<Snapshot> Snapshot::begin(Database &database)
 {
-    if (auto begun = Inside::of(database).beginSnapshot(); !begun)
+    if (auto begun = Internals::of(database).beginSnapshot(); !begun)
         return tl::unexpected(begun.error());
     return Snapshot(database);
 }
@@ -102,7 +102,7 @@ Snapshot::Snapshot(Snapshot &&other) noexcept : m_database(std::exchange(other.m
 Snapshot::~Snapshot()
 {
     if (m_database != nullptr)
-        Inside::of(*m_database).endSnapshot();
+        Internals::of(*m_database).endSnapshot();
 }
 
 } // namespace asleft

@@ -176,7 +176,7 @@ Done insertPoints(Connection &connection, EngineId id, const EngineDesign &desig
 
 Result<EngineId> insertEngine(Transaction &transaction, const NewEngine &engine)
 {
-    Connection &connection = Inside::of(transaction);
+    Connection &connection = Internals::of(transaction);
     auto id = insertRow<EngineId>(
         connection,
         "INSERT INTO engine (name, layout, cylinders, firing_order, gaps, numbering, valve_order, rotation, cycle, valves, bridged, "
@@ -194,7 +194,7 @@ Result<EngineId> insertEngine(Transaction &transaction, const NewEngine &engine)
 
 Done updateEngine(Transaction &transaction, const Engine &engine)
 {
-    Connection &connection = Inside::of(transaction);
+    Connection &connection = Internals::of(transaction);
     QVariantList columns = columnsOf(engine.name, engine.design, engine.screw);
     columns.append(bound(engine.id));
     return changeRow(connection,
@@ -210,13 +210,13 @@ Done updateEngine(Transaction &transaction, const Engine &engine)
 
 Done fitEngine(Transaction &transaction, EngineId engine, VehicleId vehicle, Moment fitted)
 {
-    return Inside::of(transaction)
+    return Internals::of(transaction)
         .run("INSERT INTO engine_fit (engine, vehicle, fitted_ms) VALUES (?, ?, ?)", values(engine, vehicle, fitted));
 }
 
 Result<std::vector<EngineFit>> engineFits(Database &database, EngineId engine)
 {
-    return allRows(Inside::of(database), "SELECT vehicle, fitted_ms FROM engine_fit WHERE engine = ? ORDER BY id", values(engine),
+    return allRows(Internals::of(database), "SELECT vehicle, fitted_ms FROM engine_fit WHERE engine = ? ORDER BY id", values(engine),
                    [](Row &row) {
                        return EngineFit{row.id<VehicleId>(), row.moment()};
                    });
@@ -224,7 +224,7 @@ Result<std::vector<EngineFit>> engineFits(Database &database, EngineId engine)
 
 Result<std::vector<Engine>> engines(Database &database, VehicleId vehicle)
 {
-    Connection &connection = Inside::of(database);
+    Connection &connection = Internals::of(database);
     const auto rows = allRows(
         connection,
         engineColumns +
@@ -246,7 +246,7 @@ Result<std::vector<Engine>> engines(Database &database, VehicleId vehicle)
 
 Result<Engine> engine(Database &database, EngineId id)
 {
-    Connection &connection = Inside::of(database);
+    Connection &connection = Internals::of(database);
     return foundRow(connection,
                     engineColumns + "FROM engine JOIN engine_fit ON engine_fit.engine = engine.id "
                                     "WHERE engine.id = ? ORDER BY engine_fit.id DESC LIMIT 1",

@@ -73,7 +73,7 @@ struct Upgrade {
     bool committed = false;
 };
 
-/// Takes the next step, if there is one; says whether there was. Another seat may be upgrading too, so the version is read again
+/// Takes the next step, if there is one; says whether there was. Another computer may be upgrading too, so the version is read again
 /// once the write lock is held.
 Result<bool> takeNextStep(Connection &connection, std::span<const SchemaStep> steps, Upgrade &upgrade)
 {

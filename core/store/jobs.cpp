@@ -63,7 +63,7 @@ JobRow jobRowOf(Row &row)
 
 Result<JobId> insertJob(Transaction &transaction, const NewJob &job)
 {
-    Connection &connection = Inside::of(transaction);
+    Connection &connection = Internals::of(transaction);
     auto id = insertRow<JobId>(connection, "INSERT INTO job (vehicle, engine, title, opened_ms) VALUES (?, ?, ?, ?) RETURNING id",
                                values(job.vehicle, job.engine, job.title, job.opened));
     for (std::size_t place = 0; id && place < job.lines.size(); ++place)
@@ -74,7 +74,7 @@ Result<JobId> insertJob(Transaction &transaction, const NewJob &job)
 
 Result<StepId> appendStep(Transaction &transaction, JobId job, const SheetLine &line)
 {
-    Connection &connection = Inside::of(transaction);
+    Connection &connection = Internals::of(transaction);
     const auto place = oneRow(connection, "SELECT coalesce(max(place) + 1, 0) FROM job_step WHERE job = ?", values(job),
                               [](Row &row) { return static_cast<std::size_t>(row.number()); });
     if (!place)
@@ -89,7 +89,7 @@ Result<std::vector<JobRow>> jobsLastWorked(Database &database, int most)
                                         "job.opened_ms) DESC, job.id DESC ";
     static const std::string chosen =
         jobColumns + "WHERE job.id IN (SELECT job.id FROM job ORDER BY " + lastWork + "LIMIT ?) ORDER BY " + lastWork;
-    return allRows(Inside::of(database), chosen, values(most), jobRowOf);
+    return allRows(Internals::of(database), chosen, values(most), jobRowOf);
 }
 
 Result<std::vector<JobRow>> jobs(Database &database, const JobsAsked &asked)
@@ -100,7 +100,7 @@ Result<std::vector<JobRow>> jobs(Database &database, const JobsAsked &asked)
     static const std::string ofEngine = jobColumns + "WHERE job.vehicle = ? AND job.engine = ? AND job.id < ? ORDER BY job.id DESC LIMIT ?";
     const std::int64_t before = asked.before ? asked.before->key() : std::numeric_limits<std::int64_t>::max();
     assert(asked.vehicle || !asked.engine);
-    Connection &connection = Inside::of(database);
+    Connection &connection = Internals::of(database);
     if (asked.engine)
         return allRows(connection, ofEngine, values(*asked.vehicle, *asked.engine, before, asked.most), jobRowOf);
     if (asked.vehicle)
@@ -110,7 +110,7 @@ Result<std::vector<JobRow>> jobs(Database &database, const JobsAsked &asked)
 
 Result<Job> job(Database &database, JobId id)
 {
-    Connection &connection = Inside::of(database);
+    Connection &connection = Internals::of(database);
     auto job = foundRow(
         connection, "SELECT id, vehicle, engine, title, opened_ms FROM job WHERE id = ?", values(id),
         [](Row &row) { return Job{row.id<JobId>(), row.id<VehicleId>(), row.id<EngineId>(), row.text(), row.moment(), {}}; }, "job");

@@ -51,12 +51,12 @@ Result<std::vector<int>> readSomeFasteners(Connection &connection, ActSeq act, c
     return readSome(connection, act, table, "fastener", [](Row &row) { return row.small(); });
 }
 
-QVariantList placeValues(const TickPlace &place)
+QVariantList placeValues(const TickSlot &place)
 {
     return values(place.fastener, place.pass, place.round);
 }
 
-TickPlace placeOf(Row &row)
+TickSlot placeOf(Row &row)
 {
     return {row.small(), row.small(), row.small()};
 }
@@ -162,7 +162,7 @@ Result<Fact> readUnticked(Connection &connection, ActSeq act)
 {
     auto places = readSome(connection, act, "unticked_place", "fastener, pass, round", placeOf);
     return withList(std::move(places), connection, act, "SELECT joint FROM fact_unticked WHERE act = ?",
-                    [](Row &row, std::vector<TickPlace> &&places) {
+                    [](Row &row, std::vector<TickSlot> &&places) {
                         return UntickedFact{row.id<JointId>(), std::move(places)};
                     });
 }

@@ -26,7 +26,7 @@ QVariantList valuesOf(JointId id, int revision, const Joint &joint)
                   text.answered);
 }
 
-Done writePlace(Connection &connection, std::int64_t row, std::size_t place, const FastenerPlace &at)
+Done writePlace(Connection &connection, std::int64_t row, std::size_t place, const FastenerPosition &at)
 {
     return connection.run("INSERT INTO joint_place (joint_revision, place, number, x, y, thread, length) VALUES (?, ?, ?, ?, ?, ?, ?)",
                           values(row, place, at.number, at.x, at.y, at.thread, at.length));
@@ -61,7 +61,7 @@ Done writeRevision(Connection &connection, JointId id, int revision, const Joint
 }
 
 /// A revision's own row, with what it was read as still to be read.
-struct Head {
+struct JointHead {
     std::int64_t row;
     Joint joint;
     std::optional<std::string> thread;
@@ -69,9 +69,9 @@ struct Head {
     std::string passes;
 };
 
-Head headOf(Row &row)
+JointHead jointHeadOf(Row &row)
 {
-    Head head{row.number(), {JointId(0), 1, row.id<EngineId>(), {}}, {}, {}, {}};
+    JointHead head{row.number(), {JointId(0), 1, row.id<EngineId>(), {}}, {}, {}, {}};
     Joint &joint = head.joint;
     JointText &text = joint.text;
     joint.id = row.id<JointId>();
@@ -104,11 +104,11 @@ Head headOf(Row &row)
     return head;
 }
 
-Result<std::vector<FastenerPlace>> placesOf(Connection &connection, std::int64_t row)
+Result<std::vector<FastenerPosition>> placesOf(Connection &connection, std::int64_t row)
 {
     return allRows(connection, "SELECT number, x, y, thread, length FROM joint_place WHERE joint_revision = ? ORDER BY place", values(row),
                    [](Row &columns) {
-                       return FastenerPlace{columns.small(), columns.real(), columns.real(), columns.text(), columns.text()};
+                       return FastenerPosition{columns.small(), columns.real(), columns.real(), columns.text(), columns.text()};
                    });
 }
 
@@ -148,7 +148,7 @@ Done checkPasses(const Joint &joint)
 }
 
 /// Reads what stands in a revision's row the house's way; refuses what the joints' own readers refuse.
-Done understand(Head &head)
+Done understand(JointHead &head)
 {
     Joint &joint = head.joint;
     return (head.thread ? keep(parseThread(*head.thread), joint.thread) : Done())
@@ -158,7 +158,7 @@ Done understand(Head &head)
         .and_then([&] { return checkPasses(joint); });
 }
 
-Result<Joint> whole(Connection &connection, Head head)
+Result<Joint> wholeJoint(Connection &connection, JointHead head)
 {
     auto places = placesOf(connection, head.row);
     if (!places)
@@ -178,7 +178,7 @@ Result<Joint> whole(Connection &connection, Head head)
 
 Result<JointId> insertJoint(Transaction &transaction, const Joint &joint)
 {
-    Connection &connection = Inside::of(transaction);
+    Connection &connection = Internals::of(transaction);
     auto id = insertRow<JointId>(connection, "INSERT INTO joint (engine) VALUES (?) RETURNING id", values(joint.engine));
     if (!id)
         return id;
@@ -187,7 +187,7 @@ Result<JointId> insertJoint(Transaction &transaction, const Joint &joint)
 
 Result<int> insertJointRevision(Transaction &transaction, const Joint &joint)
 {
-    Connection &connection = Inside::of(transaction);
+    Connection &connection = Internals::of(transaction);
     const auto last = oneRow(connection, "SELECT max(revision) FROM joint_revision WHERE joint = ? GROUP BY joint", values(joint.id),
                              [](Row &row) { return row.small(); });
     if (!last)
@@ -203,14 +203,14 @@ Result<std::vector<Joint>> joints(Database &database, EngineId engine)
     static const std::string select = "SELECT joint_revision.id, joint.engine, " + revisionColumns +
                                       " FROM joint JOIN joint_revision ON joint_revision.joint = joint.id WHERE joint.engine = ? "
                                       "ORDER BY joint_revision.id";
-    Connection &connection = Inside::of(database);
-    auto heads = allRows(connection, select, values(engine), headOf);
+    Connection &connection = Internals::of(database);
+    auto heads = allRows(connection, select, values(engine), jointHeadOf);
     if (!heads)
         return tl::unexpected(heads.error());
     std::vector<Joint> joints;
     joints.reserve(heads->size());
-    for (Head &head : *heads) {
-        auto joint = whole(connection, std::move(head));
+    for (JointHead &head : *heads) {
+        auto joint = wholeJoint(connection, std::move(head));
         if (!joint)
             return tl::unexpected(joint.error());
         joints.push_back(*std::move(joint));
@@ -220,7 +220,7 @@ Result<std::vector<Joint>> joints(Database &database, EngineId engine)
 
 Result<bool> jointWorkedOn(Database &database, JointId joint)
 {
-    return oneRow(Inside::of(database),
+    return oneRow(Internals::of(database),
                   "SELECT EXISTS (SELECT act FROM fact_loosened WHERE joint = ?) OR EXISTS (SELECT act FROM fact_ticks WHERE joint = ?) "
                   "OR EXISTS (SELECT act FROM fact_unticked WHERE joint = ?) "
                   "OR EXISTS (SELECT act FROM fact_joint_begun WHERE joint = ?) "

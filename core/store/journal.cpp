@@ -12,26 +12,26 @@ namespace {
 using namespace store;
 
 /// An act's own row, before its facts are read.
-struct Head {
+struct ActHead {
     Act act;
     std::string kind;
     std::int64_t checksum;
 };
 
-Head headOf(Row &row)
+ActHead actHeadOf(Row &row)
 {
     const auto seq = row.id<ActSeq>();
     auto uid = row.text();
     const auto job = row.id<JobId>();
     const auto who = row.id<PersonId>();
-    auto seat = row.text();
+    auto station = row.text();
     const auto at = row.moment();
     const auto withdraws = row.idIfAny<ActSeq>();
     auto kind = row.text();
-    return {{seq, {std::move(uid), job, who, std::move(seat), at, withdraws, WithdrawFact{}}}, std::move(kind), row.number()};
+    return {{seq, {std::move(uid), job, who, std::move(station), at, withdraws, WithdrawFact{}}}, std::move(kind), row.number()};
 }
 
-Result<Act> whole(Connection &connection, Head head)
+Result<Act> wholeAct(Connection &connection, ActHead head)
 {
     auto fact = readFact(connection, head.act.seq, head.kind);
     if (!fact && fact.error().kind == ErrorKind::Damaged)
@@ -56,13 +56,13 @@ constexpr std::string_view actsOfJob =
 
 Result<std::vector<Act>> actsSince(Connection &connection, std::int64_t last, JobId job, EngineId engine)
 {
-    auto heads = allRows(connection, actsOfJob, values(engine, job, last, last), headOf);
+    auto heads = allRows(connection, actsOfJob, values(engine, job, last, last), actHeadOf);
     if (!heads)
         return tl::unexpected(heads.error());
     std::vector<Act> acts;
     acts.reserve(heads->size());
-    for (Head &head : *heads) {
-        auto act = whole(connection, std::move(head));
+    for (ActHead &head : *heads) {
+        auto act = wholeAct(connection, std::move(head));
         if (!act)
             return tl::unexpected(act.error());
         acts.push_back(*std::move(act));
@@ -93,12 +93,12 @@ Result<ActSeq> storedBefore(Connection &connection, const NewAct &act, std::int6
 Result<ActSeq> append(Transaction &transaction, const NewAct &act)
 {
     assert(act.withdraws.has_value() == std::holds_alternative<WithdrawFact>(act.fact));
-    Connection &connection = Inside::of(transaction);
+    Connection &connection = Internals::of(transaction);
     const std::int64_t checksum = checksumOf(act);
     const auto inserted =
         connection.insert("INSERT INTO act (uid, job, who, seat, at_ms, kind, withdraws, checksum) VALUES (?, ?, ?, ?, ?, ?, ?, ?) "
                           "ON CONFLICT (uid) DO NOTHING RETURNING seq",
-                          values(act.uid, act.job, act.who, act.seat, act.at, std::string(kindOf(act.fact)), act.withdraws, checksum));
+                          values(act.uid, act.job, act.who, act.station, act.at, std::string(kindOf(act.fact)), act.withdraws, checksum));
     if (!inserted)
         return tl::unexpected(inserted.error());
     if (!*inserted)
@@ -109,27 +109,27 @@ Result<ActSeq> append(Transaction &transaction, const NewAct &act)
 
 Result<std::vector<Act>> jobActs(Database &database, JobId job, EngineId engine)
 {
-    return actsSince(Inside::of(database), 0, job, engine);
+    return actsSince(Internals::of(database), 0, job, engine);
 }
 
 Result<std::vector<Act>> actsAfter(Database &database, ActSeq last, JobId job, EngineId engine)
 {
-    return actsSince(Inside::of(database), last.key(), job, engine);
+    return actsSince(Internals::of(database), last.key(), job, engine);
 }
 
 Result<std::optional<ActSeq>> seqOf(Database &database, const Uid &uid)
 {
-    return oneRow(Inside::of(database), "SELECT seq FROM act WHERE uid = ?", values(uid), [](Row &row) { return row.id<ActSeq>(); });
+    return oneRow(Internals::of(database), "SELECT seq FROM act WHERE uid = ?", values(uid), [](Row &row) { return row.id<ActSeq>(); });
 }
 
 Result<std::optional<ActSeq>> newestSeq(Database &database)
 {
-    return oneRow(Inside::of(database), "SELECT seq FROM act ORDER BY seq DESC LIMIT 1", {}, [](Row &row) { return row.id<ActSeq>(); });
+    return oneRow(Internals::of(database), "SELECT seq FROM act ORDER BY seq DESC LIMIT 1", {}, [](Row &row) { return row.id<ActSeq>(); });
 }
 
 Result<std::int64_t> countActs(Database &database, JobId job)
 {
-    return oneRow(Inside::of(database), "SELECT count(*) FROM act WHERE job = ?", values(job), [](Row &row) { return row.number(); })
+    return oneRow(Internals::of(database), "SELECT count(*) FROM act WHERE job = ?", values(job), [](Row &row) { return row.number(); })
         .map([](std::optional<std::int64_t> count) { return count.value_or(0); });
 }
 

@@ -43,7 +43,7 @@ Done writeReading(Connection &connection, ActSeq act, std::size_t place, const R
                                       ") VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)";
     return connection.run(insert, values(act, place, fact.point, fact.phase, fact.form, amountOf(fact.value), unitOf(fact.value),
                                          textOf(fact.value), amountOf(fact.next), unitOf(fact.next), textOf(fact.next), fact.judgedBy,
-                                         fact.tool, fact.condition, fact.specLeaf, fact.outOfPlace, fact.corrects, amountOf(fact.turned),
+                                         fact.tool, fact.condition, fact.specLeaf, fact.outOfPosition, fact.corrects, amountOf(fact.turned),
                                          unitOf(fact.turned), textOf(fact.turned), fact.uncertainty, amountOf(fact.temperature),
                                          unitOf(fact.temperature), textOf(fact.temperature), fact.minutesSinceRun));
 }

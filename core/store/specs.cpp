@@ -70,7 +70,7 @@ Result<int> nextRevision(Connection &connection, std::string_view sql, const QVa
 Result<SpecId> insertSpec(Transaction &transaction, const NewSpec &spec)
 {
     assert(std::holds_alternative<SpecBand<Torque>>(spec.asked) == (spec.subject == SpecSubject::LockNut));
-    Connection &connection = Inside::of(transaction);
+    Connection &connection = Internals::of(transaction);
     const auto revision = nextRevision(connection, "SELECT coalesce(max(revision), 0) + 1 FROM spec WHERE engine = ? AND subject = ?",
                                        values(spec.engine, spec.subject));
     if (!revision)
@@ -86,7 +86,7 @@ Result<SpecId> insertSpec(Transaction &transaction, const NewSpec &spec)
 
 Result<std::vector<Spec>> specs(Database &database, EngineId engine)
 {
-    Connection &connection = Inside::of(database);
+    Connection &connection = Internals::of(database);
     auto specs = allRows(
         connection, "SELECT id, engine, subject, revision, condition, manual, page, certainty FROM spec WHERE engine = ? ORDER BY id",
         values(engine), [](Row &row) {
@@ -103,7 +103,7 @@ Result<std::vector<Spec>> specs(Database &database, EngineId engine)
 
 Result<int> insertTable(Transaction &transaction, EngineId engine, const SpecSource &source, const std::vector<TableLine> &lines)
 {
-    Connection &connection = Inside::of(transaction);
+    Connection &connection = Internals::of(transaction);
     auto revision = nextRevision(connection, "SELECT coalesce(max(revision), 0) + 1 FROM turning_table WHERE engine = ?", values(engine));
     if (!revision)
         return revision;
@@ -125,16 +125,16 @@ Result<int> insertTable(Transaction &transaction, EngineId engine, const SpecSou
 
 Result<std::optional<TurningTable>> table(Database &database, EngineId engine)
 {
-    struct Head {
+    struct TableHead {
         std::int64_t id;
         TurningTable table;
     };
-    Connection &connection = Inside::of(database);
+    Connection &connection = Internals::of(database);
     auto head = oneRow(connection,
                        "SELECT id, engine, revision, manual, page, certainty FROM turning_table WHERE engine = ? "
                        "ORDER BY revision DESC LIMIT 1",
                        values(engine), [](Row &row) {
-                           return Head{row.number(), {row.id<EngineId>(), row.small(), sourceOf(row), {}}};
+                           return TableHead{row.number(), {row.id<EngineId>(), row.small(), sourceOf(row), {}}};
                        });
     if (!head)
         return tl::unexpected(head.error());

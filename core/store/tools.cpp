@@ -135,7 +135,7 @@ Result<ToolId> insertTool(Transaction &transaction, const Tool &tool)
     static const std::string insert = "INSERT INTO tool (" + toolColumns +
                                       ") VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) "
                                       "RETURNING id";
-    Connection &connection = Inside::of(transaction);
+    Connection &connection = Internals::of(transaction);
     if (tool.torque && !fitsColumns(tool.torque->deviationPercent))
         return connection.refuse({ErrorKind::DeviationOutOfRange, {tool.deviationText}});
     auto id = insertRow<ToolId>(connection, insert, valuesOf(tool));
@@ -151,13 +151,13 @@ Result<ToolId> insertTool(Transaction &transaction, const Tool &tool)
 
 Done insertCalibration(Transaction &transaction, ToolId wrench, std::optional<std::chrono::sys_days> due, Moment at)
 {
-    return Inside::of(transaction).run("INSERT INTO tool_calibration (tool, due, at_ms) VALUES (?, ?, ?)", values(wrench, due, at));
+    return Internals::of(transaction).run("INSERT INTO tool_calibration (tool, due, at_ms) VALUES (?, ?, ?)", values(wrench, due, at));
 }
 
 Result<std::vector<Tool>> tools(Database &database)
 {
     static const std::string select = "SELECT id, " + toolColumns + " FROM tool ORDER BY id";
-    Connection &connection = Inside::of(database);
+    Connection &connection = Internals::of(database);
     auto tools = allRows(connection, select, {}, toolOf);
     if (!tools)
         return tools;

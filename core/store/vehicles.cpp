@@ -9,13 +9,13 @@ using namespace store;
 
 Result<VehicleId> insertVehicle(Transaction &transaction, const Vehicle &vehicle)
 {
-    return insertRow<VehicleId>(Inside::of(transaction), "INSERT INTO vehicle (name, mark, number, stand) VALUES (?, ?, ?, ?) RETURNING id",
+    return insertRow<VehicleId>(Internals::of(transaction), "INSERT INTO vehicle (name, mark, number, stand) VALUES (?, ?, ?, ?) RETURNING id",
                                 values(vehicle.name, vehicle.mark, vehicle.number, vehicle.stand));
 }
 
 Done updateVehicle(Transaction &transaction, const Vehicle &vehicle)
 {
-    return changeRow(Inside::of(transaction), "UPDATE vehicle SET name = ?, mark = ?, number = ? WHERE id = ? RETURNING id",
+    return changeRow(Internals::of(transaction), "UPDATE vehicle SET name = ?, mark = ?, number = ? WHERE id = ? RETURNING id",
                      values(vehicle.name, vehicle.mark, vehicle.number, vehicle.id), "vehicle");
 }
 
@@ -30,19 +30,19 @@ Vehicle vehicleOf(Row &row)
 
 Result<std::vector<Vehicle>> vehicles(Database &database)
 {
-    return allRows(Inside::of(database), "SELECT id, name, mark, number, stand FROM vehicle ORDER BY id", {}, vehicleOf);
+    return allRows(Internals::of(database), "SELECT id, name, mark, number, stand FROM vehicle ORDER BY id", {}, vehicleOf);
 }
 
 Result<Vehicle> vehicle(Database &database, VehicleId id)
 {
-    return foundRow(Inside::of(database), "SELECT id, name, mark, number, stand FROM vehicle WHERE id = ?", values(id), vehicleOf,
+    return foundRow(Internals::of(database), "SELECT id, name, mark, number, stand FROM vehicle WHERE id = ?", values(id), vehicleOf,
                     "vehicle");
 }
 
 Result<MeterReadingId> insertMeterReading(Transaction &transaction, const NewMeterReading &reading)
 {
     return insertRow<MeterReadingId>(
-        Inside::of(transaction),
+        Internals::of(transaction),
         "INSERT INTO meter_reading (vehicle, unit, thousandths, text, at_ms, replaced) VALUES (?, ?, ?, ?, ?, ?) RETURNING id",
         values(reading.vehicle, reading.unit, reading.thousandths, reading.text, reading.at, reading.replaced));
 }
@@ -61,12 +61,12 @@ MeterReading meterOf(Row &row)
 
 Result<std::optional<MeterReading>> latestMeter(Database &database, VehicleId vehicle)
 {
-    return oneRow(Inside::of(database), meterColumns + "ORDER BY at_ms DESC, id DESC LIMIT 1", values(vehicle), meterOf);
+    return oneRow(Internals::of(database), meterColumns + "ORDER BY at_ms DESC, id DESC LIMIT 1", values(vehicle), meterOf);
 }
 
 Result<std::vector<MeterReading>> meterReadings(Database &database, VehicleId vehicle)
 {
-    return allRows(Inside::of(database), meterColumns + "ORDER BY at_ms, id", values(vehicle), meterOf);
+    return allRows(Internals::of(database), meterColumns + "ORDER BY at_ms, id", values(vehicle), meterOf);
 }
 
 } // namespace asleft

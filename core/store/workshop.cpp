@@ -9,13 +9,13 @@ using namespace store;
 
 Result<PersonId> insertPerson(Transaction &transaction, const std::string &initials, const std::string &name)
 {
-    return insertRow<PersonId>(Inside::of(transaction), "INSERT INTO person (initials, name) VALUES (?, ?) RETURNING id",
+    return insertRow<PersonId>(Internals::of(transaction), "INSERT INTO person (initials, name) VALUES (?, ?) RETURNING id",
                                values(initials, name));
 }
 
 Result<std::vector<Person>> people(Database &database)
 {
-    return allRows(Inside::of(database), "SELECT id, initials, name FROM person ORDER BY id", {}, [](Row &row) {
+    return allRows(Internals::of(database), "SELECT id, initials, name FROM person ORDER BY id", {}, [](Row &row) {
         const auto id = row.id<PersonId>();
         auto initials = row.text();
         return Person{id, std::move(initials), row.text()};
@@ -25,12 +25,12 @@ Result<std::vector<Person>> people(Database &database)
 Result<DecisionRule> decisionRule(Database &database)
 {
     return foundRow(
-        Inside::of(database), "SELECT decision FROM shop_rule", {}, [](Row &row) { return row.word<DecisionRule>(); }, "decision rule");
+        Internals::of(database), "SELECT decision FROM shop_rule", {}, [](Row &row) { return row.word<DecisionRule>(); }, "decision rule");
 }
 
 Done updateDecisionRule(Transaction &transaction, DecisionRule rule)
 {
-    return changeRow(Inside::of(transaction), "UPDATE shop_rule SET decision = ? WHERE one = 1 RETURNING one", values(rule),
+    return changeRow(Internals::of(transaction), "UPDATE shop_rule SET decision = ? WHERE one = 1 RETURNING one", values(rule),
                      "decision rule");
 }
 

@@ -1,5 +1,5 @@
 // Where engines are: in vehicles, and on the stand.
-#include "inside.h"
+#include "internals.h"
 #include "vehicle_text.h"
 
 #include <store/things.h>
@@ -108,7 +108,7 @@ Result<EngineId> addEngine(Garage &garage, std::optional<VehicleId> into, const 
 
 Result<std::vector<EngineStay>> engineStays(Garage &garage, EngineId engineId)
 {
-    Database &database = *garage.inside().database;
+    Database &database = *garage.internals().database;
     const auto moment = Snapshot::begin(database);
     if (!moment)
         return tl::unexpected(moment.error());

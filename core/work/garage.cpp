@@ -1,6 +1,6 @@
 #include <work/garage.h>
 
-#include "inside.h"
+#include "internals.h"
 
 #include <cctype>
 
@@ -8,11 +8,11 @@ namespace asleft {
 
 namespace {
 
-Result<std::unique_ptr<Garage::Inside>> within(Result<std::unique_ptr<Database>> database, Garage::Surroundings surroundings)
+Result<std::unique_ptr<Garage::Internals>> within(Result<std::unique_ptr<Database>> database, Garage::Surroundings surroundings)
 {
     if (!database)
         return tl::unexpected(std::move(database.error()));
-    auto inside = std::make_unique<Garage::Inside>();
+    auto inside = std::make_unique<Garage::Internals>();
     inside->database = std::move(*database);
     inside->surroundings = std::move(surroundings);
     return inside;
@@ -36,27 +36,27 @@ Result<std::unique_ptr<Garage>> Garage::open(const std::string &path, Surroundin
     return std::unique_ptr<Garage>(new Garage(std::move(*inside)));
 }
 
-Garage::Garage(std::unique_ptr<Inside> inside) : m_inside(std::move(inside)) {}
+Garage::Garage(std::unique_ptr<Internals> inside) : m_internals(std::move(inside)) {}
 Garage::~Garage() = default;
 
 const std::string &Garage::path() const
 {
-    return m_inside->database->path();
+    return m_internals->database->path();
 }
 
-const std::string &Garage::seat() const
+const std::string &Garage::station() const
 {
-    return m_inside->surroundings.seat;
+    return m_internals->surroundings.station;
 }
 
 bool Garage::readOnly() const
 {
-    return m_inside->database->readOnly();
+    return m_internals->database->readOnly();
 }
 
 Moment Garage::now() const
 {
-    return m_inside->surroundings.clock->now();
+    return m_internals->surroundings.clock->now();
 }
 
 std::string trimmedText(std::string_view text)

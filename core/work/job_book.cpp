@@ -1,6 +1,6 @@
 #include <work/job_book.h>
 
-#include "inside.h"
+#include "internals.h"
 #include "job_frame.h"
 #include "names.h"
 
@@ -31,7 +31,7 @@ bool touchesFrame(const Change &change, const JobFrame &frame)
 
 Result<std::unique_ptr<JobBook>> JobBook::open(Garage &garage, JobId job)
 {
-    Database &database = *garage.inside().database;
+    Database &database = *garage.internals().database;
     const auto moment = Snapshot::begin(database);
     if (!moment)
         return tl::unexpected(moment.error());
@@ -63,27 +63,27 @@ JobBook::JobBook(Garage &garage, JobState state, std::int64_t version) : m_garag
 
 const Tool *JobBook::tool() const
 {
-    return m_sitting.tool ? m_state.frame->tool(*m_sitting.tool) : nullptr;
+    return m_session.tool ? m_state.frame->tool(*m_session.tool) : nullptr;
 }
 
 void JobBook::setWho(PersonId who)
 {
-    m_sitting.who = who;
+    m_session.who = who;
     Q_EMIT changed();
 }
 
 void JobBook::setTool(std::optional<ToolId> set)
 {
-    m_sitting.tool = set;
+    m_session.tool = set;
     Q_EMIT changed();
 }
 
 void JobBook::setCondition(EngineCondition condition, std::optional<TypedTemperature> temperature,
                            std::optional<std::int64_t> minutesSinceRun)
 {
-    m_sitting.condition = condition;
-    m_sitting.temperature = std::move(temperature);
-    m_sitting.minutesSinceRun = minutesSinceRun;
+    m_session.condition = condition;
+    m_session.temperature = std::move(temperature);
+    m_session.minutesSinceRun = minutesSinceRun;
     Q_EMIT changed();
 }
 

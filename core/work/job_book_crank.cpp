@@ -2,7 +2,7 @@
 #include <work/job_book.h>
 
 #include "engine_jobs.h"
-#include "inside.h"
+#include "internals.h"
 #include "names.h"
 
 #include <algorithm>
@@ -95,14 +95,14 @@ Result<ActSeq> JobBook::turnCrank(Angle to, bool despiteBleedDown)
         return tl::unexpected(may.error());
     if (const Done fresh = catchUp(); !fresh)
         return tl::unexpected(fresh.error());
-    const auto elsewhere = leftElsewhere(*m_garage.inside().database, m_state);
+    const auto elsewhere = leftElsewhere(*m_garage.internals().database, m_state);
     if (!elsewhere)
         return tl::unexpected(elsewhere.error());
     if (const Done shut = noNutOpen(m_state, *elsewhere); !shut)
         return tl::unexpected(shut.error());
-    if (!m_sitting.crankConfirmed || !m_state.crank || !m_state.crank->crank)
+    if (!m_session.crankConfirmed || !m_state.crank || !m_state.crank->crank)
         return fail(ErrorKind::CrankNotConfirmed);
-    if (!m_sitting.turningCautionsRead)
+    if (!m_session.turningCautionsRead)
         return fail(ErrorKind::CautionsNotRead);
     if (const Done bled = bledDown(m_state, *elsewhere, m_garage.now()); !bled && !despiteBleedDown)
         return tl::unexpected(bled.error());
@@ -126,7 +126,7 @@ Result<ActSeq> JobBook::undo()
         return tl::unexpected(arrived.error());
     if (*arrived)
         return **arrived;
-    const auto last = undoable(m_state, m_garage.seat());
+    const auto last = undoable(m_state, m_garage.station());
     if (!last)
         return fail(ErrorKind::NothingToUndo);
     if (const Act *resting = restingOn(m_state, *last))
@@ -141,7 +141,7 @@ Result<ActSeq> JobBook::redo()
         return tl::unexpected(arrived.error());
     if (*arrived)
         return **arrived;
-    const auto withdrawal = redoable(m_state, m_garage.seat());
+    const auto withdrawal = redoable(m_state, m_garage.station());
     if (!withdrawal)
         return fail(ErrorKind::NothingToUndo);
     const Act *back = broughtBack(m_state, *withdrawal);
@@ -149,7 +149,7 @@ Result<ActSeq> JobBook::redo()
         return tl::unexpected(asLeft.error());
     // Taking a turn of the crank up again is turning it.
     if (back && isATurn(*back)) {
-        const auto elsewhere = leftElsewhere(*m_garage.inside().database, m_state);
+        const auto elsewhere = leftElsewhere(*m_garage.internals().database, m_state);
         if (!elsewhere)
             return tl::unexpected(elsewhere.error());
         const Done free = noNutOpen(m_state, *elsewhere).and_then([&] { return bledDown(m_state, *elsewhere, m_garage.now()); });

@@ -2,7 +2,7 @@
 #include <work/job_book.h>
 #include <work/workshop.h>
 
-#include "inside.h"
+#include "internals.h"
 #include "joint_entries.h"
 
 #include <algorithm>
@@ -40,7 +40,7 @@ Result<std::vector<int>> acceptable(const Joint &joint, const JointState &state,
     return having;
 }
 
-/// Refuses where another seat has made another revision of what was shown.
+/// Refuses where another computer has made another revision of what was shown.
 Done asShown(std::optional<int> revision, const Joint &joint)
 {
     return revision && *revision != joint.revision ? Done(fail(ErrorKind::JointChanged, joint.text.name)) : Done{};

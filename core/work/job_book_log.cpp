@@ -1,7 +1,7 @@
 // How acts get into the file, and what is in the file into the book.
 #include <work/job_book.h>
 
-#include "inside.h"
+#include "internals.h"
 #include "job_frame.h"
 
 #include <store/journal.h>
@@ -47,12 +47,12 @@ Done JobBook::mayAct() const
 {
     if (Done may = writable(m_garage); !may)
         return may;
-    return m_sitting.who ? Done{} : Done(fail(ErrorKind::PersonMissing));
+    return m_session.who ? Done{} : Done(fail(ErrorKind::PersonMissing));
 }
 
 NewAct JobBook::newAct(Fact fact, std::optional<ActSeq> withdraws) const
 {
-    return {{}, m_state.frame->job.id, *m_sitting.who, m_garage.seat(), m_garage.now(), withdraws, std::move(fact)};
+    return {{}, m_state.frame->job.id, *m_session.who, m_garage.station(), m_garage.now(), withdraws, std::move(fact)};
 }
 
 Result<ActSeq> JobBook::log(Fact fact, std::optional<ActSeq> withdraws)
@@ -86,7 +86,7 @@ Result<ActSeq> JobBook::store(std::vector<NewAct> acts, const SheetAsked &sheet)
         acts = m_failed->acts;
     for (NewAct &act : acts) {
         if (act.uid.empty())
-            act.uid = m_garage.inside().surroundings.uids->next();
+            act.uid = m_garage.internals().surroundings.uids->next();
     }
     // Nobody else writes while the transaction lasts: what is new in the file is seen once for all.
     bool alone = false;
@@ -104,11 +104,11 @@ Result<ActSeq> JobBook::store(std::vector<NewAct> acts, const SheetAsked &sheet)
     }
     m_failed.reset();
     const auto crankBefore = m_state.crank;
-    // Where another seat has written since, its acts may stand before ours: then all is read on. If that cannot be read now, ours are
+    // Where another computer has written since, its acts may stand before ours: then all is read on. If that cannot be read now, ours are
     // stored all the same and are shown.
     if (alone || !readOn())
-        layOn(*stored);
-    sittingFollows(acts, !sheet.lines.empty(), m_state.crank != crankBefore);
+        takeUp(*stored);
+    sessionFollows(acts, !sheet.lines.empty(), m_state.crank != crankBefore);
     Q_EMIT changed();
     const QPointer<JobBook> open(this); // whoever is told may close the job
     m_telling = true;
@@ -118,7 +118,7 @@ Result<ActSeq> JobBook::store(std::vector<NewAct> acts, const SheetAsked &sheet)
     return stored->back().seq;
 }
 
-void JobBook::layOn(const std::vector<Act> &acts)
+void JobBook::takeUp(const std::vector<Act> &acts)
 {
     for (const Act &act : acts) {
         foldOne(m_state, act);
@@ -126,17 +126,17 @@ void JobBook::layOn(const std::vector<Act> &acts)
     }
 }
 
-void JobBook::sittingFollows(const std::vector<NewAct> &acts, bool ofSheet, bool crankMoved)
+void JobBook::sessionFollows(const std::vector<NewAct> &acts, bool ofSheet, bool crankMoved)
 {
     for (const NewAct &act : acts) {
         // What was written on paper is not what mark and stroke say now.
         if (const auto *crank = std::get_if<CrankFact>(&act.fact); crank && (ofSheet || crank->how == CrankHow::Confirmed))
-            m_sitting.crankConfirmed = !ofSheet;
+            m_session.crankConfirmed = !ofSheet;
         if (std::holds_alternative<CautionsFact>(act.fact))
-            m_sitting.turningCautionsRead = true;
+            m_session.turningCautionsRead = true;
         // Whoever takes back where the crank stands is asked again before it is turned.
         if (std::holds_alternative<WithdrawFact>(act.fact) && crankMoved)
-            m_sitting.crankConfirmed = false;
+            m_session.crankConfirmed = false;
     }
 }
 
@@ -172,7 +172,7 @@ Result<std::optional<ActSeq>> JobBook::catchUpToTakeBack(const std::function<boo
 
 Result<bool> JobBook::readOn()
 {
-    Database &database = *m_garage.inside().database;
+    Database &database = *m_garage.internals().database;
     const auto moment = Snapshot::begin(database);
     if (!moment)
         return tl::unexpected(moment.error());
@@ -182,7 +182,7 @@ Result<bool> JobBook::readOn()
     const auto acts = actsAfter(database, m_readUpTo, m_state.frame->job.id, m_state.frame->engine.id);
     if (!acts)
         return tl::unexpected(acts.error());
-    // What another seat's acts speak of (a new spec, a new person) has to be known before they are folded.
+    // What another computer's acts speak of (a new spec, a new person) has to be known before they are folded.
     const bool newFrame = m_frameStale || *version != m_version;
     if (newFrame) {
         auto frame = loadFrame(m_garage, m_state.frame->job.id);

@@ -17,9 +17,9 @@ bool isFilledIn(const SheetEntry &line)
 /// Writes the acts of a sheet one after the other, each onto the state the ones before it would make.
 class SheetWriting {
 public:
-    /// `blank` is an act of this sitting that says nothing yet.
-    SheetWriting(JobState state, const Sitting &sitting, NewAct blank)
-        : m_state(std::move(state)), m_sitting(sitting), m_blank(std::move(blank))
+    /// `blank` is an act of this session that says nothing yet.
+    SheetWriting(JobState state, const Session &session, NewAct blank)
+        : m_state(std::move(state)), m_session(session), m_blank(std::move(blank))
     {
         if (!m_state.acts.empty())
             m_seq = m_state.acts.back().seq.key();
@@ -99,7 +99,7 @@ private:
         ReadingEntry whole = *entry;
         whole.point = point;
         whole.phase = phase;
-        auto fact = readingFrom(whole, m_state, m_sitting);
+        auto fact = readingFrom(whole, m_state, m_session);
         if (!fact)
             return tl::unexpected(fact.error());
         say(std::move(*fact));
@@ -107,7 +107,7 @@ private:
     }
 
     JobState m_state;
-    const Sitting &m_sitting;
+    const Session &m_session;
     NewAct m_blank;
     std::int64_t m_seq = 0; ///< only to fold by: the file gives its own, which no act of a sheet speaks of
     bool m_stood = false;
@@ -150,11 +150,11 @@ Result<ActSeq> JobBook::logSheet(const std::vector<SheetEntry> &lines, std::opti
     if (at)
         blank.at = *at;
     const SheetAsked asked{
-        *filled, at, m_sitting.who, m_sitting.tool, m_sitting.condition, m_sitting.temperature, m_sitting.minutesSinceRun};
+        *filled, at, m_session.who, m_session.tool, m_session.condition, m_session.temperature, m_session.minutesSinceRun};
     if (m_failed && m_failed->sheet == asked)
         return store(m_failed->acts, asked);
 
-    SheetWriting sheet(m_state, m_sitting, std::move(blank));
+    SheetWriting sheet(m_state, m_session, std::move(blank));
     if (!m_state.plan)
         sheet.say(PlanFact{m_state.frame->engine.id, proposedPlan()});
     if (const Done written = sheet.write(*filled); !written)

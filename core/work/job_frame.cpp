@@ -1,6 +1,6 @@
 #include "job_frame.h"
 
-#include "inside.h"
+#include "internals.h"
 
 #include <store/things.h>
 
@@ -29,7 +29,7 @@ private:
 
 Result<std::shared_ptr<const JobFrame>> loadFrame(Garage &garage, JobId jobId)
 {
-    Database &database = *garage.inside().database;
+    Database &database = *garage.internals().database;
     auto itself = job(database, jobId);
     if (!itself)
         return tl::unexpected(itself.error());

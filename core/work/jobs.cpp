@@ -1,6 +1,6 @@
 #include <work/jobs.h>
 
-#include "inside.h"
+#include "internals.h"
 
 #include <store/things.h>
 
@@ -51,7 +51,7 @@ Result<JobId> openJob(Garage &garage, VehicleId vehicle, EngineId engine, const 
 
 Result<std::vector<JobLine>> jobs(Garage &garage)
 {
-    const auto rows = jobsLastWorked(*garage.inside().database, mostListed);
+    const auto rows = jobsLastWorked(*garage.internals().database, mostListed);
     if (!rows)
         return tl::unexpected(rows.error());
     std::vector<JobLine> lines;

@@ -1,7 +1,7 @@
 // How what a person says of fasteners becomes a fact: the part that knows wrenches, adapters and passes.
 #include "joint_entries.h"
 
-#include "inside.h"
+#include "internals.h"
 
 #include <measure/instrument.h>
 
@@ -12,11 +12,11 @@ namespace asleft {
 namespace {
 
 /// The pass of all these places. Refuses none, a fastener the joint does not have, and places of several passes or rounds or of one twice.
-Result<const Pass *> passOf(const std::vector<TickPlace> &places, const Joint &joint)
+Result<const Pass *> passOf(const std::vector<TickSlot> &places, const Joint &joint)
 {
     if (places.empty())
         return fail(ErrorKind::NothingToLog);
-    const TickPlace &first = places.front();
+    const TickSlot &first = places.front();
     for (auto place = places.begin(); place != places.end(); ++place) {
         if (!joint.text.pattern.place(place->fastener))
             return fail(ErrorKind::FastenerUnknown, std::to_string(place->fastener));
@@ -75,7 +75,7 @@ Result<std::optional<FitUsed>> fitOf(const TickEntry &entry, const JobFrame &fra
 }
 
 /// What the wrench is worth at what it is set to or shows, that day.
-void fillWorth(TicksFact &ticks, const TorqueTool &wrench, Torque shown, std::chrono::sys_days today)
+void noteToolLimits(TicksFact &ticks, const TorqueTool &wrench, Torque shown, std::chrono::sys_days today)
 {
     ticks.outOfRange = shown < wrench.least.value || shown > wrench.most.value;
     ticks.calibrationOverdue = wrench.calibrationDue && *wrench.calibrationDue < today;
@@ -143,7 +143,7 @@ Done fillWrench(TicksFact &ticks, const TickEntry &entry, const Joint &joint, co
         ticks.setting = *setting;
     else if (Done read = fillReading(ticks, entry, wrench, frame.rule); !read)
         return read;
-    fillWorth(ticks, wrench, (ticks.setting ? ticks.setting : ticks.reading)->value, today);
+    noteToolLimits(ticks, wrench, (ticks.setting ? ticks.setting : ticks.reading)->value, today);
     return {};
 }
 
@@ -196,7 +196,7 @@ Result<TicksFact> ticksFrom(const TickEntry &entry, const Joint &joint, const Jo
         return fail(ErrorKind::TickOutOfTurn, std::to_string(entry.places.front().fastener));
     TicksFact ticks{.joint = joint.id, .revision = joint.revision, .ticks = {}, .how = entry.how};
     const bool moved = entry.moved && std::holds_alternative<Settle>(**pass);
-    for (const TickPlace &place : entry.places)
+    for (const TickSlot &place : entry.places)
         ticks.ticks.push_back({place, moved});
     if (const Done filled = fill(ticks, entry, joint, frame, today); !filled)
         return tl::unexpected(filled.error());

@@ -1,6 +1,6 @@
 #include <work/joints.h>
 
-#include "inside.h"
+#include "internals.h"
 
 #include <store/things.h>
 
@@ -14,7 +14,7 @@ namespace {
 /// What readJoint() does not read is as long as somebody pasted it.
 Done textsFit(const JointText &text)
 {
-    for (const FastenerPlace &place : text.pattern.places) {
+    for (const FastenerPosition &place : text.pattern.places) {
         if (Done fits = shortEnough({place.thread, place.length}); !fits)
             return fits;
     }
@@ -51,7 +51,7 @@ Done nameFree(const std::vector<Joint> &revisions, const std::string &name, std:
 std::set<int> numbersOf(const Joint &joint)
 {
     std::set<int> numbers;
-    for (const FastenerPlace &place : joint.text.pattern.places)
+    for (const FastenerPosition &place : joint.text.pattern.places)
         numbers.insert(place.number);
     return numbers;
 }
@@ -177,7 +177,7 @@ Done reviseJoint(Garage &garage, JointId joint, EngineId engine, const JointText
 
 Result<std::vector<Joint>> joints(Garage &garage, EngineId engine)
 {
-    return joints(*garage.inside().database, engine);
+    return joints(*garage.internals().database, engine);
 }
 
 std::vector<Joint> newestOf(const std::vector<Joint> &revisions)

@@ -1,6 +1,6 @@
 #include "meters.h"
 
-#include "inside.h"
+#include "internals.h"
 
 #include <algorithm>
 
@@ -62,7 +62,7 @@ Result<MeterReadingId> readMeter(Garage &garage, VehicleId vehicle, std::string_
 
 Result<std::vector<MeterReading>> meterReadings(Garage &garage, VehicleId vehicle)
 {
-    return meterReadings(*garage.inside().database, vehicle);
+    return meterReadings(*garage.internals().database, vehicle);
 }
 
 } // namespace asleft

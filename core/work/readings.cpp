@@ -5,9 +5,9 @@ namespace asleft {
 
 namespace {
 
-const Tool *toolOf(const JobState &state, const Sitting &sitting)
+const Tool *toolOf(const JobState &state, const Session &session)
 {
-    return sitting.tool ? state.frame->tool(*sitting.tool) : nullptr;
+    return session.tool ? state.frame->tool(*session.tool) : nullptr;
 }
 
 /// A reading says its values, unless it was taken by feel; a bracket rises.
@@ -83,15 +83,15 @@ std::optional<Length> uncertaintyKept(const ReadingEntry &entry, const JobState 
     return uncertaintyOf(*tool, entry.value->value);
 }
 
-bool isOutOfPlace(const JobState &state, PointId point)
+bool isOutOfPosition(const JobState &state, PointId point)
 {
     const Here place = here(state, point);
     return place == Here::NotHere || place == Here::Unknown;
 }
 
-ReadingFact factFrom(const ReadingEntry &entry, const JobState &state, const Sitting &sitting)
+ReadingFact factFrom(const ReadingEntry &entry, const JobState &state, const Session &session)
 {
-    const Tool *tool = toolOf(state, sitting);
+    const Tool *tool = toolOf(state, session);
     const PointState &point = state.point(entry.point);
     const Spec *spec = state.frame->specNow(state.frame->point(entry.point)->adjuster);
     ReadingFact reading{.point = entry.point,
@@ -101,19 +101,19 @@ ReadingFact factFrom(const ReadingEntry &entry, const JobState &state, const Sit
                         .next = entry.next,
                         .judgedBy = {},
                         .tool = {},
-                        .condition = sitting.condition,
+                        .condition = session.condition,
                         .specLeaf = entry.specLeaf,
-                        .outOfPlace = isOutOfPlace(state, entry.point),
+                        .outOfPosition = isOutOfPosition(state, entry.point),
                         .corrects = {},
                         .turned = entry.turned,
                         .uncertainty = uncertaintyKept(entry, state, tool),
-                        .temperature = sitting.temperature,
-                        .minutesSinceRun = sitting.minutesSinceRun};
+                        .temperature = session.temperature,
+                        .minutesSinceRun = session.minutesSinceRun};
     // What was done by feel was judged by no spec.
     if (spec && entry.form != ReadingForm::ByFeel)
         reading.judgedBy = spec->id;
     if (measuredWithTool(entry.form))
-        reading.tool = sitting.tool;
+        reading.tool = session.tool;
     if (entry.phase == Phase::AsFound && point.found)
         reading.corrects = point.found->seq;
     return reading;
@@ -121,23 +121,23 @@ ReadingFact factFrom(const ReadingEntry &entry, const JobState &state, const Sit
 
 } // namespace
 
-Result<ReadingFact> readingFrom(const ReadingEntry &entry, const JobState &state, const Sitting &sitting)
+Result<ReadingFact> readingFrom(const ReadingEntry &entry, const JobState &state, const Session &session)
 {
     if (!state.frame->point(entry.point))
         return fail(ErrorKind::WrongJob, "point");
-    const auto whole = asTheSpecAsks(entry, state, toolOf(state, sitting));
+    const auto whole = asTheSpecAsks(entry, state, toolOf(state, session));
     if (!whole)
         return tl::unexpected(whole.error());
     if (const Done said = checkValues(*whole); !said)
         return tl::unexpected(said.error());
-    return factFrom(*whole, state, sitting);
+    return factFrom(*whole, state, session);
 }
 
 Result<ActSeq> JobBook::logReading(const ReadingEntry &entry)
 {
     if (const Done may = mayAct(); !may)
         return tl::unexpected(may.error());
-    auto reading = readingFrom(entry, m_state, m_sitting);
+    auto reading = readingFrom(entry, m_state, m_session);
     if (!reading)
         return tl::unexpected(reading.error());
     return log(std::move(*reading));
@@ -151,7 +151,7 @@ Result<ActSeq> JobBook::leaveAllHere()
     for (const SettingPoint &point : m_state.frame->engine.points) {
         if (!canBeLeftHere(m_state, point))
             continue;
-        auto reading = readingFrom({.point = point.id, .phase = Phase::AsLeft, .specLeaf = true}, m_state, m_sitting);
+        auto reading = readingFrom({.point = point.id, .phase = Phase::AsLeft, .specLeaf = true}, m_state, m_session);
         if (!reading)
             return tl::unexpected(reading.error());
         all.readings.push_back(std::move(*reading));

@@ -1,6 +1,6 @@
 #include <work/specs.h>
 
-#include "inside.h"
+#include "internals.h"
 
 #include <store/things.h>
 
@@ -90,7 +90,7 @@ Result<SpecId> reviseSpec(Garage &garage, EngineId engine, SpecSubject subject, 
 
 Result<std::vector<Spec>> specs(Garage &garage, EngineId engine)
 {
-    return specs(*garage.inside().database, engine);
+    return specs(*garage.internals().database, engine);
 }
 
 Done reviseTable(Garage &garage, EngineId engineId, const std::vector<TableLine> &lines, const SpecSource &source)
@@ -114,7 +114,7 @@ Done reviseTable(Garage &garage, EngineId engineId, const std::vector<TableLine>
 
 Result<std::optional<TurningTable>> turningTable(Garage &garage, EngineId engine)
 {
-    return table(*garage.inside().database, engine);
+    return table(*garage.internals().database, engine);
 }
 
 } // namespace asleft

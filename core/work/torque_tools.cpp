@@ -1,5 +1,5 @@
 // What fasteners are tightened with, as a person types it.
-#include "inside.h"
+#include "internals.h"
 #include "tool_text.h"
 
 #include <store/things.h>

@@ -1,6 +1,6 @@
 #include "vehicle_text.h"
 
-#include "inside.h"
+#include "internals.h"
 
 namespace asleft {
 

@@ -1,7 +1,7 @@
 #include <work/vehicles.h>
 
 #include "engine_jobs.h"
-#include "inside.h"
+#include "internals.h"
 #include "meters.h"
 #include "vehicle_text.h"
 
@@ -106,7 +106,7 @@ Done changeVehicle(Garage &garage, VehicleId vehicleId, std::optional<EngineId> 
 {
     if (Done may = writable(garage); !may)
         return may;
-    const auto known = vehicle(*garage.inside().database, vehicleId);
+    const auto known = vehicle(*garage.internals().database, vehicleId);
     if (!known)
         return tl::unexpected(known.error());
     const auto owner = checkedIf<CheckedVehicle>(!known->stand, [&] { return checkVehicle(text); });
@@ -129,7 +129,7 @@ Done changeVehicle(Garage &garage, VehicleId vehicleId, std::optional<EngineId> 
 
 Result<std::vector<VehicleRow>> vehicles(Garage &garage)
 {
-    Database &database = *garage.inside().database;
+    Database &database = *garage.internals().database;
     const auto moment = Snapshot::begin(database); // else an engine moved meanwhile would be in two vehicles, or in none
     if (!moment)
         return tl::unexpected(moment.error());

@@ -1,6 +1,6 @@
 #include <work/workshop.h>
 
-#include "inside.h"
+#include "internals.h"
 #include "tool_text.h"
 
 #include <store/things.h>
@@ -56,7 +56,7 @@ Result<PersonId> addPerson(Garage &garage, std::string_view initials, std::strin
 
 Result<std::vector<Person>> people(Garage &garage)
 {
-    return people(*garage.inside().database);
+    return people(*garage.internals().database);
 }
 
 Result<ToolId> addFeelerSet(Garage &garage, std::string_view name, std::string_view leaves, LengthUnit fieldUnit, DecimalMark mark)
@@ -102,7 +102,7 @@ Result<ToolId> addGauge(Garage &garage, const GaugeText &text, DecimalMark mark)
 
 Result<std::vector<Tool>> tools(Garage &garage)
 {
-    return tools(*garage.inside().database);
+    return tools(*garage.internals().database);
 }
 
 Done setDecisionRule(Garage &garage, DecisionRule rule)
@@ -122,7 +122,7 @@ Done setDecisionRule(Garage &garage, DecisionRule rule)
 
 Result<DecisionRule> decisionRule(Garage &garage)
 {
-    return decisionRule(*garage.inside().database);
+    return decisionRule(*garage.internals().database);
 }
 
 } // namespace asleft

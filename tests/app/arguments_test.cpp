@@ -1,7 +1,8 @@
 #include "garage_fixture.h"
 
-#include "arguments.h"
-#include "pictures.h"
+#include <pictures/pictures.h>
+#include <window/arguments.h>
+#include <window/page_picture.h>
 
 using namespace asleft;
 using Wish = Arguments::Wish;
@@ -21,7 +22,6 @@ private Q_SLOTS:
         row("asleft --new a.asleft", Wish::New);
         row("asleft --open a --picture bench out.png", Wish::Picture);
         row("asleft --open a --picture bench out.png --look dark --size 1920x1080", Wish::Picture);
-        row("asleft --open a --pictures folder", Wish::Pictures);
         row("asleft --help", Wish::Help);
         row("asleft --version", Wish::Version);
         row("asleft --nonsense", Wish::Refused);
@@ -45,11 +45,22 @@ private Q_SLOTS:
         QCOMPARE(arguments.refusal.isEmpty(), arguments.wish != Wish::Refused);
     }
 
-    void anUnknownScreenIsToldWhichThereAre()
+    void anUnknownPageIsToldWhichThereAre()
     {
         const Arguments arguments = readArguments(QStringLiteral("asleft --open a --picture moon out.png").split(QLatin1Char(' ')));
-        for (const QString &screen : pictureScreens())
-            QVERIFY(arguments.refusal.contains(screen));
+        for (const QString &page : pageNames())
+            QVERIFY(arguments.refusal.contains(page));
+    }
+
+    void everyPageIsDrawnAsItIs()
+    {
+        testing::Shop shop;
+        testing::addFour(*shop.garage);
+        for (const QString &page : pageNames()) {
+            const QString path = shop.folder.filePath(page + QStringLiteral(".png"));
+            QCOMPARE(drawPage(QString::fromStdString(shop.garage->path()), Look::Light, page, {1280, 800}, path), QString());
+            QCOMPARE(QImage(path).size(), QSize(1280, 800));
+        }
     }
 
     void everyScreenIsDrawn()

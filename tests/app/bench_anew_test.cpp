@@ -2,9 +2,9 @@
 
 using namespace asleft;
 using namespace asleft::testing;
-using Key = TightenSheet::Key;
+using Key = TightenPane::Key;
 
-/// What another seat, another revision or a last look changes about a joint on the Bench.
+/// What another computer, another revision or a last look changes about a joint on the Bench.
 class BenchAnewTest : public QObject {
     Q_OBJECT
 

@@ -2,7 +2,7 @@
 
 #include "bench_paper_driver.h"
 
-#include "bench/work_date.h"
+#include <bench/work_date.h>
 
 using namespace asleft;
 using namespace asleft::testing;
@@ -27,7 +27,7 @@ void BenchDraftTest::whoWhenAndHowTheEngineWas()
 {
     Paper paper;
     const auto tom = addPerson(*paper.shop.garage, "TB", {});
-    const PersonId here = *paper.page->book()->sitting().who;
+    const PersonId here = *paper.page->book()->session().who;
     QCoreApplication::processEvents();
     PaperTop *top = paper.sheet->top();
     click(top->whoKeys()->key(1));
@@ -44,8 +44,8 @@ void BenchDraftTest::whoWhenAndHowTheEngineWas()
     QCOMPARE(dayOf(found.at), QDate(2025, 9, 14));
     QCOMPARE(found.reading.condition, EngineCondition::Hot);
     // Whoever sits at the bench stays there.
-    QCOMPARE(paper.page->book()->sitting().who, std::optional(here));
-    QCOMPARE(paper.page->book()->sitting().condition, EngineCondition::Cold);
+    QCOMPARE(paper.page->book()->session().who, std::optional(here));
+    QCOMPARE(paper.page->book()->session().condition, EngineCondition::Cold);
 }
 
 void BenchDraftTest::badDatesAreRefused_data()
@@ -86,7 +86,7 @@ void BenchDraftTest::leavingAsksOnceAndKeepsADraft()
     QCOMPARE(paper.page->sheet(), paper.sheet);
     QVERIFY(paper.sheet->message()->sentence().contains(QStringLiteral("One box")));
     click(paper.sheet->backKey());
-    QCOMPARE(paper.page->sheet(), paper.page->valveSheet());
+    QCOMPARE(paper.page->sheet(), paper.page->valvePane());
     press(Qt::Key_B, Qt::ControlModifier);
     QCOMPARE(paper.page->sheet(), paper.sheet);
     QCOMPARE(paper.sheet->lines().front()->field(Phase::AsFound)->text(), QStringLiteral("28"));
@@ -98,15 +98,15 @@ void BenchDraftTest::leavingAsksOnceAndKeepsADraft()
     QCOMPARE(paper.page->sheet(), paper.sheet);
     QCOMPARE(paper.page->steps()->currentId(), std::optional(paper.valveStep().key()));
     clickRow(paper.page->steps(), first.key());
-    QCOMPARE(paper.page->sheet(), paper.page->stepSheet());
+    QCOMPARE(paper.page->sheet(), paper.page->stepPane());
     // Empty it is left without a word.
     paper.page->viewStep(paper.valveStep());
-    click(paper.page->valveSheet()->sheetKey());
+    click(paper.page->valvePane()->sheetKey());
     for (PaperLine *line : paper.sheet->lines())
         for (const Phase phase : {Phase::AsFound, Phase::AsLeft})
             line->field(phase)->clear();
     click(paper.sheet->backKey());
-    QCOMPARE(paper.page->sheet(), paper.page->valveSheet());
+    QCOMPARE(paper.page->sheet(), paper.page->valvePane());
 }
 
 void BenchDraftTest::anotherJobAsksBeforeTheDraftIsLost()
@@ -116,7 +116,7 @@ void BenchDraftTest::anotherJobAsksBeforeTheDraftIsLost()
     // Left already, which was asked about: that it would be lost is another question.
     click(paper.sheet->backKey());
     click(paper.sheet->backKey());
-    QCOMPARE(paper.page->sheet(), paper.page->valveSheet());
+    QCOMPARE(paper.page->sheet(), paper.page->valvePane());
     const auto first = *paper.page->job();
     const auto second = openJob(*paper.shop.garage, paper.made->vehicle, paper.made->engine, builtInSheets().front(), "Once more");
     paper.page->openJob(*second);
@@ -125,7 +125,7 @@ void BenchDraftTest::anotherJobAsksBeforeTheDraftIsLost()
     QVERIFY(paper.sheet->message()->sentence().contains(QStringLiteral("lost")));
     paper.page->openJob(*second);
     QCOMPARE(paper.page->job(), std::optional(*second));
-    QCOMPARE(paper.page->paperSheet()->draft(), 0);
+    QCOMPARE(paper.page->benchSheetPane()->draft(), 0);
 }
 
 void BenchDraftTest::anotherPlanKeepsWhatIsTyped()
@@ -145,7 +145,7 @@ void BenchDraftTest::theStepsLeadHereToo()
     Bench bench;
     bench.page->viewStep(bench.state().frame->job.steps.front().id);
     click(bench.page->stepsColumn()->typeKey());
-    QCOMPARE(bench.page->sheet(), bench.page->paperSheet());
+    QCOMPARE(bench.page->sheet(), bench.page->benchSheetPane());
 }
 
 void BenchDraftTest::theCrankIsAskedForAfterwards()
@@ -154,9 +154,9 @@ void BenchDraftTest::theCrankIsAskedForAfterwards()
     paper.typeAt("I1", Phase::AsLeft, QStringLiteral("30"));
     click(paper.sheet->logKey());
     QVERIFY(paper.point("I1").settled());
-    QVERIFY(!paper.page->book()->sitting().crankConfirmed);
+    QVERIFY(!paper.page->book()->session().crankConfirmed);
     paper.page->viewStep(paper.valveStep());
-    QCOMPARE(paper.page->sheet(), paper.page->crankSheet());
+    QCOMPARE(paper.page->sheet(), paper.page->crankPane());
 }
 
 APP_TEST(BenchDraftTest)

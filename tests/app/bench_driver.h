@@ -2,31 +2,31 @@
 
 #include "garage_fixture.h"
 
-#include "bench/bench_page.h"
-#include "bench/check_again_sheet.h"
-#include "bench/crank_sheet.h"
-#include "bench/head_view.h"
-#include "bench/open_column.h"
-#include "bench/paper_box.h"
-#include "bench/paper_line.h"
-#include "bench/paper_sheet.h"
-#include "bench/paper_top.h"
-#include "bench/plan_sheet.h"
-#include "bench/reading_bar.h"
-#include "bench/reading_edit.h"
-#include "bench/reason_line.h"
-#include "bench/sitting_sheet.h"
-#include "bench/step_sheet.h"
-#include "bench/steps_column.h"
-#include "bench/turn_sheet.h"
-#include "bench/valve_sheet.h"
-#include "parts/choice_keys.h"
-#include "parts/heading.h"
-#include "parts/key_button.h"
-#include "parts/message_line.h"
-#include "parts/notes.h"
-#include "parts/ruled_list.h"
-#include "parts/value_field.h"
+#include <bench/bench_page.h>
+#include <bench/check_again_pane.h>
+#include <bench/crank_pane.h>
+#include <drawn/head_view.h>
+#include <bench/open_column.h>
+#include <bench/paper_box.h>
+#include <bench/paper_line.h>
+#include <bench/bench_sheet_pane.h>
+#include <bench/paper_top.h>
+#include <bench/plan_pane.h>
+#include <bench/reading_bar.h>
+#include <parts/reading_edit.h>
+#include <parts/reason_line.h>
+#include <bench/session_pane.h>
+#include <bench/step_pane.h>
+#include <bench/steps_column.h>
+#include <bench/turn_pane.h>
+#include <bench/valve_pane.h>
+#include <parts/choice_keys.h>
+#include <parts/heading.h>
+#include <parts/key_button.h>
+#include <parts/message_line.h>
+#include <parts/notes.h>
+#include <parts/ruled_list.h>
+#include <parts/value_field.h>
 
 #include <shop/outlook.h>
 #include <work/jobs.h>
@@ -140,7 +140,7 @@ struct Bench {
         describe(engine);
         QVERIFY(addFeelerSet(*shop.garage, "bench set", "0.05-1.00 by 0.05 mm", LengthUnit::Millimetre));
         const auto job = openJob(*shop.garage, made->vehicle, made->engine, builtInSheets().front(), "Set the valves");
-        page = std::make_unique<BenchPage>(*shop.desk);
+        page = std::make_unique<BenchPage>(*shop.context);
         page->openJob(*job);
         present(*page);
         page->takeFocus();
@@ -155,10 +155,10 @@ struct Bench {
     void keepTimeBy(std::shared_ptr<const Clock> clock)
     {
         const std::string path = shop.garage->path();
-        shop.desk.reset();
+        shop.context.reset();
         shop.garage.reset();
         shop.garage = std::move(*Garage::open(path, {std::move(clock), std::make_shared<RandomUids>(), "seat"}));
-        shop.desk = std::make_unique<Desk>(*shop.garage, Look::Light);
+        shop.context = std::make_unique<AppContext>(*shop.garage, Look::Light);
     }
 
     void describe(const BenchEngine &engine)
@@ -188,17 +188,17 @@ struct Bench {
 
     [[nodiscard]] const JobState &state() const { return page->book()->state(); }
     [[nodiscard]] const PointState &point(const char *name) const { return state().point(pointNamed(*page->book(), name)); }
-    [[nodiscard]] QString inHand() const { return nameOf(*page->book(), page->valveSheet()->inHand()); }
-    [[nodiscard]] ReadingBar *bar() const { return page->valveSheet()->bar(); }
+    [[nodiscard]] QString inHand() const { return nameOf(*page->book(), page->valvePane()->inHand()); }
+    [[nodiscard]] ReadingBar *bar() const { return page->valvePane()->bar(); }
     [[nodiscard]] QString said() const { return bar()->message()->sentence(); }
-    void take(const char *name) const { page->valveSheet()->takeInHand(pointNamed(*page->book(), name)); }
+    void take(const char *name) const { page->valvePane()->takeInHand(pointNamed(*page->book(), name)); }
 
     /// Another tool in hand, as it is chosen when somebody takes over.
     void measureWith(ToolId tool) const
     {
-        click(page->stepsColumn()->sittingKey());
-        clickRow(page->sittingSheet()->tools(), tool.key());
-        click(page->sittingSheet()->beginKey());
+        click(page->stepsColumn()->sessionKey());
+        clickRow(page->sessionPane()->tools(), tool.key());
+        click(page->sessionPane()->beginKey());
         page->viewStep(valveStep());
     }
 
@@ -207,9 +207,9 @@ struct Bench {
     std::unique_ptr<BenchPage> page;
 };
 
-/// A second seat at the garage of a bench, with the same job open.
-struct OtherSeat {
-    explicit OtherSeat(const Bench &bench)
+/// A second computer at the garage of a bench, with the same job open.
+struct OtherStation {
+    explicit OtherStation(const Bench &bench)
         : garage(std::move(
               *Garage::open(bench.shop.garage->path(), {std::make_shared<SteppingClock>(), std::make_shared<RandomUids>(), "other seat"}))),
           book(std::move(*JobBook::open(*garage, *bench.page->job())))

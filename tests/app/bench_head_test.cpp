@@ -2,7 +2,7 @@
 
 #include "bench_driver.h"
 
-#include "bench/point_button.h"
+#include <drawn/point_button.h>
 
 #include <QSignalSpy>
 #include <QWheelEvent>
@@ -250,7 +250,7 @@ void BenchHeadTest::theKeysEnlargeAndShrink()
 void BenchHeadTest::theKeysOfTheBarEnlargeToo()
 {
     Bench bench;
-    const HeadView *head = bench.page->valveSheet()->head();
+    const HeadView *head = bench.page->valvePane()->head();
     QVERIFY(bench.bar()->edit()->hasFocus());
     // Where values are typed they belong to the value: no sign is lost. With Ctrl they belong to the head.
     type(QStringLiteral("-3"));

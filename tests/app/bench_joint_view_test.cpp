@@ -2,7 +2,7 @@
 
 #include "joint_shown.h"
 
-#include "parts/key_button.h"
+#include <parts/key_button.h>
 
 #include <QAccessible>
 #include <QSignalSpy>

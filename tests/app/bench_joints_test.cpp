@@ -5,7 +5,7 @@
 
 using namespace asleft;
 using namespace asleft::testing;
-using Key = TightenSheet::Key;
+using Key = TightenPane::Key;
 
 class BenchJointsTest : public QObject {
     Q_OBJECT
@@ -76,7 +76,7 @@ void BenchJointsTest::settledJointsGoOn()
     const Step *line = bench.state().frame->step(bench.line(StepKind::Tighten));
     QVERIFY(stepDone(bench.state(), *line));
     const auto acts = bench.acts();
-    QSignalSpy finished(&bench.sheet(), &JointSheet::finished);
+    QSignalSpy finished(&bench.sheet(), &JointPane::finished);
     press(Qt::Key_Return);
     QCOMPARE(finished.size(), 1);
     QCOMPARE(bench.acts(), acts);
@@ -321,13 +321,13 @@ void BenchJointsTest::whatMayOnlyBeReadSaysSo()
     const StepId line = bench.line(StepKind::Tighten);
     bench.page.reset();
     const ReadOnlyShop shop(bench.shop);
-    BenchPage page(*shop.desk);
+    BenchPage page(*shop.context);
     page.openJob(job);
     present(page);
     page.takeFocus();
     press(Qt::Key_Return);
     page.viewStep(line);
-    const TightenSheet &sheet = *page.tightenSheet();
+    const TightenPane &sheet = *page.tightenPane();
     QCOMPARE(page.sheet(), &sheet);
     for (const Key key : {Key::Done, Key::ByFeel, Key::WholePass, Key::TakeBack}) {
         QVERIFY(!sheet.key(key)->isEnabled());
@@ -336,7 +336,7 @@ void BenchJointsTest::whatMayOnlyBeReadSaysSo()
     // One can look at what it would be done with.
     QVERIFY(QApplication::focusWidget() && QApplication::focusWidget()->isVisible());
     click(sheet.key(Key::Wrench));
-    click(sheet.rigSheet()->useKey());
+    click(sheet.rigPane()->useKey());
     QCOMPARE(page.book()->state().acts.size(), std::size_t(3));
 }
 

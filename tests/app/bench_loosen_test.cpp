@@ -1,12 +1,12 @@
 #include "joint_driver.h"
 
-#include "bench/joint_sheet_top.h"
+#include <bench/joint_pane_top.h>
 
 #include <QSignalSpy>
 
 using namespace asleft;
 using namespace asleft::testing;
-using Key = LoosenSheet::Key;
+using Key = LoosenPane::Key;
 
 class BenchLoosenTest : public QObject {
     Q_OBJECT
@@ -194,7 +194,7 @@ void BenchLoosenTest::doneAsksWhileSomethingIsNotNoted()
     const auto acts = bench.acts();
     click(bench.key(Key::Done));
     QCOMPARE(bench.acts(), acts);
-    QSignalSpy finished(&bench.loosening(), &JointSheet::finished);
+    QSignalSpy finished(&bench.loosening(), &JointPane::finished);
     click(bench.key(Key::Done));
     QVERIFY(stepDone(bench.state(), *bench.state().frame->step(bench.line(StepKind::Loosen))));
     QCOMPARE(finished.size(), 1);
@@ -271,13 +271,13 @@ void BenchLoosenTest::whatMayOnlyBeReadSaysSo()
     const StepId line = bench.line(StepKind::Loosen);
     bench.page.reset();
     const ReadOnlyShop shop(bench.shop);
-    BenchPage page(*shop.desk);
+    BenchPage page(*shop.context);
     page.openJob(job);
     present(page);
     page.takeFocus();
     press(Qt::Key_Return);
     page.viewStep(line);
-    const LoosenSheet &sheet = *page.loosenSheet();
+    const LoosenPane &sheet = *page.loosenPane();
     QCOMPARE(page.sheet(), &sheet);
     QVERIFY(sheet.bar()->edit()->isReadOnly());
     for (const Key key : {Key::Loose, Key::Out, Key::RestOut, Key::Done})

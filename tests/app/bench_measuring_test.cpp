@@ -2,8 +2,8 @@
 
 #include "bench_driver.h"
 
-#include "bench/scale_view.h"
-#include "parts/choice_keys.h"
+#include <drawn/scale_view.h>
+#include <parts/choice_keys.h>
 
 using namespace asleft;
 using namespace asleft::testing;

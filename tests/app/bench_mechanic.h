@@ -3,14 +3,14 @@
 #include "bench_driver.h"
 #include "joint_hands.h"
 
-#include "bench/bar_view.h"
-#include "bench/point_button.h"
-#include "pages/job_sheet.h"
-#include "pages/jobs_page.h"
-#include "pages/new_job_form.h"
-#include "pages/vehicles_model.h"
-#include "pages/vehicles_page.h"
-#include "window.h"
+#include <bench/bar_view.h>
+#include <drawn/point_button.h>
+#include <pages/job_view.h>
+#include <pages/jobs_page.h>
+#include <forms/new_job_form.h>
+#include <parts/vehicles_model.h>
+#include <pages/vehicles_page.h>
+#include <window/window.h>
 
 #include <measure/format.h>
 
@@ -31,8 +31,8 @@ public:
         if (!opened)
             qFatal("the garage did not open");
         m_garage = std::move(*opened);
-        m_desk = std::make_unique<Desk>(*m_garage, Look::Light);
-        m_window = std::make_unique<Window>(*m_desk);
+        m_context = std::make_unique<AppContext>(*m_garage, Look::Light);
+        m_window = std::make_unique<Window>(*m_context);
         present(*m_window);
     }
 
@@ -47,9 +47,9 @@ public:
             openFromJobs(*unfinished);
         else
             beginNewJob();
-        QCOMPARE(m_window->place(), Place::Bench);
+        QCOMPARE(m_window->page(), Page::Bench);
         QCOMPARE(state().frame->engine.id, m_engine);
-        QCOMPARE(bench().sheet(), bench().sittingSheet());
+        QCOMPARE(bench().sheet(), bench().sessionPane());
         sit();
     }
 
@@ -98,20 +98,20 @@ private:
 
     void openFromJobs(JobId job) const
     {
-        click(m_window->places()->tab(Place::Jobs));
+        click(m_window->tabs()->tab(Page::Jobs));
         clickRow(m_window->jobsPage()->list(), job.key());
         click(m_window->jobsPage()->sheet()->benchKey());
     }
 
     void beginNewJob() const
     {
-        click(m_window->places()->tab(Place::Vehicles));
+        click(m_window->tabs()->tab(Page::Vehicles));
         const VehicleRow *row = m_window->vehicles().withEngine(m_engine);
         QVERIFY(row);
         clickRow(m_window->vehiclesPage()->list(), idOf(*row));
         click(buttonNamed(*m_window->vehiclesPage(), QStringLiteral("New job")));
         click(buttonNamed(*m_window->jobsPage(), QStringLiteral("Open the job")));
-        if (m_window->place() == Place::Jobs)
+        if (m_window->page() == Page::Jobs)
             click(m_window->jobsPage()->sheet()->benchKey());
     }
 
@@ -124,27 +124,27 @@ private:
             const bool fits = bands && !tool.leaves.empty() && systemOf(tool.leaves.front().unit) == systemOf(bands->first.unit);
             if (!fits)
                 continue;
-            clickRow(bench().sittingSheet()->tools(), tool.id.key());
+            clickRow(bench().sessionPane()->tools(), tool.id.key());
             break;
         }
-        click(bench().sittingSheet()->beginKey());
-        QVERIFY(bench().sheet() != bench().sittingSheet());
+        click(bench().sessionPane()->beginKey());
+        QVERIFY(bench().sheet() != bench().sessionPane());
     }
 
     void work()
     {
         QWidget *sheet = bench().sheet();
-        if (sheet == bench().stepSheet())
+        if (sheet == bench().stepPane())
             doStep();
-        else if (sheet == bench().crankSheet())
+        else if (sheet == bench().crankPane())
             confirmCrank();
-        else if (sheet == bench().turnSheet())
+        else if (sheet == bench().turnPane())
             turn();
-        else if (sheet == bench().valveSheet())
+        else if (sheet == bench().valvePane())
             setValves();
-        else if (sheet == bench().loosenSheet())
+        else if (sheet == bench().loosenPane())
             loosenOn(bench());
-        else if (sheet == bench().tightenSheet())
+        else if (sheet == bench().tightenPane())
             tightenOn(bench());
         else
             QFAIL("no sheet to work on");
@@ -158,21 +158,21 @@ private:
         }
         const auto acts = state().acts.size();
         press(Qt::Key_Return);
-        QVERIFY2(state().acts.size() == acts + 1, qPrintable(readable(*bench().stepSheet())));
+        QVERIFY2(state().acts.size() == acts + 1, qPrintable(readable(*bench().stepPane())));
     }
 
     void confirmCrank() const
     {
         // Where nothing is proposed the first place is chosen.
-        if (!bench().crankSheet()->standsKey()->isEnabled())
+        if (!bench().crankPane()->standsKey()->isEnabled())
             press(Qt::Key_Return);
         press(Qt::Key_Return);
-        QCOMPARE(bench().sheet(), bench().valveSheet());
+        QCOMPARE(bench().sheet(), bench().valvePane());
     }
 
     void turn() const
     {
-        const TurnSheet *sheet = bench().turnSheet();
+        const TurnPane *sheet = bench().turnPane();
         if (sheet->readKey()->isVisible())
             click(sheet->readKey());
         click(sheet->turnedKey());
@@ -181,7 +181,7 @@ private:
             m_clock->forward(std::chrono::hours(1));
             click(sheet->turnedKey());
         }
-        QCOMPARE(bench().sheet(), bench().valveSheet());
+        QCOMPARE(bench().sheet(), bench().valvePane());
         QVERIFY(planPositionHere(state()));
     }
 
@@ -191,23 +191,23 @@ private:
             typeSheet();
             return;
         }
-        if (m_allHere && bench().valveSheet()->allHereKey()->isEnabled()) {
+        if (m_allHere && bench().valvePane()->allHereKey()->isEnabled()) {
             m_allHere = false;
-            click(bench().valveSheet()->allHereKey());
-            click(bench().valveSheet()->allHereKey());
+            click(bench().valvePane()->allHereKey());
+            click(bench().valvePane()->allHereKey());
             m_used.insert(int(Way::AllHere));
             return;
         }
-        if (!bench().valveSheet()->inHand() && nextAct(state()).kind == NextAct::Kind::NothingOpen) {
+        if (!bench().valvePane()->inHand() && nextAct(state()).kind == NextAct::Kind::NothingOpen) {
             measureWhatWasFelt();
             return;
         }
-        if (!bench().valveSheet()->inHand()) {
+        if (!bench().valvePane()->inHand()) {
             m_clock->forward(std::chrono::hours(1));
             press(Qt::Key_Return);
             return;
         }
-        setPoint(*bench().valveSheet()->inHand());
+        setPoint(*bench().valvePane()->inHand());
     }
 
     /// One act at the point in hand, another way each time.
@@ -222,12 +222,12 @@ private:
             feel(point);
         else
             leave(point, now);
-        QVERIFY2(state().acts.size() > acts, qPrintable(bench().valveSheet()->bar()->message()->sentence()));
+        QVERIFY2(state().acts.size() > acts, qPrintable(bench().valvePane()->bar()->message()->sentence()));
     }
 
     void setTurns(const PointState &now)
     {
-        const SpecBand<Angle> &asked = *turnsOf(*state().frame, *bench().valveSheet()->inHand());
+        const SpecBand<Angle> &asked = *turnsOf(*state().frame, *bench().valvePane()->inHand());
         if (now.stage != PointStage::NutOpen && m_count++ % 3 == 0) {
             press(Qt::Key_N);
             return;
@@ -315,11 +315,11 @@ private:
             return;
         }
         clickRow(bench().openColumn()->list(Gate::HandOver), byFeel->id);
-        if (bench().sheet() == bench().tightenSheet()) {
+        if (bench().sheet() == bench().tightenPane()) {
             acceptFeel(bench());
             return;
         }
-        const auto point = bench().valveSheet()->inHand();
+        const auto point = bench().valvePane()->inHand();
         QVERIFY(point && state().point(*point).left->verdict == Verdict::ByFeel);
         const auto acts = state().acts.size();
         logTyped(digitsOf(*point, 0));
@@ -338,7 +338,7 @@ private:
             return std::ranges::count(position.points, adjuster, &PlanPoint::adjuster) > 0;
         };
         const auto position = std::ranges::find_if(positions, sets);
-        clickRow(bench().turnSheet()->positions(), position - positions.begin());
+        clickRow(bench().turnPane()->positions(), position - positions.begin());
         turn();
     }
 
@@ -347,7 +347,7 @@ private:
     {
         m_onPaper = false;
         press(Qt::Key_B, Qt::ControlModifier);
-        const PaperSheet *sheet = bench().paperSheet();
+        const BenchSheetPane *sheet = bench().benchSheetPane();
         QCOMPARE(bench().sheet(), sheet);
         sheet->lines().front()->field(Phase::AsFound)->setFocus();
         for (PaperLine *line : sheet->lines()) {
@@ -370,7 +370,7 @@ private:
     QSet<int> &m_used;
     std::shared_ptr<HandClock> m_clock;
     std::unique_ptr<Garage> m_garage;
-    std::unique_ptr<Desk> m_desk;
+    std::unique_ptr<AppContext> m_context;
     std::unique_ptr<Window> m_window;
     int m_count = 0;
     bool m_allHere = false;

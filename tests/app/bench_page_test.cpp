@@ -1,6 +1,6 @@
 #include "bench_driver.h"
 
-#include "bench/point_button.h"
+#include <drawn/point_button.h>
 
 using namespace asleft;
 using namespace asleft::testing;
@@ -37,7 +37,7 @@ void BenchPageTest::outOfPlaceAsksOnce()
     QCOMPARE(bench.state().acts.size(), acts);
     QVERIFY(bench.said().contains(QStringLiteral("off its seat")));
     press(Qt::Key_Return);
-    QVERIFY(bench.point("I3").found->reading.outOfPlace);
+    QVERIFY(bench.point("I3").found->reading.outOfPosition);
     QVERIFY(!bench.point("I1").found);
 }
 
@@ -72,10 +72,10 @@ void BenchPageTest::allOfAPositionIsOneAct()
 {
     Bench bench;
     const auto acts = bench.state().acts.size();
-    click(bench.page->valveSheet()->allHereKey());
+    click(bench.page->valvePane()->allHereKey());
     QCOMPARE(bench.state().acts.size(), acts);
     QVERIFY(!bench.said().isEmpty());
-    click(bench.page->valveSheet()->allHereKey());
+    click(bench.page->valvePane()->allHereKey());
     QCOMPARE(bench.state().acts.size(), acts + 1);
     // Inline 4, 1-3-4-2, no. 1 on compression: IN 1 2, EX 1 3 (TM 5-3895-383-24 p 6-60).
     for (const char *set : {"I1", "I2", "E1", "E3"})
@@ -93,13 +93,13 @@ void BenchPageTest::whatWorkMovedIsCheckedAgain()
     QVERIFY(bench.point("I1").settled());
     // At a point that is not left the others can be sent all the same.
     press(Qt::Key_C);
-    CheckAgainSheet *sheet = bench.page->checkAgainSheet();
+    CheckAgainPane *sheet = bench.page->checkAgainPane();
     QCOMPARE(bench.page->sheet(), sheet);
-    QVERIFY(!sheet->reach()->key(int(CheckAgainSheet::Reach::ThisPoint))->isEnabled());
+    QVERIFY(!sheet->reach()->key(int(CheckAgainPane::Reach::ThisPoint))->isEnabled());
     clickRow(sheet->causes(), qint64(Disturbance::RockersTightened));
-    QCOMPARE(sheet->reach()->choice(), int(CheckAgainSheet::Reach::Bank));
+    QCOMPARE(sheet->reach()->choice(), int(CheckAgainPane::Reach::Bank));
     click(sheet->logKey());
-    QCOMPARE(bench.page->sheet(), bench.page->valveSheet());
+    QCOMPARE(bench.page->sheet(), bench.page->valvePane());
     QCOMPARE(bench.point("I1").stage, PointStage::CheckAgain);
     QCOMPARE(bench.point("I1").disturbance, std::optional(Disturbance::RockersTightened));
     QCOMPARE(bench.point("E1").stage, PointStage::Untouched);
@@ -125,8 +125,8 @@ void BenchPageTest::clicksTakeAPointInHand()
     Bench bench;
     const auto &points = bench.state().frame->engine.points;
     for (std::size_t i = 0; i < points.size(); ++i) {
-        QTest::mouseClick(bench.page->valveSheet()->head()->button(qsizetype(i)), Qt::LeftButton);
-        QCOMPARE(bench.page->valveSheet()->inHand(), std::optional(points[i].id));
+        QTest::mouseClick(bench.page->valvePane()->head()->button(qsizetype(i)), Qt::LeftButton);
+        QCOMPARE(bench.page->valvePane()->inHand(), std::optional(points[i].id));
         QCOMPARE(QApplication::focusWidget(), static_cast<QWidget *>(bench.bar()->edit()));
     }
 }
@@ -136,29 +136,29 @@ void BenchPageTest::unknownIsAnAnswer()
     Bench bench;
     press(Qt::Key_Z, Qt::ControlModifier);
     // The crank's place taken back is asked for again at once.
-    QCOMPARE(bench.page->sheet(), bench.page->crankSheet());
-    click(bench.page->crankSheet()->unknownKey());
+    QCOMPARE(bench.page->sheet(), bench.page->crankPane());
+    click(bench.page->crankPane()->unknownKey());
     QVERIFY(bench.state().crank && !bench.state().crank->crank);
-    QCOMPARE(bench.page->sheet(), bench.page->valveSheet());
-    QVERIFY(readable(*bench.page->valveSheet()).contains(QStringLiteral("unknown"), Qt::CaseInsensitive));
+    QCOMPARE(bench.page->sheet(), bench.page->valvePane());
+    QVERIFY(readable(*bench.page->valvePane()).contains(QStringLiteral("unknown"), Qt::CaseInsensitive));
     QCOMPARE(nextValveAct(bench.state()).kind, NextAct::Kind::ConfirmCrank);
     press(Qt::Key_Return);
-    QCOMPARE(bench.page->sheet(), bench.page->crankSheet());
+    QCOMPARE(bench.page->sheet(), bench.page->crankPane());
 }
 
 void BenchPageTest::anotherPlanIsChosen()
 {
     Bench bench;
-    click(bench.page->valveSheet()->planKey());
-    QCOMPARE(bench.page->sheet(), bench.page->planSheet());
-    PlanSheet *sheet = bench.page->planSheet();
+    click(bench.page->valvePane()->planKey());
+    QCOMPARE(bench.page->sheet(), bench.page->planPane());
+    PlanPane *sheet = bench.page->planPane();
     QCOMPARE(sheet->ways()->currentId(), std::optional(qint64(PlanWay::TwoPositions)));
     QVERIFY(!sheet->workKey()->isEnabled());
     clickRow(sheet->ways(), qint64(PlanWay::EachOnCompression));
     click(sheet->workKey());
-    QCOMPARE(bench.page->sheet(), bench.page->valveSheet());
+    QCOMPARE(bench.page->sheet(), bench.page->valvePane());
     QCOMPARE(bench.state().plan->positions.size(), std::size_t(4));
-    QVERIFY(readable(*bench.page->valveSheet()).contains(QStringLiteral("IN 1 EX 1")));
+    QVERIFY(readable(*bench.page->valvePane()).contains(QStringLiteral("IN 1 EX 1")));
 }
 
 void BenchPageTest::openItemsLeadToTheirPoint()
@@ -177,7 +177,7 @@ void BenchPageTest::whatAnotherSeatDoesArrives()
 {
     Bench bench;
     type(QStringLiteral("2"));
-    const OtherSeat other(bench);
+    const OtherStation other(bench);
     QVERIFY(other.book->openNut(pointNamed(*other.book, "I2")));
     QTRY_COMPARE(bench.point("I2").stage, PointStage::NutOpen);
     QCOMPARE(bench.page->openColumn()->rows(Gate::TurningTheCrank)->rows().size(), 2);
@@ -197,7 +197,7 @@ void BenchPageTest::firstStartAsksWhileSomethingIsOpen()
     bench.page->viewStep(firstStart->id);
     press(Qt::Key_Return);
     QVERIFY(!stepDone(bench.state(), *firstStart));
-    QVERIFY(readable(*bench.page->stepSheet()).contains(QStringLiteral("points not left")));
+    QVERIFY(readable(*bench.page->stepPane()).contains(QStringLiteral("points not left")));
     press(Qt::Key_Return);
     QVERIFY(stepDone(bench.state(), *firstStart));
 }
@@ -206,13 +206,13 @@ void BenchPageTest::somebodyElseTakesOver()
 {
     Bench bench;
     click(buttonNamed(*bench.page, QStringLiteral("Who, tools")));
-    QCOMPARE(bench.page->sheet(), bench.page->sittingSheet());
-    QTest::mouseClick(bench.page->sittingSheet()->initials()->edit(), Qt::LeftButton);
+    QCOMPARE(bench.page->sheet(), bench.page->sessionPane());
+    QTest::mouseClick(bench.page->sessionPane()->initials()->edit(), Qt::LeftButton);
     type(QStringLiteral("TB"));
     press(Qt::Key_Return);
     bench.page->viewStep(bench.valveStep());
-    // The crank was confirmed in this sitting already.
-    QCOMPARE(bench.page->sheet(), bench.page->valveSheet());
+    // The crank was confirmed in this session already.
+    QCOMPARE(bench.page->sheet(), bench.page->valvePane());
     logTyped(QStringLiteral("28"));
     QCOMPARE(bench.state().frame->person(bench.point("I1").found->who)->initials, std::string("TB"));
 }
@@ -235,11 +235,11 @@ void BenchPageTest::everythingHasANameAndIsLargeEnough()
     int seen = 0;
     press(Qt::Key_S);
     const std::vector<std::function<void()>> ways{[] {},
-                                                  [&] { click(bench.page->valveSheet()->planKey()); },
+                                                  [&] { click(bench.page->valvePane()->planKey()); },
                                                   [&] { press(Qt::Key_C); },
-                                                  [&] { click(bench.page->valveSheet()->sheetKey()); },
+                                                  [&] { click(bench.page->valvePane()->sheetKey()); },
                                                   [&] { bench.page->turnCrank(); },
-                                                  [&] { click(bench.page->stepsColumn()->sittingKey()); }};
+                                                  [&] { click(bench.page->stepsColumn()->sessionKey()); }};
     for (const auto &go : ways) {
         bench.page->viewStep(bench.valveStep());
         go();
@@ -262,7 +262,7 @@ void BenchPageTest::anOpenJobIsLeftAsItIs()
     Bench bench;
     type(QStringLiteral("2"));
     bench.page->openJob(*bench.page->job());
-    QCOMPARE(bench.page->sheet(), bench.page->valveSheet());
+    QCOMPARE(bench.page->sheet(), bench.page->valvePane());
     QCOMPARE(bench.bar()->edit()->text(), QStringLiteral("2"));
 }
 

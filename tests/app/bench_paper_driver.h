@@ -30,8 +30,8 @@ inline BenchEngine bridged()
 struct Paper : Bench {
     explicit Paper(const BenchEngine &engine = four(), std::shared_ptr<const Clock> clock = nullptr) : Bench(engine, std::move(clock))
     {
-        click(page->valveSheet()->sheetKey());
-        sheet = page->paperSheet();
+        click(page->valvePane()->sheetKey());
+        sheet = page->benchSheetPane();
     }
 
     [[nodiscard]] PaperLine *line(const char *point) const
@@ -58,7 +58,7 @@ struct Paper : Bench {
         return names;
     }
 
-    PaperSheet *sheet = nullptr;
+    BenchSheetPane *sheet = nullptr;
 };
 
 } // namespace asleft::testing

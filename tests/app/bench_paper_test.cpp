@@ -70,7 +70,7 @@ void BenchPaperTest::twentyFourPointsByDigitsAndEnterAlone()
         QVERIFY(paper.state().point(point.id).settled());
         QCOMPARE(paper.state().point(point.id).found->verdict, Verdict::High);
         QCOMPARE(paper.state().point(point.id).left->reading.value->value, micrometres(intake ? 300 : 410));
-        QVERIFY(!paper.state().point(point.id).left->reading.outOfPlace);
+        QVERIFY(!paper.state().point(point.id).left->reading.outOfPosition);
     }
     QCOMPARE(paper.sheet->draft(), 0);
 }

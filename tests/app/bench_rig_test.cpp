@@ -6,7 +6,7 @@
 
 using namespace asleft;
 using namespace asleft::testing;
-using Key = TightenSheet::Key;
+using Key = TightenPane::Key;
 
 /// The wrench, the adapter and what is read on a joint on the Bench.
 class BenchRigTest : public QObject {
@@ -79,7 +79,7 @@ void BenchRigTest::anAdapterAcrossChangesNothing()
     JointBench bench(row());
     click(bench.key(Key::Wrench));
     clickRow(bench.rig().adapters(), bench.foot->key());
-    click(bench.rig().way()->key(int(TightenRigSheet::Way::Across)));
+    click(bench.rig().way()->key(int(RigPane::Way::Across)));
     click(bench.rig().useKey());
     QCOMPARE(bench.large_(), QStringLiteral("Set to 32 N·m"));
     const int first = bench.inHand();
@@ -98,7 +98,7 @@ void BenchRigTest::aTypedLengthAndAngle()
     clickRow(bench.rig().adapters(), lines.back().id);
     bench.rig().length()->edit()->setFocus();
     type(QStringLiteral("60 mm"));
-    click(bench.rig().way()->key(int(TightenRigSheet::Way::Other)));
+    click(bench.rig().way()->key(int(RigPane::Way::Other)));
     bench.rig().angle()->edit()->setFocus();
     type(QStringLiteral("45"));
     press(Qt::Key_Return);
@@ -127,7 +127,7 @@ void BenchRigTest::whatCannotBeTypedIsRefused()
     press(Qt::Key_W);
     const auto &lines = static_cast<RuledRows *>(bench.rig().adapters()->model())->rows();
     clickRow(bench.rig().adapters(), lines.back().id);
-    click(bench.rig().way()->key(int(TightenRigSheet::Way::Other)));
+    click(bench.rig().way()->key(int(RigPane::Way::Other)));
     bench.rig().length()->setText(length);
     bench.rig().angle()->setText(angle);
     click(bench.rig().useKey());
@@ -229,7 +229,7 @@ void BenchRigTest::aReadingOutsideIsTightenedAgainOrAccepted()
     type(QStringLiteral("the manual allows 38"));
     press(Qt::Key_Return);
     QCOMPARE(bench.fastener(first).torqueAccepted, std::optional<std::string>("the manual allows 38"));
-    QSignalSpy finished(&bench.sheet(), &JointSheet::finished);
+    QSignalSpy finished(&bench.sheet(), &JointPane::finished);
     press(Qt::Key_Return);
     QCOMPARE(finished.size(), 1);
 }
@@ -316,7 +316,7 @@ void BenchRigTest::itFitsANarrowWindow()
             go();
             QCoreApplication::processEvents();
             QCOMPARE(bench.page->size(), QSize(1024, 640));
-            const auto *shown = qobject_cast<JointSheet *>(bench.page->sheet());
+            const auto *shown = qobject_cast<JointPane *>(bench.page->sheet());
             for (const KeyButton *key : shown->bar()->keys())
                 QVERIFY2(!key->isVisible() || key->visibleRegion().boundingRect().size() == key->sizeHint(), qPrintable(key->text()));
         }

@@ -2,8 +2,8 @@
 
 #include "bench_driver.h"
 
-#include "screens.h"
-#include "window.h"
+#include <pictures/screens.h>
+#include <window/window.h>
 
 using namespace asleft;
 using namespace asleft::testing;
@@ -39,9 +39,9 @@ const Screen &BenchScreensTest::named(const QString &name)
 
 void BenchScreensTest::show(Shop &shop, const QString &name)
 {
-    Window window(*shop.desk);
+    Window window(*shop.context);
     present(window);
-    window.goTo(named(name).place);
+    window.goTo(named(name).page);
     if (named(name).prepare)
         named(name).prepare(window);
     QCoreApplication::processEvents();

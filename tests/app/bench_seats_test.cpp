@@ -1,4 +1,4 @@
-// Two seats at one point, and a garage that may only be read.
+// Two computers at one point, and a garage that may only be read.
 
 #include "bench_driver.h"
 
@@ -7,7 +7,7 @@
 using namespace asleft;
 using namespace asleft::testing;
 
-class BenchSeatsTest : public QObject {
+class BenchStationsTest : public QObject {
     Q_OBJECT
 
 private Q_SLOTS:
@@ -24,10 +24,10 @@ private Q_SLOTS:
     void nothingWritesInAReadOnlyGarage();
 };
 
-void BenchSeatsTest::anActOnThePointInHandIsSaid()
+void BenchStationsTest::anActOnThePointInHandIsSaid()
 {
     Bench bench;
-    const OtherSeat other(bench);
+    const OtherStation other(bench);
     const auto looks = bench.page->findChildren<QTimer *>(Qt::FindDirectChildrenOnly);
     QVERIFY2(std::any_of(looks.begin(), looks.end(), [](const QTimer *timer) { return timer->isActive() && timer->interval() <= 1000; }),
              "it is looked for within a second");
@@ -41,10 +41,10 @@ void BenchSeatsTest::anActOnThePointInHandIsSaid()
     QCOMPARE(bench.inHand(), QStringLiteral("E1"));
 }
 
-void BenchSeatsTest::whatIsBeingTypedStaysAndAsksOnce()
+void BenchStationsTest::whatIsBeingTypedStaysAndAsksOnce()
 {
     Bench bench;
-    const OtherSeat other(bench);
+    const OtherStation other(bench);
     type(QStringLiteral("2"));
     other.left("I1", "0.30");
     QTRY_VERIFY(bench.point("I1").settled());
@@ -61,10 +61,10 @@ void BenchSeatsTest::whatIsBeingTypedStaysAndAsksOnce()
     QCOMPARE(bench.point("I1").left->reading.value->value, micrometres(300));
 }
 
-void BenchSeatsTest::aSentenceFromOutsideStandsWhileOneTypes()
+void BenchStationsTest::aSentenceFromOutsideStandsWhileOneTypes()
 {
     Bench bench;
-    const OtherSeat other(bench);
+    const OtherStation other(bench);
     other.left("I1", "0.30");
     QTRY_VERIFY(!bench.said().isEmpty());
     type(QStringLiteral("29"));
@@ -75,10 +75,10 @@ void BenchSeatsTest::aSentenceFromOutsideStandsWhileOneTypes()
     QCOMPARE(bench.point("I1").left->reading.value->value, micrometres(290));
 }
 
-void BenchSeatsTest::anotherPointsNewsDisturbNothing()
+void BenchStationsTest::anotherPointsNewsDisturbNothing()
 {
     Bench bench;
-    const OtherSeat other(bench);
+    const OtherStation other(bench);
     logTyped(QStringLiteral("28"));
     const QString said = bench.said();
     other.left("E3", "0.40");
@@ -87,10 +87,10 @@ void BenchSeatsTest::anotherPointsNewsDisturbNothing()
     QCOMPARE(bench.inHand(), QStringLiteral("E1"));
 }
 
-void BenchSeatsTest::takingBackIsSaidToo()
+void BenchStationsTest::takingBackIsSaidToo()
 {
     Bench bench;
-    const OtherSeat other(bench);
+    const OtherStation other(bench);
     other.left("I1", "0.30");
     QTRY_VERIFY(bench.point("I1").settled());
     bench.take("I1");
@@ -100,10 +100,10 @@ void BenchSeatsTest::takingBackIsSaidToo()
     QCOMPARE(bench.point("I1").stage, PointStage::Untouched);
 }
 
-void BenchSeatsTest::aQuestionAskedBeforeIsVoid()
+void BenchStationsTest::aQuestionAskedBeforeIsVoid()
 {
     Bench bench;
-    const OtherSeat other(bench);
+    const OtherStation other(bench);
     logTyped(QStringLiteral("280"));
     QVERIFY(bench.said().contains(QStringLiteral("far")));
     other.left("I1", "0.30");
@@ -115,10 +115,10 @@ void BenchSeatsTest::aQuestionAskedBeforeIsVoid()
     QCOMPARE(bench.point("I1").found->reading.value->value, micrometres(2800));
 }
 
-void BenchSeatsTest::pointsSetByTwoAreOpen()
+void BenchStationsTest::pointsSetByTwoAreOpen()
 {
     Bench bench;
-    const OtherSeat other(bench);
+    const OtherStation other(bench);
     bench.take("I2");
     press(Qt::Key_S);
     other.left("I2", "0.31");
@@ -137,46 +137,46 @@ void BenchSeatsTest::pointsSetByTwoAreOpen()
     QVERIFY(bench.point("I2").settled());
 }
 
-void BenchSeatsTest::whoComesSecondIsTold()
+void BenchStationsTest::whoComesSecondIsTold()
 {
     Bench bench;
-    const OtherSeat other(bench);
-    // Both at once: theirs is on the file before this seat has looked.
+    const OtherStation other(bench);
+    // Both at once: theirs is on the file before this computer has looked.
     other.left("I1", "0.30");
     press(Qt::Key_S);
     QVERIFY(bench.point("I1").leftByTwo);
     QVERIFY2(bench.said().contains(QStringLiteral("TB")), qPrintable(bench.said()));
 }
 
-void BenchSeatsTest::aReadOnlyGarageIsLookedAt()
+void BenchStationsTest::aReadOnlyGarageIsLookedAt()
 {
     Bench bench;
     logTyped(QStringLiteral("28"));
     const JobId job = *bench.page->job();
     bench.page.reset();
     ReadOnlyShop reading(bench.shop);
-    BenchPage page(*reading.desk);
+    BenchPage page(*reading.context);
     page.openJob(job);
     present(page);
     page.takeFocus();
-    QCOMPARE(page.sheet(), page.sittingSheet());
-    QVERIFY(!page.sittingSheet()->initials());
-    QVERIFY(readable(*page.sittingSheet()).contains(QStringLiteral("Intake 1"), Qt::CaseInsensitive) ||
-            readable(*page.sittingSheet()).contains(QStringLiteral("exhaust 1"), Qt::CaseInsensitive));
+    QCOMPARE(page.sheet(), page.sessionPane());
+    QVERIFY(!page.sessionPane()->initials());
+    QVERIFY(readable(*page.sessionPane()).contains(QStringLiteral("Intake 1"), Qt::CaseInsensitive) ||
+            readable(*page.sessionPane()).contains(QStringLiteral("exhaust 1"), Qt::CaseInsensitive));
     press(Qt::Key_Return);
     page.viewStep(page.book()->state().frame->job.steps[2].id);
-    QCOMPARE(page.sheet(), page.valveSheet());
+    QCOMPARE(page.sheet(), page.valvePane());
     // Points are walked through and told of.
-    page.valveSheet()->takeInHand(pointNamed(*page.book(), "I1"));
-    QVERIFY(page.valveSheet()->bar()->now()->text().contains(QStringLiteral("Intake 1")));
+    page.valvePane()->takeInHand(pointNamed(*page.book(), "I1"));
+    QVERIFY(page.valvePane()->bar()->now()->text().contains(QStringLiteral("Intake 1")));
     press(Qt::Key_Right);
-    QVERIFY(nameOf(*page.book(), page.valveSheet()->inHand()) != QStringLiteral("I1"));
-    click(page.valveSheet()->planKey());
-    QCOMPARE(page.sheet(), page.planSheet());
-    QVERIFY(!page.planSheet()->workKey()->isEnabled());
+    QVERIFY(nameOf(*page.book(), page.valvePane()->inHand()) != QStringLiteral("I1"));
+    click(page.valvePane()->planKey());
+    QCOMPARE(page.sheet(), page.planPane());
+    QVERIFY(!page.planPane()->workKey()->isEnabled());
 }
 
-void BenchSeatsTest::nothingWritesInAReadOnlyGarage()
+void BenchStationsTest::nothingWritesInAReadOnlyGarage()
 {
     Bench bench;
     press(Qt::Key_S);
@@ -185,15 +185,15 @@ void BenchSeatsTest::nothingWritesInAReadOnlyGarage()
     bench.page.reset();
     ReadOnlyShop reading(bench.shop);
     QVERIFY(reading.garage->readOnly());
-    BenchPage page(*reading.desk);
+    BenchPage page(*reading.context);
     page.openJob(job);
     present(page);
     page.takeFocus();
     press(Qt::Key_Return);
     page.viewStep(page.book()->state().frame->job.steps[2].id);
-    ValveSheet *valves = page.valveSheet();
+    ValvePane *valves = page.valvePane();
     for (const KeyButton *key : {valves->turnKey(), valves->allHereKey(), valves->sheetKey(), valves->undoKey(),
-                                 page.stepsColumn()->sittingKey(), page.stepsColumn()->typeKey()})
+                                 page.stepsColumn()->sessionKey(), page.stepsColumn()->typeKey()})
         QVERIFY2(!key->isEnabled(), qPrintable(key->text()));
     for (const KeyButton *key : valves->bar()->keys())
         QVERIFY2(!key->isEnabled(), qPrintable(key->accessibleName()));
@@ -207,10 +207,10 @@ void BenchSeatsTest::nothingWritesInAReadOnlyGarage()
     QCOMPARE(page.sheet(), valves);
     QVERIFY(valves->bar()->edit()->text().isEmpty());
     page.viewStep(page.book()->state().frame->job.steps.front().id);
-    QVERIFY(!page.stepSheet()->doneKey()->isEnabled());
+    QVERIFY(!page.stepPane()->doneKey()->isEnabled());
     QVERIFY(page.book()->catchUp());
     QCOMPARE(page.book()->state().acts.size(), acts);
 }
 
-APP_TEST(BenchSeatsTest)
+APP_TEST(BenchStationsTest)
 #include "bench_seats_test.moc"

@@ -2,7 +2,7 @@
 
 #include "bench_driver.h"
 
-#include "sheet_saving.h"
+#include <parts/bench_sheet_saving.h>
 
 #include <QFileDialog>
 
@@ -12,10 +12,10 @@ using namespace asleft::testing;
 namespace {
 
 /// Opens the sheet on which somebody takes over.
-SittingSheet *takeOver(const Bench &bench)
+SessionPane *takeOver(const Bench &bench)
 {
-    click(bench.page->stepsColumn()->sittingKey());
-    return bench.page->sittingSheet();
+    click(bench.page->stepsColumn()->sessionKey());
+    return bench.page->sessionPane();
 }
 
 void typeInto(ValueField *field, const QString &text)
@@ -47,7 +47,7 @@ private Q_SLOTS:
 void BenchSheetsTest::temperatureAndHoursAreKeptWithReadings()
 {
     Bench bench;
-    SittingSheet *sheet = takeOver(bench);
+    SessionPane *sheet = takeOver(bench);
     typeInto(sheet->temperature(), QStringLiteral("20,5 °C"));
     press(Qt::Key_Return);
     QVERIFY(sheet->sinceRun()->edit()->hasFocus());
@@ -72,7 +72,7 @@ void BenchSheetsTest::temperatureAndHoursAreKeptWithReadings()
 void BenchSheetsTest::whatSpeaksAgainstColdIsAskedOnce()
 {
     Bench bench;
-    SittingSheet *sheet = takeOver(bench);
+    SessionPane *sheet = takeOver(bench);
     typeInto(sheet->temperature(), QStringLiteral("80"));
     click(sheet->beginKey());
     QCOMPARE(bench.page->sheet(), sheet);
@@ -83,13 +83,13 @@ void BenchSheetsTest::whatSpeaksAgainstColdIsAskedOnce()
     QCOMPARE(bench.page->sheet(), sheet);
     click(sheet->beginKey());
     QVERIFY(bench.page->sheet() != sheet);
-    QCOMPARE(bench.page->book()->sitting().temperature->value, celsius(81));
+    QCOMPARE(bench.page->book()->session().temperature->value, celsius(81));
     sheet = takeOver(bench);
     click(sheet->condition()->key(1));
     typeInto(sheet->temperature(), QStringLiteral("80"));
     click(sheet->beginKey());
     QVERIFY(bench.page->sheet() != sheet);
-    QCOMPARE(bench.page->book()->sitting().condition, EngineCondition::Hot);
+    QCOMPARE(bench.page->book()->session().condition, EngineCondition::Hot);
 }
 
 void BenchSheetsTest::badEngineStatesAreRefused_data()
@@ -117,7 +117,7 @@ void BenchSheetsTest::badEngineStatesAreRefused()
     QFETCH(QString, temperature);
     QFETCH(QString, sinceRun);
     Bench bench;
-    SittingSheet *sheet = takeOver(bench);
+    SessionPane *sheet = takeOver(bench);
     typeInto(sheet->temperature(), temperature);
     typeInto(sheet->sinceRun(), sinceRun);
     press(Qt::Key_Return);
@@ -125,7 +125,7 @@ void BenchSheetsTest::badEngineStatesAreRefused()
     ValueField *refused = temperature.isEmpty() ? sheet->sinceRun() : sheet->temperature();
     QVERIFY(refused->isRefused() && refused->edit()->hasFocus());
     QCOMPARE(refused->text(), temperature.isEmpty() ? sinceRun : temperature);
-    QVERIFY(!bench.page->book()->sitting().temperature);
+    QVERIFY(!bench.page->book()->session().temperature);
 }
 
 void BenchSheetsTest::everyKindOfToolCanBeChosen()
@@ -143,21 +143,21 @@ void BenchSheetsTest::everyKindOfToolCanBeChosen()
     for (const auto *button : bench.bar()->findChildren<QAbstractButton *>())
         QVERIFY(!(button->isVisible() && button->accessibleName().startsWith(QStringLiteral("Leaf"))));
     // And something that is not on the rack.
-    SittingSheet *sheet = takeOver(bench);
+    SessionPane *sheet = takeOver(bench);
     QCOMPARE(sheet->tools()->currentId(), std::optional(micrometer->key()));
     clickRow(sheet->tools(), 0);
     click(sheet->beginKey());
-    QVERIFY(!bench.page->book()->sitting().tool);
+    QVERIFY(!bench.page->book()->session().tool);
 }
 
 void BenchSheetsTest::theCauseChoosesHowFar()
 {
     Bench bench;
-    click(bench.page->valveSheet()->allHereKey());
-    click(bench.page->valveSheet()->allHereKey());
+    click(bench.page->valvePane()->allHereKey());
+    click(bench.page->valvePane()->allHereKey());
     bench.take("I2");
     press(Qt::Key_C);
-    CheckAgainSheet *sheet = bench.page->checkAgainSheet();
+    CheckAgainPane *sheet = bench.page->checkAgainPane();
     const auto namesFor = [&](Disturbance cause) {
         clickRow(sheet->causes(), qint64(cause));
         return sheet->names()->text();
@@ -166,9 +166,9 @@ void BenchSheetsTest::theCauseChoosesHowFar()
     QVERIFY(namesFor(Disturbance::HeadTightened).endsWith(QStringLiteral("I1, E1, I2, E3")));
     QVERIFY(namesFor(Disturbance::ValveOrSeatCut).endsWith(QStringLiteral("1: I2")));
     QVERIFY(namesFor(Disturbance::TimingMoved).endsWith(QStringLiteral("I1, E1, I2, E3")));
-    QCOMPARE(sheet->reach()->choice(), int(CheckAgainSheet::Reach::AllLeft));
+    QCOMPARE(sheet->reach()->choice(), int(CheckAgainPane::Reach::AllLeft));
     // What the person chose stays, whatever cause comes after it.
-    click(sheet->reach()->key(int(CheckAgainSheet::Reach::ThisPoint)));
+    click(sheet->reach()->key(int(CheckAgainPane::Reach::ThisPoint)));
     QVERIFY(namesFor(Disturbance::HeadTightened).endsWith(QStringLiteral("1: I2")));
 }
 
@@ -178,7 +178,7 @@ void BenchSheetsTest::aCauseIsKeptWithItsWords()
     press(Qt::Key_S);
     bench.take("I1");
     press(Qt::Key_C);
-    CheckAgainSheet *sheet = bench.page->checkAgainSheet();
+    CheckAgainPane *sheet = bench.page->checkAgainPane();
     QVERIFY(sheet->causes()->hasFocus());
     // By keys alone: down to the cam drive, on to how far, on to the words.
     press(Qt::Key_Down);
@@ -187,7 +187,7 @@ void BenchSheetsTest::aCauseIsKeptWithItsWords()
     press(Qt::Key_Return);
     QVERIFY(sheet->words()->edit()->hasFocus());
     logTyped(QStringLiteral("belt was off"));
-    QCOMPARE(bench.page->sheet(), bench.page->valveSheet());
+    QCOMPARE(bench.page->sheet(), bench.page->valvePane());
     QCOMPARE(bench.point("I1").stage, PointStage::CheckAgain);
     QCOMPARE(bench.point("I1").disturbance, std::optional(Disturbance::TimingMoved));
     QCOMPARE(bench.point("I1").checkAgainWhy, std::string("belt was off"));
@@ -201,14 +201,14 @@ void BenchSheetsTest::onlyWhatIsLeftIsSent()
     Bench bench;
     // With nothing left there is nothing to send.
     press(Qt::Key_C);
-    QCOMPARE(bench.page->sheet(), bench.page->valveSheet());
+    QCOMPARE(bench.page->sheet(), bench.page->valvePane());
     press(Qt::Key_S);
     press(Qt::Key_C);
-    QCOMPARE(bench.page->sheet(), bench.page->checkAgainSheet());
+    QCOMPARE(bench.page->sheet(), bench.page->checkAgainPane());
     const auto acts = bench.state().acts.size();
-    click(bench.page->checkAgainSheet()->backKey());
+    click(bench.page->checkAgainPane()->backKey());
     QCOMPARE(bench.state().acts.size(), acts);
-    QCOMPARE(bench.page->sheet(), bench.page->valveSheet());
+    QCOMPARE(bench.page->sheet(), bench.page->valvePane());
 }
 
 void BenchSheetsTest::theEmptySheetIsWritten()

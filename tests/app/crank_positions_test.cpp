@@ -1,16 +1,17 @@
 #include "specs_driver.h"
 
-#include "pages/plan_preview.h"
-#include "pages/table_form.h"
-#include "pages/table_row.h"
-#include "parts/choice_keys.h"
-#include "parts/key_button.h"
-#include "parts/message_line.h"
-#include "parts/notes.h"
-#include "parts/ruled_list.h"
-#include "parts/value_field.h"
+#include <forms/plan_preview.h>
+#include <forms/table_form.h>
+#include <forms/table_row.h>
+#include <parts/choice_keys.h>
+#include <parts/key_button.h>
+#include <parts/message_line.h>
+#include <parts/notes.h>
+#include <parts/ruled_list.h>
+#include <parts/value_field.h>
 
-#include <show/words.h>
+#include <words/crank.h>
+#include <words/errors.h>
 
 #include <QClipboard>
 

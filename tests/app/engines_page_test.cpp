@@ -1,15 +1,15 @@
 // Engines that move between vehicles and the stand, on the page of vehicles.
 #include "garage_fixture.h"
 
-#include "pages/engine_gap.h"
-#include "pages/move_sheet.h"
-#include "pages/vehicle_form.h"
-#include "pages/vehicles_model.h"
-#include "pages/vehicles_page.h"
-#include "parts/key_button.h"
-#include "parts/message_line.h"
-#include "parts/notes.h"
-#include "parts/ruled_list.h"
+#include <forms/engine_gap.h>
+#include <forms/move_pane.h>
+#include <forms/vehicle_form.h>
+#include <parts/vehicles_model.h>
+#include <pages/vehicles_page.h>
+#include <parts/key_button.h>
+#include <parts/message_line.h>
+#include <parts/notes.h>
+#include <parts/ruled_list.h>
 
 using namespace asleft;
 using namespace asleft::testing;
@@ -21,16 +21,16 @@ namespace {
 struct Open {
     Open()
         : tractor(addFour(*shop.garage, "Hollin 40 tractor", "Old four")), van(addFour(*shop.garage, "Sorrel 8 van", "New four")),
-          vehicles(*shop.garage), page(*shop.desk, vehicles)
+          vehicles(*shop.garage), page(*shop.context, vehicles)
     {
         present(page);
     }
 
     [[nodiscard]] const VehicleRow &rowOf(EngineId engine) const { return *vehicles.withEngine(engine); }
-    [[nodiscard]] MoveSheet &moving()
+    [[nodiscard]] MovePane &moving()
     {
         page.beginMove();
-        return *page.moveSheet();
+        return *page.movePane();
     }
 
     Shop shop;
@@ -53,12 +53,12 @@ private Q_SLOTS:
         Open open;
         open.page.form()->moveKey()->setFocus();
         press(Qt::Key_Return);
-        MoveSheet &sheet = *open.page.moveSheet();
+        MovePane &sheet = *open.page.movePane();
         QVERIFY(sheet.isVisible());
         QVERIFY(sheet.places()->hasFocus());
         QVERIFY2(!sheet.moveKey()->isEnabled(), "nothing is chosen yet");
         press(Qt::Key_Space); // the first line: the stand
-        QCOMPARE(sheet.places()->currentId(), std::optional(MoveSheet::onStand));
+        QCOMPARE(sheet.places()->currentId(), std::optional(MovePane::onStand));
         QVERIFY(sheet.whatHappens()->sentence().contains(QStringLiteral("Old four")));
         press(Qt::Key_Return);
         press(Qt::Key_Return);
@@ -75,7 +75,7 @@ private Q_SLOTS:
     void intoAnotherVehicleTheOneInThereGoesOntoTheStand()
     {
         Open open;
-        MoveSheet &sheet = open.moving();
+        MovePane &sheet = open.moving();
         sheet.places()->setCurrentId({});
         QTest::mouseClick(sheet.places()->viewport(), Qt::LeftButton, {},
                           sheet.places()->visualRect(sheet.places()->model()->index(1, 0)).center());
@@ -98,7 +98,7 @@ private Q_SLOTS:
     void leavingItMovesNothing()
     {
         Open open;
-        MoveSheet &sheet = open.moving();
+        MovePane &sheet = open.moving();
         press(Qt::Key_Down);
         press(Qt::Key_Escape);
         QVERIFY(!sheet.isVisible());
@@ -113,13 +113,13 @@ private Q_SLOTS:
         press(Qt::Key_End);
         type(QStringLiteral(", bored out"));
         click(open.page.form()->moveKey());
-        QVERIFY(!open.page.moveSheet()->isVisible());
+        QVERIFY(!open.page.movePane()->isVisible());
         QCOMPARE(open.page.message()->role(), MessageLine::Role::Refusal);
         QCOMPARE(open.page.form()->typed().text(Field::EngineName), QStringLiteral("Old four, bored out"));
         click(buttonNamed(open.page, QStringLiteral("As stored")));
         QCOMPARE(open.page.form()->typed().text(Field::EngineName), QStringLiteral("Old four"));
         click(open.page.form()->moveKey());
-        QVERIFY(open.page.moveSheet()->isVisible());
+        QVERIFY(open.page.movePane()->isVisible());
     }
 
     void aVehicleWithoutAnEngineTakesOneFromTheStand()

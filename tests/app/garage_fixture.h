@@ -1,15 +1,14 @@
 #pragma once
 
-#include "desk.h"
+#include "app_test.h"
 
-#include <show/fonts.h>
+#include <parts/app_context.h>
+
 #include <work/vehicles.h>
 
 #include <QAbstractButton>
 #include <QApplication>
 #include <QRegularExpression>
-#include <QSettings>
-#include <QStyleFactory>
 #include <QTemporaryDir>
 #include <QTest>
 
@@ -37,7 +36,7 @@ private:
     int m_count = 0;
 };
 
-/// An empty garage in a folder of its own, with a desk on it.
+/// An empty garage in a folder of its own, with a context on it.
 struct Shop {
     Shop()
     {
@@ -46,12 +45,12 @@ struct Shop {
         if (!made)
             qFatal("the garage could not be made");
         garage = std::move(*made);
-        desk = std::make_unique<Desk>(*garage, Look::Light);
+        context = std::make_unique<AppContext>(*garage, Look::Light);
     }
 
     QTemporaryDir folder;
     std::unique_ptr<Garage> garage;
-    std::unique_ptr<Desk> desk;
+    std::unique_ptr<AppContext> context;
 };
 
 /// An even four in line, stored as a person would type it.
@@ -73,7 +72,7 @@ struct ReadOnlyShop {
     {
         namespace fs = std::filesystem;
         const std::string path = shop.garage->path();
-        shop.desk.reset();
+        shop.context.reset();
         shop.garage.reset();
         fs::permissions(shop.folder.path().toStdString(), fs::perms(0755));
         for (const auto &entry : fs::directory_iterator(shop.folder.path().toStdString()))
@@ -91,11 +90,11 @@ struct ReadOnlyShop {
         if (!opened)
             qFatal("the garage could not be opened");
         garage = std::move(*opened);
-        desk = std::make_unique<Desk>(*garage, Look::Light);
+        context = std::make_unique<AppContext>(*garage, Look::Light);
     }
 
     std::unique_ptr<Garage> garage;
-    std::unique_ptr<Desk> desk;
+    std::unique_ptr<AppContext> context;
 };
 
 /// Shows a page and gives it the keyboard, as an opened window has it.
@@ -141,19 +140,3 @@ inline void failOnWarnings()
 }
 
 } // namespace asleft::testing
-
-#define APP_TEST(TestClass)                                                                                                                \
-    int main(int count, char **words)                                                                                                      \
-    {                                                                                                                                      \
-        qputenv("QT_QPA_PLATFORM", "offscreen");                                                                                           \
-        QApplication application(count, words);                                                                                            \
-        /* What is remembered from one start to the next is kept apart from whoever runs the tests. */                                     \
-        const QTemporaryDir settings;                                                                                                      \
-        QSettings::setDefaultFormat(QSettings::IniFormat);                                                                                 \
-        QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, settings.path());                                                   \
-        QCoreApplication::setOrganizationName(QStringLiteral("Asleft tests"));                                                             \
-        QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));                                                           \
-        QApplication::setFont(asleft::textFont(asleft::TextSize::Body));                                                                   \
-        TestClass test;                                                                                                                    \
-        return QTest::qExec(&test, count, words);                                                                                          \
-    }

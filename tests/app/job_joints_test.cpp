@@ -1,14 +1,14 @@
 #include "jobs_driver.h"
 
-#include "pages/add_joint_sheet.h"
-#include "pages/job_sheet.h"
-#include "pages/joint_ticks.h"
-#include "pages/new_job_form.h"
-#include "parts/key_button.h"
-#include "parts/message_line.h"
-#include "parts/notes.h"
-#include "parts/ruled_list.h"
-#include "parts/value_field.h"
+#include <forms/add_joint_pane.h>
+#include <pages/job_view.h>
+#include <forms/joint_ticks.h>
+#include <forms/new_job_form.h>
+#include <parts/key_button.h>
+#include <parts/message_line.h>
+#include <parts/notes.h>
+#include <parts/ruled_list.h>
+#include <parts/value_field.h>
 
 #include <work/job_book.h>
 #include <work/joints.h>
@@ -204,7 +204,7 @@ private Q_SLOTS:
         const JointId cover = *addJoint(*open.shop.garage, engine, coverJoint());
         const JointId sensor = *addJoint(*open.shop.garage, engine, sensorJoint());
         click(open.page.jointKey());
-        AddJointSheet &sheet = *open.page.moreJoints();
+        AddJointPane &sheet = *open.page.moreJoints();
         QVERIFY(sheet.isVisible() && sheet.list()->hasFocus());
         click(sheet.addKey());
         QCOMPARE(sheet.message()->role(), MessageLine::Role::Refusal);

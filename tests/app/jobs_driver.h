@@ -2,9 +2,9 @@
 
 #include "garage_fixture.h"
 
-#include "pages/jobs_model.h"
-#include "pages/jobs_page.h"
-#include "pages/vehicles_model.h"
+#include <parts/jobs_model.h>
+#include <pages/jobs_page.h>
+#include <parts/vehicles_model.h>
 
 namespace asleft::testing {
 

@@ -1,13 +1,13 @@
 #include "jobs_driver.h"
 
-#include "pages/job_sheet.h"
-#include "pages/new_job_form.h"
-#include "parts/choice_keys.h"
-#include "parts/key_button.h"
-#include "parts/message_line.h"
-#include "parts/ruled_list.h"
-#include "parts/value_field.h"
-#include "sheet_saving.h"
+#include <pages/job_view.h>
+#include <forms/new_job_form.h>
+#include <parts/choice_keys.h>
+#include <parts/key_button.h>
+#include <parts/message_line.h>
+#include <parts/ruled_list.h>
+#include <parts/value_field.h>
+#include <parts/bench_sheet_saving.h>
 
 #include <records/bench_sheet.h>
 #include <work/job_book.h>
@@ -173,9 +173,9 @@ private Q_SLOTS:
     {
         Open open;
         const JobId job = open.openOne();
-        SheetSaving saving(&open.page);
-        QSignalSpy written(&saving, &SheetSaving::written);
-        QSignalSpy refused(&saving, &SheetSaving::refused);
+        BenchSheetSaving saving(&open.page);
+        QSignalSpy written(&saving, &BenchSheetSaving::written);
+        QSignalSpy refused(&saving, &BenchSheetSaving::refused);
         saving.write(*open.shop.garage, job, SheetPaper::A4, open.shop.folder.filePath(QStringLiteral("no/such/folder.pdf")));
         saving.write(*open.shop.garage, JobId(99), SheetPaper::A4, open.shop.folder.filePath(QStringLiteral("a.pdf")));
         QCOMPARE(written.size(), 0);

@@ -2,13 +2,13 @@
 
 #include "bench_driver.h"
 
-#include "bench/fastener_button.h"
-#include "bench/joint_view.h"
-#include "bench/loosen_sheet.h"
-#include "bench/tighten_rig_sheet.h"
-#include "bench/tighten_sheet.h"
+#include <drawn/fastener_button.h>
+#include <drawn/joint_view.h>
+#include <bench/loosen_pane.h>
+#include <bench/rig_pane.h>
+#include <bench/tighten_pane.h>
 
-#include <show/joint_words.h>
+#include <words/errors.h>
 #include <work/joints.h>
 
 namespace asleft::testing {
@@ -94,7 +94,7 @@ struct JointBench {
 
     void open(JobId job)
     {
-        page = std::make_unique<BenchPage>(*shop.desk);
+        page = std::make_unique<BenchPage>(*shop.context);
         page->openJob(job);
         present(*page);
         page->takeFocus();
@@ -119,7 +119,7 @@ struct JointBench {
     /// Chooses a wrench, and nothing else, as a person does.
     void choose(ToolId wrench) const
     {
-        click(sheet().key(TightenSheet::Key::Wrench));
+        click(sheet().key(TightenPane::Key::Wrench));
         clickRow(rig().tools(), wrench.key());
         click(rig().useKey());
     }
@@ -134,11 +134,11 @@ struct JointBench {
     [[nodiscard]] const JointState &worked() const { return state().joints.at(*joint); }
     [[nodiscard]] const FastenerState &fastener(int number) const { return worked().fasteners.at(number); }
     [[nodiscard]] std::size_t acts() const { return state().acts.size(); }
-    [[nodiscard]] TightenSheet &sheet() const { return *page->tightenSheet(); }
-    [[nodiscard]] LoosenSheet &loosening() const { return *page->loosenSheet(); }
-    [[nodiscard]] TightenRigSheet &rig() const { return *sheet().rigSheet(); }
-    [[nodiscard]] KeyButton *key(TightenSheet::Key which) const { return sheet().key(which); }
-    [[nodiscard]] KeyButton *key(LoosenSheet::Key which) const { return loosening().key(which); }
+    [[nodiscard]] TightenPane &sheet() const { return *page->tightenPane(); }
+    [[nodiscard]] LoosenPane &loosening() const { return *page->loosenPane(); }
+    [[nodiscard]] RigPane &rig() const { return *sheet().rigPane(); }
+    [[nodiscard]] KeyButton *key(TightenPane::Key which) const { return sheet().key(which); }
+    [[nodiscard]] KeyButton *key(LoosenPane::Key which) const { return loosening().key(which); }
     [[nodiscard]] int inHand() const { return sheet().inHand().value_or(0); }
     [[nodiscard]] QString said() const { return sheet().bar()->message()->sentence(); }
     [[nodiscard]] QString now() const { return sheet().bar()->now()->text(); }
@@ -175,7 +175,7 @@ struct JointBench {
     std::unique_ptr<BenchPage> page;
 };
 
-/// A second seat at the same job.
+/// A second computer at the same job.
 struct OtherFitter {
     explicit OtherFitter(const JointBench &bench)
         : garage(std::move(
@@ -187,7 +187,7 @@ struct OtherFitter {
 
     void tickNext(JointId joint, ToolId wrench) const
     {
-        const TickPlace next = *book->state().joints.at(joint).progress.next;
+        const TickSlot next = *book->state().joints.at(joint).progress.next;
         QVERIFY(book->tick({.joint = joint, .places = {next}, .how = TickHow::SetTool, .tool = wrench}));
     }
 

@@ -2,14 +2,14 @@
 
 #include "specs_driver.h"
 
-#include "pages/joint_form.h"
-#include "pages/pattern_board.h"
-#include "pages/pattern_dot.h"
-#include "pages/pattern_editor.h"
-#include "parts/choice_keys.h"
-#include "parts/key_button.h"
-#include "parts/message_line.h"
-#include "parts/value_field.h"
+#include <forms/joint_form.h>
+#include <drawn/pattern_board.h>
+#include <drawn/pattern_dot.h>
+#include <forms/pattern_editor.h>
+#include <parts/choice_keys.h>
+#include <parts/key_button.h>
+#include <parts/message_line.h>
+#include <parts/value_field.h>
 
 #include <QMouseEvent>
 
@@ -54,7 +54,7 @@ struct OpenJoint : OpenSpecs {
     std::vector<int> numbers()
     {
         std::vector<int> numbers;
-        for (const FastenerPlace &place : pattern().pattern().places)
+        for (const FastenerPosition &place : pattern().pattern().places)
             numbers.push_back(place.number);
         return numbers;
     }

@@ -2,16 +2,16 @@
 
 #include "bench_driver.h"
 
-#include "bench/joint_view.h"
-#include "bench/loosen_sheet.h"
-#include "bench/tighten_sheet.h"
+#include <drawn/joint_view.h>
+#include <bench/loosen_pane.h>
+#include <bench/tighten_pane.h>
 
 namespace asleft::testing {
 
 /// One thing done to a joint that comes loose: what is left of it is out, or on to the next line.
 inline void loosenOn(const BenchPage &bench)
 {
-    const LoosenSheet &sheet = *bench.loosenSheet();
+    const LoosenPane &sheet = *bench.loosenPane();
     const auto acts = bench.book()->state().acts.size();
     const auto step = sheet.step();
     const auto isHere = [&] { return bench.sheet() == &sheet && sheet.step() == step; };
@@ -23,7 +23,7 @@ inline void loosenOn(const BenchPage &bench)
         QVERIFY2(!isHere(), qPrintable(readable(sheet)));
         return;
     }
-    KeyButton *out = sheet.key(left > 1 ? LoosenSheet::Key::RestOut : LoosenSheet::Key::Out);
+    KeyButton *out = sheet.key(left > 1 ? LoosenPane::Key::RestOut : LoosenPane::Key::Out);
     for (int asked = 0; asked < 2 && bench.book()->state().acts.size() == acts; ++asked)
         click(out);
     QVERIFY2(bench.book()->state().acts.size() == acts + 1, qPrintable(readable(sheet)));
@@ -32,7 +32,7 @@ inline void loosenOn(const BenchPage &bench)
 /// One thing done to a joint that is tightened: the fastener in hand is ticked, by feel where no wrench reaches.
 inline void tightenOn(const BenchPage &bench)
 {
-    const TightenSheet &sheet = *bench.tightenSheet();
+    const TightenPane &sheet = *bench.tightenPane();
     const auto acts = bench.book()->state().acts.size();
     const auto step = sheet.step();
     const auto isHere = [&] { return bench.sheet() == &sheet && sheet.step() == step; };
@@ -47,9 +47,9 @@ inline void tightenOn(const BenchPage &bench)
 /// What was tightened by feel may stay so, for a reason.
 inline void acceptFeel(const BenchPage &bench)
 {
-    const TightenSheet &sheet = *bench.tightenSheet();
+    const TightenPane &sheet = *bench.tightenPane();
     const auto acts = bench.book()->state().acts.size();
-    click(sheet.key(TightenSheet::Key::Accept));
+    click(sheet.key(TightenPane::Key::Accept));
     type(QStringLiteral("it sits in a plastic clamp"));
     press(Qt::Key_Return);
     QVERIFY2(bench.book()->state().acts.size() == acts + 1, qPrintable(readable(sheet)));

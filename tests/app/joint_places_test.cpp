@@ -1,6 +1,6 @@
 #include "joint_form_driver.h"
 
-#include "pages/pattern_window.h"
+#include <drawn/pattern_window.h>
 
 #include <QFileDialog>
 #include <QScrollBar>
@@ -19,7 +19,7 @@ private Q_SLOTS:
     {
         OpenJoint open;
         open.typeCover();
-        const FastenerPlace before = open.pattern().pattern().places[2];
+        const FastenerPosition before = open.pattern().pattern().places[2];
         drag(open.dot(2), {24, 16});
         const Pattern &now = open.pattern().pattern();
         QCOMPARE(now.kind, PatternKind::Free);
@@ -230,7 +230,7 @@ private Q_SLOTS:
         QVERIFY(!inSight(100));
         open.dot(100)->setFocus();
         QVERIFY2(inSight(100), "the place in hand is brought into sight");
-        const FastenerPlace before = open.pattern().pattern().places[100];
+        const FastenerPosition before = open.pattern().pattern().places[100];
         drag(open.dot(100), {0, -60});
         QVERIFY(open.pattern().pattern().places[100].y < before.y);
         QVERIFY(drawing.isLarge());

@@ -7,17 +7,17 @@
 #include "joint_hands.h"
 #include "program_driver.h"
 
-#include "pages/fitting_form.h"
-#include "pages/jobs_page.h"
-#include "pages/joint_form.h"
-#include "pages/joint_ticks.h"
-#include "pages/new_job_form.h"
-#include "pages/specs_page.h"
-#include "pages/tools_page.h"
-#include "pages/torque_form.h"
-#include "pages/vehicle_form.h"
-#include "pages/vehicles_page.h"
-#include "parts/notes.h"
+#include <forms/fitting_form.h>
+#include <pages/jobs_page.h>
+#include <forms/joint_form.h>
+#include <forms/joint_ticks.h>
+#include <forms/new_job_form.h>
+#include <pages/specs_page.h>
+#include <pages/tools_page.h>
+#include <forms/torque_form.h>
+#include <forms/vehicle_form.h>
+#include <pages/vehicles_page.h>
+#include <parts/notes.h>
 
 using namespace asleft;
 using namespace asleft::testing;
@@ -37,7 +37,7 @@ void save(const MessageLine *said)
 
 void typeVehicle(Window &window)
 {
-    goTo(window, Place::Vehicles);
+    goTo(window, Page::Vehicles);
     VehicleForm *form = window.vehiclesPage()->form();
     typeInto(form->field(VehicleField::Name), QStringLiteral("Corran 4 saloon"));
     typeInto(form->field(VehicleField::Cylinders), QStringLiteral("4"));
@@ -58,7 +58,7 @@ void typeWrench(Window &window, const QString &name, const QString &least, const
 
 void typeTools(Window &window)
 {
-    goTo(window, Place::Tools);
+    goTo(window, Page::Tools);
     typeWrench(window, QStringLiteral("small wrench"), QStringLiteral("6"), QStringLiteral("30"), QString());
     typeWrench(window, QStringLiteral("large wrench"), QStringLiteral("20"), QStringLiteral("200"), QStringLiteral("400 mm"));
     window.toolsPage()->chooseSection(ToolsPage::Section::Adapters);
@@ -92,7 +92,7 @@ void typeJoint(Window &window, const TypedJoint &typed, bool limiters)
 
 void typeJoints(Window &window)
 {
-    goTo(window, Place::Specs);
+    goTo(window, Page::Specs);
     typeJoint(window,
               {QStringLiteral("Valve cover"), QStringLiteral("12 around a cover"), QStringLiteral("M8"), QStringLiteral("32 ± 4 N·m"),
                QStringLiteral("50 %, target, settle 3"), QStringLiteral("41")},
@@ -106,7 +106,7 @@ void typeJoints(Window &window)
 /// The job is planned: what no wrench reaches is said here, not when the fastener is in.
 void planJob(Window &window)
 {
-    goTo(window, Place::Jobs);
+    goTo(window, Page::Jobs);
     window.jobsPage()->beginNew(std::nullopt);
     NewJobForm *form = window.jobsPage()->newJob();
     clickRow(form->sheetList(), static_cast<RuledRows *>(form->sheetList()->model())->rows().back().id);
@@ -119,9 +119,9 @@ void planJob(Window &window)
     QVERIFY2(wanted.contains(QStringLiteral("none reaches it")), qPrintable(wanted));
     QVERIFY2(wanted.contains(QStringLiteral("small wrench")) && wanted.contains(QStringLiteral("large wrench")), qPrintable(wanted));
     click(buttonNamed(*window.jobsPage(), QStringLiteral("Open the job")));
-    if (window.place() == Place::Jobs)
+    if (window.page() == Page::Jobs)
         click(buttonNamed(*window.jobsPage(), QStringLiteral("On the Bench")));
-    QCOMPARE(window.place(), Place::Bench);
+    QCOMPARE(window.page(), Page::Bench);
 }
 
 const Joint &jointNamed(const BenchPage &bench, const char *name)
@@ -143,28 +143,28 @@ void workUpTo(const BenchPage &bench, const char *name)
     for (int acts = 0; acts < 40; ++acts) {
         const NextAct next = nextAct(bench.book()->state());
         const bool isNext = next.kind == NextAct::Kind::TightenNext && next.joint == jointNamed(bench, name).id;
-        if (isNext && bench.tightenSheet()->step() == next.step && bench.sheet() == bench.tightenSheet())
+        if (isNext && bench.tightenPane()->step() == next.step && bench.sheet() == bench.tightenPane())
             break;
-        if (bench.sheet() == bench.loosenSheet())
+        if (bench.sheet() == bench.loosenPane())
             loosenOn(bench);
-        else if (bench.sheet() == bench.tightenSheet())
+        else if (bench.sheet() == bench.tightenPane())
             tightenOn(bench);
         else
             press(Qt::Key_Return);
     }
-    QCOMPARE(bench.sheet(), bench.tightenSheet());
+    QCOMPARE(bench.sheet(), bench.tightenPane());
 }
 
 QString setTo(const BenchPage &bench)
 {
-    return bench.tightenSheet()->bar()->large()->text();
+    return bench.tightenPane()->bar()->large()->text();
 }
 
 /// The crow-foot goes on the wrench at this angle, or comes off.
-void fitCrowFoot(const BenchPage &bench, std::optional<TightenRigSheet::Way> way)
+void fitCrowFoot(const BenchPage &bench, std::optional<RigPane::Way> way)
 {
-    click(bench.tightenSheet()->key(TightenSheet::Key::Wrench));
-    TightenRigSheet &rig = *bench.tightenSheet()->rigSheet();
+    click(bench.tightenPane()->key(TightenPane::Key::Wrench));
+    RigPane &rig = *bench.tightenPane()->rigPane();
     const auto rows = static_cast<RuledRows *>(rig.adapters()->model())->rows();
     const auto foot = std::ranges::find_if(rows, [](const RuledRow &row) { return row.title.contains(QStringLiteral("crow-foot")); });
     QVERIFY(foot != rows.end());
@@ -177,7 +177,7 @@ void fitCrowFoot(const BenchPage &bench, std::optional<TightenRigSheet::Way> way
 /// Enter, once or as often as it asks, ticks the fastener in hand.
 void tickInHand(const BenchPage &bench)
 {
-    const int number = bench.tightenSheet()->inHand().value_or(0);
+    const int number = bench.tightenPane()->inHand().value_or(0);
     tightenOn(bench);
     QVERIFY(!workedOn(bench, "Valve cover").fasteners.at(number).ticks.empty());
 }
@@ -224,7 +224,7 @@ private:
     {
         for (int i = 0; i < fasteners; ++i) {
             QCOMPARE(setTo(bench), QStringLiteral("Set to 16 N·m"));
-            QVERIFY(readable(*bench.tightenSheet()).contains(QStringLiteral("small wrench")));
+            QVERIFY(readable(*bench.tightenPane()).contains(QStringLiteral("small wrench")));
             tickInHand(bench);
         }
     }
@@ -232,14 +232,14 @@ private:
     static void secondPass(const BenchPage &bench)
     {
         for (int i = 0; i < tickedBeforeTheEnd; ++i) {
-            const int number = bench.tightenSheet()->inHand().value_or(0);
+            const int number = bench.tightenPane()->inHand().value_or(0);
             if (i == 2) { // across: T·L/(L + E·cos 90°) = T
-                fitCrowFoot(bench, TightenRigSheet::Way::Across);
+                fitCrowFoot(bench, RigPane::Way::Across);
                 QCOMPARE(setTo(bench), QStringLiteral("Set to 32 N·m"));
             } else if (i == 3) { // straight out: 32·400/(400 + 100) = 25.6 (TM 9-254; FAA AC 43.13-1B, chapter 7)
-                fitCrowFoot(bench, TightenRigSheet::Way::StraightOut);
+                fitCrowFoot(bench, RigPane::Way::StraightOut);
                 QCOMPARE(setTo(bench), QStringLiteral("Set to 25.6 N·m"));
-                QVERIFY(bench.tightenSheet()->bar()->small()->text().contains(QStringLiteral("32 N·m")));
+                QVERIFY(bench.tightenPane()->bar()->small()->text().contains(QStringLiteral("32 N·m")));
             } else if (i == 4) {
                 fitCrowFoot(bench, std::nullopt);
             }
@@ -276,7 +276,7 @@ void JointSet::wholeStory()
         return;
 
     const auto program = openProgram(Arguments::Wish::Open, file);
-    QCOMPARE(program->window()->place(), Place::Bench);
+    QCOMPARE(program->window()->page(), Page::Bench);
     const BenchPage &bench = *program->window()->benchPage();
     pickUp(bench, next.toInt());
     settle(bench);
@@ -285,14 +285,14 @@ void JointSet::wholeStory()
 
 void JointSet::pickUp(const BenchPage &bench, int expected)
 {
-    QCOMPARE(bench.sheet(), bench.sittingSheet());
+    QCOMPARE(bench.sheet(), bench.sessionPane());
     const JointState &cover = workedOn(bench, "Valve cover");
     QCOMPARE(cover.progress.pass, 1);
     QCOMPARE(cover.progress.doneInRound.size(), std::size_t(tickedBeforeTheEnd));
     QCOMPARE(jointNamed(bench, "Valve cover").order.at(tickedBeforeTheEnd), expected);
     press(Qt::Key_Return);
-    QCOMPARE(bench.sheet(), bench.tightenSheet());
-    QCOMPARE(bench.tightenSheet()->inHand(), std::optional(expected));
+    QCOMPARE(bench.sheet(), bench.tightenPane());
+    QCOMPARE(bench.tightenPane()->inHand(), std::optional(expected));
     QCOMPARE(setTo(bench), QStringLiteral("Set to 32 N·m"));
     for (int i = tickedBeforeTheEnd; i < fasteners; ++i)
         tickInHand(bench);
@@ -307,7 +307,7 @@ void JointSet::settle(const BenchPage &bench)
             QCOMPARE(workedOn(bench, "Valve cover").progress.round, round);
             QCOMPARE(setTo(bench), QStringLiteral("Set to 32 N·m"));
             if (round == 1 && i == 5)
-                click(bench.tightenSheet()->key(TightenSheet::Key::Moved));
+                click(bench.tightenPane()->key(TightenPane::Key::Moved));
             else
                 tickInHand(bench);
         }
@@ -337,10 +337,7 @@ void JointSet::finish(const BenchPage &bench)
     QVERIFY2((rows.front().title + rows.front().note).contains(QStringLiteral("Sensor")), qPrintable(rows.front().title));
 }
 
-int main(int count, char **words)
-{
-    return runProgramTest<JointSet>(count, words,
-                                    [](const QStringList &arguments) { return std::make_unique<UntilKilled>(arguments.value(0)); });
-}
-
+APP_TEST_BY([](const QStringList &given) {
+    return runProgramTest<JointSet>(given, [](const QStringList &arguments) { return std::make_unique<UntilKilled>(arguments.value(0)); });
+})
 #include "joint_set_test.moc"

@@ -2,9 +2,9 @@
 
 #include "garage_fixture.h"
 
-#include "bench/fastener_button.h"
-#include "bench/joint_canvas.h"
-#include "bench/joint_view.h"
+#include <drawn/fastener_button.h>
+#include <drawn/joint_canvas.h>
+#include <drawn/joint_view.h>
 
 namespace asleft::testing {
 
@@ -22,7 +22,7 @@ struct Shown {
     {
         view.setJoint(pattern, generateOrder(pattern));
         present(view, size);
-        for (const FastenerPlace &place : pattern.places) {
+        for (const FastenerPosition &place : pattern.places) {
             names.append(QStringLiteral("fastener %1").arg(place.number));
             looks.append(FastenerLook{});
         }

@@ -1,11 +1,11 @@
 #include "garage_fixture.h"
 
-#include "parts/choice_keys.h"
-#include "parts/ink_of.h"
-#include "parts/key_button.h"
-#include "parts/message_line.h"
-#include "parts/ruled_list.h"
-#include "parts/value_field.h"
+#include <parts/choice_keys.h>
+#include <parts/ink_of.h>
+#include <parts/key_button.h>
+#include <parts/message_line.h>
+#include <parts/ruled_list.h>
+#include <parts/value_field.h>
 
 #include <QAccessible>
 #include <QSignalSpy>

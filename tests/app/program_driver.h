@@ -2,8 +2,8 @@
 
 #include "bench_driver.h"
 
-#include "opening.h"
-#include "window.h"
+#include <window/opening.h>
+#include <window/window.h>
 
 #include <QProcess>
 
@@ -35,10 +35,10 @@ inline void typeInto(ValueField *field, const QString &text)
     type(text);
 }
 
-inline void goTo(Window &window, Place place)
+inline void goTo(Window &window, Page place)
 {
-    click(window.places()->tab(place));
-    QCOMPARE(window.place(), place);
+    click(window.tabs()->tab(place));
+    QCOMPARE(window.page(), place);
 }
 
 /// The end of a first half: its last words, and what the second has to know.
@@ -54,7 +54,7 @@ inline void runUntilKilled(const QStringList &arguments, const QString &lastWord
 {
     constexpr int mostMilliseconds = 120'000;
     QProcess first;
-    first.start(QCoreApplication::applicationFilePath(), QStringList(untilKilled) + arguments);
+    first.start(QCoreApplication::applicationFilePath(), QStringList{nameOfTest(), untilKilled} + arguments);
     QVERIFY(first.waitForFinished(mostMilliseconds));
     const QString said = QString::fromUtf8(first.readAllStandardOutput() + first.readAllStandardError());
     QVERIFY2(first.exitStatus() == QProcess::CrashExit && said.contains(lastWords), qPrintable(said));
@@ -63,21 +63,13 @@ inline void runUntilKilled(const QStringList &arguments, const QString &lastWord
 
 /// Runs the test, or its first half, which `halfOf` makes of the arguments.
 template <class Test, class HalfOf>
-int runProgramTest(int count, char **words, HalfOf halfOf)
+int runProgramTest(const QStringList &arguments, HalfOf halfOf)
 {
-    QApplication application(count, words);
-    QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
-    QApplication::setFont(textFont(TextSize::Body));
-    QTemporaryDir settings;
-    QSettings::setDefaultFormat(QSettings::IniFormat);
-    QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, settings.path());
-    const QStringList arguments = QCoreApplication::arguments();
     if (arguments.value(1) == untilKilled) {
         auto half = halfOf(arguments.mid(2));
         return QTest::qExec(half.get(), {arguments.first()});
     }
-    Test test;
-    return QTest::qExec(&test, count, words);
+    return runTest<Test>(arguments);
 }
 
 } // namespace asleft::testing

@@ -1,6 +1,6 @@
 #include "garage_fixture.h"
 
-#include "seat.h"
+#include <parts/station_number.h>
 
 using namespace asleft;
 using namespace asleft::testing;
@@ -13,27 +13,27 @@ private Q_SLOTS:
     {
         const QTemporaryDir folder;
         const QString name = QStringLiteral("bench pc");
-        const SeatPlace first(folder.path());
-        QCOMPARE(first.seat(name), std::string("bench pc"));
+        const StationNumber first(folder.path());
+        QCOMPARE(first.station(name), std::string("bench pc"));
         {
-            const SeatPlace second(folder.path());
+            const StationNumber second(folder.path());
             QCOMPARE(second.number(), 2);
-            QVERIFY(second.seat(name) != first.seat(name));
+            QVERIFY(second.station(name) != first.station(name));
         }
-        QCOMPARE(SeatPlace(folder.path()).number(), 2);
+        QCOMPARE(StationNumber(folder.path()).number(), 2);
     }
 
     void thePlaceOfOneThatEndedIsTakenAgain()
     {
         const QTemporaryDir folder;
         for (int start = 0; start < 3; ++start)
-            QCOMPARE(SeatPlace(folder.path()).number(), 1);
+            QCOMPARE(StationNumber(folder.path()).number(), 1);
     }
 
     void withoutAFolderThereIsTheFirstPlace()
     {
         const QTemporaryDir folder;
-        QCOMPARE(SeatPlace(folder.filePath(QStringLiteral("none/here"))).number(), 1);
+        QCOMPARE(StationNumber(folder.filePath(QStringLiteral("none/here"))).number(), 1);
     }
 };
 

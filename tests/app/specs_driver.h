@@ -2,9 +2,9 @@
 
 #include "garage_fixture.h"
 
-#include "pages/specs_model.h"
-#include "pages/specs_page.h"
-#include "pages/vehicles_model.h"
+#include <parts/specs_model.h>
+#include <pages/specs_page.h>
+#include <parts/vehicles_model.h>
 
 #include <functional>
 
@@ -13,7 +13,7 @@ namespace asleft::testing {
 /// The page on a garage with one engine: an even four, or what is made of it.
 struct OpenSpecs {
     explicit OpenSpecs(const std::function<void(VehicleText &)> &make = [](VehicleText &) {})
-        : added(addOne(*shop.garage, make)), vehicles(*shop.garage), specs(*shop.garage, vehicles), page(*shop.desk, specs, vehicles)
+        : added(addOne(*shop.garage, make)), vehicles(*shop.garage), specs(*shop.garage, vehicles), page(*shop.context, specs, vehicles)
     {
         present(page);
     }

@@ -1,11 +1,11 @@
 #include "specs_driver.h"
 
-#include "pages/joint_form.h"
-#include "pages/spec_form.h"
-#include "parts/choice_keys.h"
-#include "parts/key_button.h"
-#include "parts/message_line.h"
-#include "parts/value_field.h"
+#include <forms/joint_form.h>
+#include <forms/spec_form.h>
+#include <parts/choice_keys.h>
+#include <parts/key_button.h>
+#include <parts/message_line.h>
+#include <parts/value_field.h>
 
 #include <QClipboard>
 
@@ -312,7 +312,7 @@ private:
         return titles;
     }
 
-    /// As another seat would.
+    /// As another computer would.
     static JointId addPlainJoint(Open &open, const char *name, const char *places)
     {
         JointText text;

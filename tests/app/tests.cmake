@@ -1,20 +1,15 @@
-# Tests of the desktop: real keys and clicks on the real pages, offscreen. One executable a topic.
+# Tests of the desktop: real keys and clicks on the real pages, offscreen. One executable; each class is a test of its own, run in a process of
+# its own: app_tests FILE runs the class that APP_TEST names in FILE.cpp.
 find_package(Qt6 6.4 REQUIRED COMPONENTS Test)
 
-# asleft_app_test(NAME): app/<NAME>.cpp, which ends with APP_TEST(class).
-function(asleft_app_test name)
-    add_executable(app_${name} ${CMAKE_CURRENT_FUNCTION_LIST_DIR}/${name}.cpp)
-    set_target_properties(app_${name} PROPERTIES AUTOMOC ON)
-    target_include_directories(app_${name} PRIVATE ${CMAKE_CURRENT_FUNCTION_LIST_DIR})
-    target_link_libraries(app_${name} PRIVATE asleft_app house_flags Qt6::Test)
-    add_test(NAME app_${name} COMMAND app_${name})
-    set_tests_properties(app_${name} PROPERTIES ENVIRONMENT "QT_QPA_PLATFORM=offscreen;LC_ALL=C.UTF-8")
-endfunction()
-
 file(GLOB app_tests CONFIGURE_DEPENDS ${CMAKE_CURRENT_LIST_DIR}/*_test.cpp)
+add_executable(app_tests ${CMAKE_CURRENT_LIST_DIR}/main.cpp ${app_tests})
+set_target_properties(app_tests PROPERTIES AUTOMOC ON)
+target_include_directories(app_tests PRIVATE ${CMAKE_CURRENT_LIST_DIR})
+target_link_libraries(app_tests PRIVATE app_pictures demo_garage house_flags Qt6::Test)
+target_precompile_headers(app_tests PRIVATE ${CMAKE_CURRENT_LIST_DIR}/bench_driver.h)
 foreach(file IN LISTS app_tests)
     get_filename_component(name ${file} NAME_WE)
-    asleft_app_test(${name})
+    add_test(NAME app_${name} COMMAND app_tests ${name})
+    set_tests_properties(app_${name} PROPERTIES ENVIRONMENT "QT_QPA_PLATFORM=offscreen;LC_ALL=C.UTF-8")
 endforeach()
-# Sets every engine of the invented garage.
-target_link_libraries(app_every_engine_test PRIVATE demo_garage)

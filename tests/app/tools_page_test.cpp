@@ -1,17 +1,17 @@
 #include "garage_fixture.h"
 
-#include "pages/feeler_form.h"
-#include "pages/fitting_form.h"
-#include "pages/gauge_form.h"
-#include "pages/person_form.h"
-#include "pages/rule_form.h"
-#include "pages/tools_model.h"
-#include "pages/tools_page.h"
-#include "pages/torque_form.h"
-#include "parts/choice_keys.h"
-#include "parts/message_line.h"
-#include "parts/ruled_list.h"
-#include "parts/value_field.h"
+#include <forms/feeler_form.h>
+#include <forms/fitting_form.h>
+#include <forms/gauge_form.h>
+#include <forms/person_form.h>
+#include <forms/rule_form.h>
+#include <parts/tools_model.h>
+#include <pages/tools_page.h>
+#include <forms/torque_form.h>
+#include <parts/choice_keys.h>
+#include <parts/message_line.h>
+#include <parts/ruled_list.h>
+#include <parts/value_field.h>
 
 #include <QClipboard>
 
@@ -30,7 +30,7 @@ private Q_SLOTS:
     {
         Shop shop;
         ToolsModel tools(*shop.garage);
-        ToolsPage page(*shop.desk, tools);
+        ToolsPage page(*shop.context, tools);
         present(page);
         page.feelers()->name()->edit()->setFocus();
         type(QStringLiteral("Long leaves"));
@@ -59,7 +59,7 @@ private Q_SLOTS:
         QFETCH(QString, text);
         Shop shop;
         ToolsModel tools(*shop.garage);
-        ToolsPage page(*shop.desk, tools);
+        ToolsPage page(*shop.context, tools);
         present(page);
         page.feelers()->name()->edit()->setFocus();
         type(QStringLiteral("Set"));
@@ -77,7 +77,7 @@ private Q_SLOTS:
     {
         Shop shop;
         ToolsModel tools(*shop.garage);
-        ToolsPage page(*shop.desk, tools);
+        ToolsPage page(*shop.context, tools);
         present(page);
         page.chooseSection(ToolsPage::Section::People);
         page.people()->initials()->edit()->setFocus();
@@ -95,7 +95,7 @@ private Q_SLOTS:
     {
         Shop shop;
         ToolsModel tools(*shop.garage);
-        ToolsPage page(*shop.desk, tools);
+        ToolsPage page(*shop.context, tools);
         present(page);
         page.chooseSection(ToolsPage::Section::Gauges);
         GaugeForm &form = *page.gauges();
@@ -125,7 +125,7 @@ private Q_SLOTS:
     {
         Shop shop;
         ToolsModel tools(*shop.garage);
-        ToolsPage page(*shop.desk, tools);
+        ToolsPage page(*shop.context, tools);
         present(page);
         page.chooseSection(ToolsPage::Section::Gauges);
         click(page.gauges()->kind()->key(1));
@@ -153,7 +153,7 @@ private Q_SLOTS:
         QFETCH(QString, text);
         Shop shop;
         ToolsModel tools(*shop.garage);
-        ToolsPage page(*shop.desk, tools);
+        ToolsPage page(*shop.context, tools);
         present(page);
         page.chooseSection(ToolsPage::Section::Gauges);
         for (ValueField *field : {page.gauges()->permissibleError(), page.gauges()->resolution()}) {
@@ -181,7 +181,7 @@ private Q_SLOTS:
     {
         Shop shop;
         ToolsModel tools(*shop.garage);
-        ToolsPage page(*shop.desk, tools);
+        ToolsPage page(*shop.context, tools);
         present(page);
         page.chooseSection(ToolsPage::Section::Gauges);
         page.gauges()->resolution()->edit()->setFocus();
@@ -196,7 +196,7 @@ private Q_SLOTS:
     {
         Shop shop;
         ToolsModel tools(*shop.garage);
-        ToolsPage page(*shop.desk, tools);
+        ToolsPage page(*shop.context, tools);
         present(page);
         page.index()->setFocus();
         const QList<QWidget *> forms{page.feelers(),  page.gauges(),  page.wrenches(), page.angleGauges(),
@@ -216,7 +216,7 @@ private Q_SLOTS:
     {
         Shop shop;
         ToolsModel tools(*shop.garage);
-        ToolsPage page(*shop.desk, tools);
+        ToolsPage page(*shop.context, tools);
         present(page);
         const auto note = [&page](ToolsPage::Section section) {
             return page.index()->model()->index(int(section), 0).data(RuledRows::NoteRole).toString();
@@ -242,7 +242,7 @@ private Q_SLOTS:
     {
         Shop shop;
         ToolsModel tools(*shop.garage);
-        ToolsPage page(*shop.desk, tools);
+        ToolsPage page(*shop.context, tools);
         // The bar of places takes the rest of the 800.
         present(page, {1280, 744});
         for (int section = 0; section <= int(ToolsPage::Section::Rule); ++section) {
@@ -263,7 +263,7 @@ private Q_SLOTS:
     {
         Shop shop;
         ToolsModel tools(*shop.garage);
-        ToolsPage page(*shop.desk, tools);
+        ToolsPage page(*shop.context, tools);
         present(page);
         page.chooseSection(ToolsPage::Section::Rule);
         QCOMPARE(tools.rule(), DecisionRule::Simple);

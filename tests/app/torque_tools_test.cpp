@@ -1,15 +1,15 @@
 #include "garage_fixture.h"
 
-#include "pages/calibration_form.h"
-#include "pages/fitting_form.h"
-#include "pages/tools_model.h"
-#include "pages/tools_page.h"
-#include "pages/torque_form.h"
-#include "parts/choice_keys.h"
-#include "parts/key_button.h"
-#include "parts/message_line.h"
-#include "parts/ruled_list.h"
-#include "parts/value_field.h"
+#include <forms/calibration_form.h>
+#include <forms/fitting_form.h>
+#include <parts/tools_model.h>
+#include <pages/tools_page.h>
+#include <forms/torque_form.h>
+#include <parts/choice_keys.h>
+#include <parts/key_button.h>
+#include <parts/message_line.h>
+#include <parts/ruled_list.h>
+#include <parts/value_field.h>
 
 #include <QClipboard>
 
@@ -35,7 +35,7 @@ ToolId hangWrench(Garage &garage, const char *name, const char *due)
 
 /// The page with one section in hand.
 struct OpenRack {
-    explicit OpenRack(Section section) : tools(*shop.garage), page(*shop.desk, tools)
+    explicit OpenRack(Section section) : tools(*shop.garage), page(*shop.context, tools)
     {
         present(page);
         page.chooseSection(section);
@@ -333,7 +333,7 @@ private Q_SLOTS:
         const ToolId wrench = hangWrench(*shop.garage, "Wrench", "2020-03-31");
         const ReadOnlyShop only(shop);
         ToolsModel tools(*only.garage);
-        ToolsPage page(*only.desk, tools);
+        ToolsPage page(*only.context, tools);
         present(page);
         page.chooseSection(Section::TorqueWrenches);
         page.calibration()->showWrench(*tools.tool(wrench.key()));

@@ -3,14 +3,14 @@
 
 #include "program_driver.h"
 
-#include "pages/jobs_page.h"
-#include "pages/new_job_form.h"
-#include "pages/spec_form.h"
-#include "pages/specs_page.h"
-#include "pages/table_form.h"
-#include "pages/table_row.h"
-#include "pages/vehicle_form.h"
-#include "pages/vehicles_page.h"
+#include <pages/jobs_page.h>
+#include <forms/new_job_form.h>
+#include <forms/spec_form.h>
+#include <pages/specs_page.h>
+#include <forms/table_form.h>
+#include <forms/table_row.h>
+#include <forms/vehicle_form.h>
+#include <pages/vehicles_page.h>
 
 using namespace asleft;
 using namespace asleft::testing;
@@ -26,7 +26,7 @@ const QString setAtSecond = QStringLiteral("IN 3 4 6 8 EX 2 5 6 7");
 
 void typeVehicle(Window &window)
 {
-    goTo(window, Place::Vehicles);
+    goTo(window, Page::Vehicles);
     VehicleForm *form = window.vehiclesPage()->form();
     typeInto(form->field(VehicleField::Name), QStringLiteral("Corran V8 saloon"));
     click(buttonNamed(*form, QStringLiteral("V")));
@@ -66,35 +66,35 @@ void typeTable(Window &window)
 
 void openNewJob(Window &window)
 {
-    goTo(window, Place::Jobs);
+    goTo(window, Page::Jobs);
     window.jobsPage()->beginNew(std::nullopt);
     click(buttonNamed(*window.jobsPage(), QStringLiteral("Open the job")));
-    if (window.place() == Place::Jobs)
+    if (window.page() == Page::Jobs)
         click(buttonNamed(*window.jobsPage(), QStringLiteral("On the Bench")));
-    QCOMPARE(window.place(), Place::Bench);
+    QCOMPARE(window.page(), Page::Bench);
 }
 
 /// Initials, the two lines before the valve set, and where the crank stands.
-void beginSitting(BenchPage &bench)
+void beginSession(BenchPage &bench)
 {
-    QCOMPARE(bench.sheet(), bench.sittingSheet());
+    QCOMPARE(bench.sheet(), bench.sessionPane());
     type(QStringLiteral("MK"));
     press(Qt::Key_Return);
-    QCOMPARE(bench.sheet(), bench.stepSheet());
-    QVERIFY(readable(*bench.stepSheet()).contains(QStringLiteral("hock"), Qt::CaseInsensitive));
+    QCOMPARE(bench.sheet(), bench.stepPane());
+    QVERIFY(readable(*bench.stepPane()).contains(QStringLiteral("hock"), Qt::CaseInsensitive));
     press(Qt::Key_Return);
     press(Qt::Key_Return);
-    QCOMPARE(bench.sheet(), bench.crankSheet());
-    QVERIFY(!bench.crankSheet()->standsKey()->isEnabled());
+    QCOMPARE(bench.sheet(), bench.crankPane());
+    QVERIFY(!bench.crankPane()->standsKey()->isEnabled());
     confirmFirstPlace();
-    QCOMPARE(bench.sheet(), bench.valveSheet());
+    QCOMPARE(bench.sheet(), bench.valvePane());
 }
 
 void checkPlan(BenchPage &bench, bool typed)
 {
     const auto &plan = bench.book()->state().plan;
     QVERIFY(plan && plan->generated != typed);
-    const QString shown = readable(*bench.valveSheet());
+    const QString shown = readable(*bench.valvePane());
     QVERIFY2(shown.contains(setAtFirst) && shown.contains(setAtSecond), qPrintable(shown));
     QVERIFY2(shown.contains(typed ? QStringLiteral("Corran workshop manual") : QStringLiteral("generated"), Qt::CaseInsensitive),
              qPrintable(shown));
@@ -105,7 +105,7 @@ QStringList logEach(BenchPage &bench, int points, const std::function<QString(co
 {
     QStringList order;
     for (int i = 0; i < points; ++i) {
-        const QString name = nameOf(*bench.book(), bench.valveSheet()->inHand());
+        const QString name = nameOf(*bench.book(), bench.valvePane()->inHand());
         order.append(name);
         logTyped(valueFor(name));
     }
@@ -148,7 +148,7 @@ private Q_SLOTS:
         const auto program = openProgram(Arguments::Wish::New, m_file);
         Window &window = *program->window();
         typeVehicle(window);
-        goTo(window, Place::Specs);
+        goTo(window, Page::Specs);
         typeSpec(window, SpecsPage::Section::IntakeLash, QStringLiteral(".012 ± .003 in"), QStringLiteral("41"));
         typeSpec(window, SpecsPage::Section::ExhaustLash, QStringLiteral(".018 ± .003 in"), QStringLiteral("41"));
         if (m_table)
@@ -156,7 +156,7 @@ private Q_SLOTS:
         openNewJob(window);
 
         BenchPage &bench = *window.benchPage();
-        beginSitting(bench);
+        beginSession(bench);
         checkPlan(bench, m_table);
         QCOMPARE(sorted(logEach(bench, 8, foundInThou)), firstPoints);
         const PointState &found = bench.book()->state().point(pointNamed(*bench.book(), "E3"));
@@ -200,7 +200,7 @@ void ValveSet::wholeStory(bool table)
         return;
 
     const auto program = openProgram(Arguments::Wish::Open, file);
-    QCOMPARE(program->window()->place(), Place::Bench);
+    QCOMPARE(program->window()->page(), Page::Bench);
     BenchPage &bench = *program->window()->benchPage();
     pickUp(bench, openPoint);
     checkPlan(bench, table);
@@ -210,26 +210,26 @@ void ValveSet::wholeStory(bool table)
 
 void ValveSet::pickUp(BenchPage &bench, const QString &openPoint)
 {
-    QCOMPARE(bench.sheet(), bench.sittingSheet());
+    QCOMPARE(bench.sheet(), bench.sessionPane());
     const PointId open = pointNamed(*bench.book(), qPrintable(openPoint));
     const QString name = pointInText(*bench.book()->state().frame, open);
-    const QString resume = readable(*bench.sittingSheet());
+    const QString resume = readable(*bench.sessionPane());
     QVERIFY2(resume.contains(name, Qt::CaseInsensitive), qPrintable(resume));
     QVERIFY2(resume.contains(QStringLiteral("no. 1 on compression"), Qt::CaseInsensitive), qPrintable(resume));
     press(Qt::Key_Return);
-    // Where the crank was left is shown and asked for, once in this sitting.
-    QCOMPARE(bench.sheet(), bench.crankSheet());
-    QVERIFY(readable(*bench.crankSheet()).contains(QStringLiteral("no. 1 on compression"), Qt::CaseInsensitive));
+    // Where the crank was left is shown and asked for, once in this session.
+    QCOMPARE(bench.sheet(), bench.crankPane());
+    QVERIFY(readable(*bench.crankPane()).contains(QStringLiteral("no. 1 on compression"), Qt::CaseInsensitive));
     press(Qt::Key_Return);
-    QCOMPARE(bench.sheet(), bench.valveSheet());
-    QCOMPARE(nameOf(*bench.book(), bench.valveSheet()->inHand()), openPoint);
+    QCOMPARE(bench.sheet(), bench.valvePane());
+    QCOMPARE(nameOf(*bench.book(), bench.valvePane()->inHand()), openPoint);
 
     // The crank is not turned over an open nut.
     const auto crankBefore = bench.book()->state().crank;
-    click(bench.valveSheet()->turnKey());
-    QCOMPARE(bench.sheet(), bench.valveSheet());
-    QCOMPARE(bench.valveSheet()->bar()->message()->role(), MessageLine::Role::Refusal);
-    QVERIFY(bench.valveSheet()->bar()->message()->sentence().contains(openPoint));
+    click(bench.valvePane()->turnKey());
+    QCOMPARE(bench.sheet(), bench.valvePane());
+    QCOMPARE(bench.valvePane()->bar()->message()->role(), MessageLine::Role::Refusal);
+    QVERIFY(bench.valvePane()->bar()->message()->sentence().contains(openPoint));
     QCOMPARE(bench.book()->state().crank, crankBefore);
     logTyped(leftInMillimetres(openPoint));
     QVERIFY(openNuts(bench.book()->state()).empty());
@@ -240,16 +240,16 @@ void ValveSet::turnOnce(BenchPage &bench)
     // Enter on nothing logs nothing and leads to what is next.
     const auto acts = bench.book()->state().acts.size();
     press(Qt::Key_Return);
-    QCOMPARE(bench.sheet(), bench.turnSheet());
+    QCOMPARE(bench.sheet(), bench.turnPane());
     QCOMPARE(bench.book()->state().acts.size(), acts);
-    const QString shown = readable(*bench.turnSheet());
+    const QString shown = readable(*bench.turnPane());
     QVERIFY2(shown.contains(QStringLiteral("neutral"), Qt::CaseInsensitive), qPrintable(shown));
     QVERIFY2(shown.contains(QStringLiteral("chock"), Qt::CaseInsensitive), qPrintable(shown));
     QVERIFY2(shown.contains(QStringLiteral("360°")), qPrintable(shown));
-    QVERIFY(!bench.turnSheet()->turnedKey()->isVisible());
+    QVERIFY(!bench.turnPane()->turnedKey()->isVisible());
     press(Qt::Key_Return);
     press(Qt::Key_Return);
-    QCOMPARE(bench.sheet(), bench.valveSheet());
+    QCOMPARE(bench.sheet(), bench.valvePane());
     QVERIFY(bench.book()->state().crank->crank == degrees(360));
     QCOMPARE(bench.book()->state().crank->how, CrankHow::Turned);
 }
@@ -259,13 +259,13 @@ void ValveSet::setTheRest(BenchPage &bench)
     QCOMPARE(sorted(logEach(bench, 8, foundInThou)), secondPoints);
     const QString odd = QStringLiteral("E6");
     for (int i = 0; i < 8; ++i) {
-        const QString name = nameOf(*bench.book(), bench.valveSheet()->inHand());
+        const QString name = nameOf(*bench.book(), bench.valvePane()->inHand());
         logTyped(name == odd ? QStringLiteral("24") : leftInMillimetres(name));
         if (name != odd)
             continue;
         // Out of its band: said in words, in the drawing and in the list, and it stays in hand until it is set or kept.
-        QCOMPARE(nameOf(*bench.book(), bench.valveSheet()->inHand()), odd);
-        QVERIFY(bench.valveSheet()->bar()->now()->text().contains(QStringLiteral("above"), Qt::CaseInsensitive));
+        QCOMPARE(nameOf(*bench.book(), bench.valvePane()->inHand()), odd);
+        QVERIFY(bench.valvePane()->bar()->now()->text().contains(QStringLiteral("above"), Qt::CaseInsensitive));
         QCOMPARE(lookOf(bench.book()->state(), pointNamed(*bench.book(), "E6"), true).verdict, Verdict::High);
         press(Qt::Key_K);
         logTyped(QStringLiteral("seat is due, watched until then"));
@@ -287,11 +287,9 @@ void ValveSet::setTheRest(BenchPage &bench)
     QCOMPARE(nextValveAct(bench.book()->state()).kind, NextAct::Kind::NothingOpen);
 }
 
-int main(int count, char **words)
-{
-    return runProgramTest<ValveSet>(count, words, [](const QStringList &arguments) {
+APP_TEST_BY([](const QStringList &given) {
+    return runProgramTest<ValveSet>(given, [](const QStringList &arguments) {
         return std::make_unique<UntilKilled>(arguments.value(0), arguments.value(1) == asTable);
     });
-}
-
+})
 #include "valve_set_test.moc"

@@ -1,6 +1,6 @@
 #include "garage_fixture.h"
 
-#include "pages/vehicle_reader.h"
+#include <forms/vehicle_reader.h>
 
 using namespace asleft;
 using Field = VehicleField;

@@ -1,13 +1,14 @@
 #include "garage_fixture.h"
 
-#include "pages/vehicle_form.h"
-#include "pages/vehicles_model.h"
-#include "pages/vehicles_page.h"
-#include "parts/choice_keys.h"
-#include "parts/key_button.h"
-#include "parts/message_line.h"
+#include <forms/vehicle_form.h>
+#include <parts/vehicles_model.h>
+#include <pages/vehicles_page.h>
+#include <parts/choice_keys.h>
+#include <parts/key_button.h>
+#include <parts/message_line.h>
 
-#include <show/words.h>
+#include <words/errors.h>
+#include <words/vehicles.h>
 #include <work/job_book.h>
 #include <work/jobs.h>
 #include <work/workshop.h>
@@ -29,7 +30,7 @@ private Q_SLOTS:
     {
         Shop shop;
         VehiclesModel model(*shop.garage);
-        VehiclesPage page(*shop.desk, model);
+        VehiclesPage page(*shop.context, model);
         present(page);
         page.beginNew();
         const QStringList typed{QStringLiteral("Hollin 40"), QStringLiteral("KD 1"), QStringLiteral("1G4AH59H45G118341"),
@@ -74,7 +75,7 @@ private Q_SLOTS:
     {
         Shop shop;
         VehiclesModel model(*shop.garage);
-        VehiclesPage page(*shop.desk, model);
+        VehiclesPage page(*shop.context, model);
         present(page);
         page.form()->field(Field::EngineName)->edit()->setFocus();
         press(Qt::Key_Return);
@@ -94,7 +95,7 @@ private Q_SLOTS:
     {
         Shop shop;
         VehiclesModel model(*shop.garage);
-        VehiclesPage page(*shop.desk, model);
+        VehiclesPage page(*shop.context, model);
         present(page);
         page.form()->field(Field::Cylinders)->edit()->setFocus();
         type(QStringLiteral("4"));
@@ -140,7 +141,7 @@ private Q_SLOTS:
         QFETCH(QString, text);
         Shop shop;
         VehiclesModel model(*shop.garage);
-        VehiclesPage page(*shop.desk, model);
+        VehiclesPage page(*shop.context, model);
         present(page);
         VehicleTyped typed;
         typed.texts = {
@@ -168,7 +169,7 @@ private Q_SLOTS:
         Shop shop;
         addFour(*shop.garage);
         VehiclesModel model(*shop.garage);
-        VehiclesPage page(*shop.desk, model);
+        VehiclesPage page(*shop.context, model);
         present(page);
         ValueField *name = page.form()->field(Field::Name);
         QCOMPARE(name->text(), QStringLiteral("Hollin 40 tractor"));
@@ -193,7 +194,7 @@ private Q_SLOTS:
         (*book)->setWho(*addPerson(*shop.garage, "MK", {}));
         QVERIFY((*book)->confirmCrank(degrees(0)));
         VehiclesModel model(*shop.garage);
-        VehiclesPage page(*shop.desk, model);
+        VehiclesPage page(*shop.context, model);
         present(page);
         VehicleTyped typed = page.form()->typed();
         typed.texts[Field::Cylinders] = QStringLiteral("3");
@@ -212,7 +213,7 @@ private Q_SLOTS:
         Shop shop;
         addFour(*shop.garage);
         VehiclesModel model(*shop.garage);
-        VehiclesPage page(*shop.desk, model);
+        VehiclesPage page(*shop.context, model);
         present(page);
         ValueField *number = page.form()->field(Field::Number);
         number->edit()->setFocus();
@@ -242,7 +243,7 @@ private Q_SLOTS:
         const NewVehicle four = addFour(*shop.garage);
         QVERIFY(readMeter(*shop.garage, four.vehicle, "3812", MeterUnit::Hour));
         VehiclesModel model(*shop.garage);
-        VehiclesPage page(*shop.desk, model);
+        VehiclesPage page(*shop.context, model);
         present(page);
         ValueField *meter = page.form()->field(Field::Meter);
         ChoiceKeys *which = page.form()->choice(VehicleChoice::MeterReplaced);
@@ -283,7 +284,7 @@ private Q_SLOTS:
     {
         Shop shop;
         VehiclesModel model(*shop.garage);
-        VehiclesPage page(*shop.desk, model);
+        VehiclesPage page(*shop.context, model);
         present(page);
         VehicleForm *form = page.form();
         const auto shown = [form](Field field) { return form->field(field)->isVisible(); };
@@ -305,7 +306,7 @@ private Q_SLOTS:
     {
         Shop shop;
         VehiclesModel model(*shop.garage);
-        VehiclesPage page(*shop.desk, model);
+        VehiclesPage page(*shop.context, model);
         present(page);
         VehicleTyped typed;
         typed.camKnown = true;
@@ -334,7 +335,7 @@ private Q_SLOTS:
         Shop shop;
         const NewVehicle stored = addFour(*shop.garage);
         VehiclesModel model(*shop.garage);
-        VehiclesPage page(*shop.desk, model);
+        VehiclesPage page(*shop.context, model);
         present(page);
         page.beginNew();
         type(QStringLiteral("Half"));
@@ -352,7 +353,7 @@ private Q_SLOTS:
         Shop shop;
         const NewVehicle stored = addFour(*shop.garage);
         VehiclesModel model(*shop.garage);
-        VehiclesPage page(*shop.desk, model);
+        VehiclesPage page(*shop.context, model);
         present(page);
         std::optional<EngineId> specs;
         std::optional<EngineId> job;

@@ -1,21 +1,21 @@
 #include "garage_fixture.h"
 
-#include "pages/jobs_page.h"
-#include "pages/new_job_form.h"
-#include "pages/rule_form.h"
-#include "pages/specs_page.h"
-#include "pages/tools_page.h"
-#include "pages/vehicle_form.h"
-#include "pages/vehicles_model.h"
-#include "pages/vehicles_page.h"
-#include "parts/choice_keys.h"
-#include "parts/heading.h"
-#include "parts/ink_of.h"
-#include "parts/ruled_list.h"
-#include "parts/scroll_sheet.h"
-#include "window.h"
+#include <pages/jobs_page.h>
+#include <forms/new_job_form.h>
+#include <forms/rule_form.h>
+#include <pages/specs_page.h>
+#include <pages/tools_page.h>
+#include <forms/vehicle_form.h>
+#include <parts/vehicles_model.h>
+#include <pages/vehicles_page.h>
+#include <parts/choice_keys.h>
+#include <parts/heading.h>
+#include <parts/ink_of.h>
+#include <parts/ruled_list.h>
+#include <parts/scroll_pane.h>
+#include <window/window.h>
 
-#include <show/words.h>
+#include <words/errors.h>
 #include <work/jobs.h>
 
 #include <QAccessible>
@@ -88,49 +88,49 @@ private Q_SLOTS:
     {
         Shop shop;
         {
-            Window window(*shop.desk);
+            Window window(*shop.context);
             window.begin();
-            QCOMPARE(window.place(), Place::Vehicles);
+            QCOMPARE(window.page(), Page::Vehicles);
         }
         const NewVehicle added = addFour(*shop.garage);
         QVERIFY(openJob(*shop.garage, added.vehicle, added.engine, builtInSheets().front(), "Set the valves"));
-        Window window(*shop.desk);
+        Window window(*shop.context);
         window.begin();
-        QCOMPARE(window.place(), Place::Bench);
+        QCOMPARE(window.page(), Page::Bench);
     }
 
     void keysChangeThePlace()
     {
         Shop shop;
-        Window window(*shop.desk);
-        window.goTo(Place::Vehicles);
+        Window window(*shop.context);
+        window.goTo(Page::Vehicles);
         present(window);
         window.vehiclesPage()->form()->focusFirst();
-        const QList<std::pair<Qt::Key, Place>> keys{
-            {Qt::Key_2, Place::Jobs}, {Qt::Key_4, Place::Specs}, {Qt::Key_5, Place::Tools}, {Qt::Key_1, Place::Vehicles}};
+        const QList<std::pair<Qt::Key, Page>> keys{
+            {Qt::Key_2, Page::Jobs}, {Qt::Key_4, Page::Specs}, {Qt::Key_5, Page::Tools}, {Qt::Key_1, Page::Vehicles}};
         for (const auto &[key, place] : keys) {
             QTest::keyClick(&window, key, Qt::ControlModifier);
-            QCOMPARE(window.place(), place);
+            QCOMPARE(window.page(), place);
         }
         QTest::keyClick(&window, Qt::Key_T, Qt::AltModifier);
-        QCOMPARE(window.place(), Place::Tools);
-        click(window.places()->tab(Place::Jobs));
-        QCOMPARE(window.place(), Place::Jobs);
+        QCOMPARE(window.page(), Page::Tools);
+        click(window.tabs()->tab(Page::Jobs));
+        QCOMPARE(window.page(), Page::Jobs);
     }
 
     void theLookChangesEverywhere()
     {
         Shop shop;
-        Window window(*shop.desk);
-        window.goTo(Place::Vehicles);
+        Window window(*shop.context);
+        window.goTo(Page::Vehicles);
         present(window);
-        click(window.places()->lookKey());
-        QCOMPARE(shop.desk->look(), Look::Dark);
+        click(window.tabs()->lookKey());
+        QCOMPARE(shop.context->look(), Look::Dark);
         QCoreApplication::processEvents();
         for (QWidget *widget : window.findChildren<QWidget *>())
             QCOMPARE(&inkOf(*widget), &ink(Look::Dark));
-        click(window.places()->lookKey());
-        QCOMPARE(shop.desk->look(), Look::Light);
+        click(window.tabs()->lookKey());
+        QCOMPARE(shop.context->look(), Look::Light);
     }
 
     void aVehiclesKeysLeadToItsSpecsAndANewJob()
@@ -138,15 +138,15 @@ private Q_SLOTS:
         Shop shop;
         addFour(*shop.garage);
         const NewVehicle second = addFour(*shop.garage, "Second");
-        Window window(*shop.desk);
-        window.goTo(Place::Vehicles);
+        Window window(*shop.context);
+        window.goTo(Page::Vehicles);
         present(window);
         window.vehiclesPage()->choose(second.vehicle.key());
         click(buttonNamed(window, QStringLiteral("Specs of this engine")));
-        QCOMPARE(window.place(), Place::Specs);
-        window.goTo(Place::Vehicles);
+        QCOMPARE(window.page(), Page::Specs);
+        window.goTo(Page::Vehicles);
         click(buttonNamed(window, QStringLiteral("New job")));
-        QCOMPARE(window.place(), Place::Jobs);
+        QCOMPARE(window.page(), Page::Jobs);
         QCOMPARE(window.jobsPage()->newJob()->vehicle(), std::optional<qint64>(second.vehicle.key()));
     }
 
@@ -158,10 +158,10 @@ private Q_SLOTS:
         Shop shop;
         addFour(*shop.garage);
         WindowsShown shown;
-        Window window(*shop.desk);
-        window.goTo(Place::Tools);
+        Window window(*shop.context);
+        window.goTo(Page::Tools);
         present(window);
-        window.goTo(Place(place));
+        window.goTo(Page(place));
         QCoreApplication::processEvents();
         QCOMPARE(shown.names(), QStringList{QString::fromLatin1(window.metaObject()->className())});
         QVERIFY(window.isActiveWindow());
@@ -173,10 +173,10 @@ private Q_SLOTS:
         QFETCH(int, place);
         Shop shop;
         addFour(*shop.garage);
-        Window window(*shop.desk);
-        window.goTo(Place::Vehicles);
+        Window window(*shop.context);
+        window.goTo(Page::Vehicles);
         present(window);
-        window.goTo(Place(place));
+        window.goTo(Page(place));
         QCoreApplication::processEvents();
         QSet<QString> names;
         for (QWidget *control : controlsOf(window)) {
@@ -194,12 +194,12 @@ private Q_SLOTS:
         QFETCH(int, place);
         Shop shop;
         addFour(*shop.garage);
-        Window window(*shop.desk);
-        window.goTo(Place::Vehicles);
+        Window window(*shop.context);
+        window.goTo(Page::Vehicles);
         present(window);
-        window.goTo(Place(place));
+        window.goTo(Page(place));
         QCoreApplication::processEvents();
-        window.places()->tab(Place(place))->setFocus();
+        window.tabs()->tab(Page(place))->setFocus();
         press(Qt::Key_Tab);
         QSet<QWidget *> reached;
         for (QWidget *stop : stops())
@@ -212,8 +212,8 @@ private Q_SLOTS:
     void theFormOfAVehicleIsWalkedLineByLine()
     {
         Shop shop;
-        Window window(*shop.desk);
-        window.goTo(Place::Vehicles);
+        Window window(*shop.context);
+        window.goTo(Page::Vehicles);
         present(window);
         window.vehiclesPage()->form()->focusFirst();
         // With everything in sight that there is to type.
@@ -238,14 +238,14 @@ private Q_SLOTS:
     {
         Shop shop;
         addFour(*shop.garage);
-        Window window(*shop.desk);
-        window.goTo(Place::Vehicles);
+        Window window(*shop.context);
+        window.goTo(Page::Vehicles);
         present(window, {1024, 700});
         QCOMPARE(window.size(), QSize(1024, 700));
-        for (const Place place : {Place::Vehicles, Place::Jobs, Place::Specs, Place::Tools}) {
+        for (const Page place : {Page::Vehicles, Page::Jobs, Page::Specs, Page::Tools}) {
             window.goTo(place);
             QCoreApplication::processEvents();
-            for (const ScrollSheet *sheet : window.findChildren<ScrollSheet *>())
+            for (const ScrollPane *sheet : window.findChildren<ScrollPane *>())
                 if (sheet->isVisible())
                     QVERIFY(sheet->viewport()->width() >= sheet->widget()->width());
         }
@@ -257,16 +257,16 @@ private Q_SLOTS:
         const NewVehicle added = addFour(*shop.garage);
         QVERIFY(openJob(*shop.garage, added.vehicle, added.engine, builtInSheets().front(), "Set the valves"));
         {
-            const Window usual(*shop.desk);
+            const Window usual(*shop.context);
             QVERIFY(!usual.readOnlyLine());
         }
         ReadOnlyShop reading(shop);
         QVERIFY(reading.garage->readOnly());
-        Window window(*reading.desk);
+        Window window(*reading.context);
         present(window);
         QVERIFY(window.readOnlyLine() && window.readOnlyLine()->isVisible());
         QCOMPARE(window.readOnlyLine()->text(), readOnlySentence());
-        QVERIFY(window.readOnlyLine()->mapTo(&window, QPoint()).y() < window.places()->mapTo(&window, QPoint()).y());
+        QVERIFY(window.readOnlyLine()->mapTo(&window, QPoint()).y() < window.tabs()->mapTo(&window, QPoint()).y());
         QVERIFY(window.windowTitle().contains(QStringLiteral("read")));
         QVERIFY(window.height() <= 800);
     }
@@ -277,15 +277,15 @@ private Q_SLOTS:
         const NewVehicle added = addFour(*shop.garage);
         QVERIFY(openJob(*shop.garage, added.vehicle, added.engine, builtInSheets().front(), "Set the valves"));
         ReadOnlyShop reading(shop);
-        Window window(*reading.desk);
+        Window window(*reading.context);
         present(window);
-        const QList<std::pair<Place, QStringList>> keys{
-            {Place::Vehicles,
+        const QList<std::pair<Page, QStringList>> keys{
+            {Page::Vehicles,
              {QStringLiteral("New vehicle"), QStringLiteral("New engine"), QStringLiteral("Save changes"), QStringLiteral("Read the meter"),
               QStringLiteral("Move engine"), QStringLiteral("New job")}},
-            {Place::Jobs, {QStringLiteral("New job")}},
-            {Place::Specs, {QStringLiteral("Save")}},
-            {Place::Tools, {QStringLiteral("Save the feeler set")}}};
+            {Page::Jobs, {QStringLiteral("New job")}},
+            {Page::Specs, {QStringLiteral("Save")}},
+            {Page::Tools, {QStringLiteral("Save the feeler set")}}};
         for (const auto &[place, words] : keys) {
             window.goTo(place);
             for (const QString &text : words) {
@@ -307,7 +307,7 @@ private Q_SLOTS:
             QVERIFY2(!buttonNamed(window, words)->isEnabled(), qPrintable(words));
         }
         // The keyboard gets no further: the sentence says why, and what is typed stays.
-        window.goTo(Place::Vehicles);
+        window.goTo(Page::Vehicles);
         ValueField *name = window.vehiclesPage()->form()->field(VehicleField::Name);
         name->edit()->setFocus();
         press(Qt::Key_End);
@@ -315,7 +315,7 @@ private Q_SLOTS:
         press(Qt::Key_S, Qt::ControlModifier);
         QCOMPARE(window.vehiclesPage()->message()->role(), MessageLine::Role::Refusal);
         QCOMPARE(name->text(), QStringLiteral("Hollin 40 tractor II"));
-        window.goTo(Place::Jobs);
+        window.goTo(Page::Jobs);
         QVERIFY2(buttonNamed(window, QStringLiteral("Bench sheet"))->isEnabled(), "paper is not the garage");
     }
 
@@ -325,13 +325,13 @@ private Q_SLOTS:
         const NewVehicle added = addFour(*shop.garage, "Hollin 40 tractor", "Old four");
         addFour(*shop.garage, "Second");
         QVERIFY(moveEngine(*shop.garage, added.engine, std::nullopt));
-        Window window(*shop.desk);
-        window.goTo(Place::Vehicles);
+        Window window(*shop.context);
+        window.goTo(Page::Vehicles);
         present(window);
         const VehicleRow &row = *window.vehicles().withEngine(added.engine);
         window.vehiclesPage()->choose(idOf(row));
         click(buttonNamed(window, QStringLiteral("New job")));
-        QCOMPARE(window.place(), Place::Jobs);
+        QCOMPARE(window.page(), Page::Jobs);
         QCOMPARE(window.jobsPage()->newJob()->vehicle(), std::optional(idOf(row)));
     }
 
@@ -339,7 +339,7 @@ private:
     static void places()
     {
         QTest::addColumn<int>("place");
-        for (const Place place : {Place::Vehicles, Place::Jobs, Place::Specs, Place::Tools})
+        for (const Page place : {Page::Vehicles, Page::Jobs, Page::Specs, Page::Tools})
             QTest::addRow("%d", int(place)) << int(place);
     }
 };

@@ -1,9 +1,9 @@
 // The program as a person starts it, with a garage: the same way as its own main, to the first paint.
 #include "first_paint.h"
 
-#include "opening.h"
+#include <window/opening.h>
 
-#include <show/fonts.h>
+#include <draw/fonts.h>
 
 #include <QStyleFactory>
 

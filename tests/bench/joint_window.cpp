@@ -1,11 +1,11 @@
 // bench_joint_window ROUNDS: a joint of 200 fasteners, shown, and painted again after one tick, against a bare widget of the same size.
 #include "bench_timing.h"
 
-#include "bench/fastener_button.h"
-#include "bench/joint_view.h"
+#include <drawn/fastener_button.h>
+#include <drawn/joint_view.h>
 
 #include <joints/order.h>
-#include <show/fonts.h>
+#include <draw/fonts.h>
 
 #include <QApplication>
 #include <QStyleFactory>
@@ -62,7 +62,7 @@ void show(QWidget &widget)
 struct Joint {
     explicit Joint(Pattern places) : pattern(std::move(places)), order(generateOrder(pattern))
     {
-        for (const FastenerPlace &place : pattern.places) {
+        for (const FastenerPosition &place : pattern.places) {
             names.append(QStringLiteral("fastener %1").arg(place.number));
             looks.append(FastenerLook{.stage = FastenerStage::Loose, .toTick = true});
         }
@@ -71,7 +71,7 @@ struct Joint {
     [[nodiscard]] qsizetype indexAt(std::size_t turn) const
     {
         const int number = order[turn % order.size()];
-        const auto isIt = [number](const FastenerPlace &place) { return place.number == number; };
+        const auto isIt = [number](const FastenerPosition &place) { return place.number == number; };
         return std::find_if(pattern.places.begin(), pattern.places.end(), isIt) - pattern.places.begin();
     }
 

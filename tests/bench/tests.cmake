@@ -5,10 +5,10 @@ add_executable(bench_bare_window ${CMAKE_CURRENT_LIST_DIR}/bare_window.cpp)
 target_link_libraries(bench_bare_window PRIVATE house_flags Qt6::Widgets)
 
 add_executable(bench_garage_window ${CMAKE_CURRENT_LIST_DIR}/garage_window.cpp)
-target_link_libraries(bench_garage_window PRIVATE house_flags asleft_app)
+target_link_libraries(bench_garage_window PRIVATE house_flags app_window)
 
 add_executable(bench_joint_window ${CMAKE_CURRENT_LIST_DIR}/joint_window.cpp ${CMAKE_CURRENT_LIST_DIR}/bench_timing.cpp)
-target_link_libraries(bench_joint_window PRIVATE house_flags asleft_app)
+target_link_libraries(bench_joint_window PRIVATE house_flags app_window)
 
 file(GLOB bench_sources CONFIGURE_DEPENDS ${CMAKE_CURRENT_LIST_DIR}/bench_*.cpp)
 add_executable(asleft_bench ${bench_sources})

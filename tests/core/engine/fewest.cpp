@@ -124,7 +124,7 @@ void expectSound(const EngineDesign &design, const CrankPlan &plan, Angle leastM
         const PlanPosition &position = plan.positions[i];
         points += position.points.size();
         EXPECT_FALSE(position.points.empty());
-        EXPECT_EQ(position.place, sayCrank(design, position.crank).place);
+        EXPECT_EQ(position.place, readCrank(design, position.crank).place);
         if (i > 0) {
             EXPECT_LT(plan.positions[i - 1].crank, position.crank);
         }

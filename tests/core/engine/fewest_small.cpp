@@ -183,7 +183,7 @@ TEST(Fewest, MarginsOfHalvesOfHalvesAreExact)
     const Angle halfAThousandth = Angle::ofSmallest(millidegrees(1).smallest() / 2);
     EXPECT_EQ(plan->positions[0].crank, halfAThousandth);
     EXPECT_EQ(plan->positions[0].points[0].margin, degrees(100) + halfAThousandth);
-    EXPECT_EQ(plan->positions[0].place, (CrankPlace{{0}, CrankEvent::Compression}));
+    EXPECT_EQ(plan->positions[0].place, (CrankPosition{{0}, CrankEvent::Compression}));
     // From marks it is set at the dead centre itself.
     EXPECT_EQ(planFor(single, {.way = PlanWay::Fewest})->positions[0].crank, Angle{});
 }
@@ -234,7 +234,7 @@ TEST(Fewest, ATwoStrokeHasOneTopDeadCentreATurn)
     ASSERT_TRUE(wheel.has_value());
     EXPECT_EQ(cranksOf(*wheel), std::vector{70});
     EXPECT_EQ(wheel->positions[0].points[0].margin, degrees(35));
-    EXPECT_EQ(wheel->positions[0].place, (CrankPlace{{0}, CrankEvent::Compression}));
+    EXPECT_EQ(wheel->positions[0].place, (CrankPosition{{0}, CrankEvent::Compression}));
 }
 
 } // namespace

@@ -94,14 +94,14 @@ TEST(Places, AtDeadCentres)
     EXPECT_EQ(crankAt(four, {cylinder(four, "4"), CrankEvent::Compression}), degrees(360));
     EXPECT_EQ(crankAt(four, {cylinder(four, "4"), CrankEvent::Overlap}), degrees(0));
     EXPECT_EQ(crankAt(four, {cylinder(four, "2"), CrankEvent::Overlap}), degrees(180));
-    EXPECT_EQ(sayCrank(four, degrees(0)), (CrankSaying{{cylinder(four, "1"), CrankEvent::Compression}, {}}));
-    EXPECT_EQ(sayCrank(four, degrees(360)), (CrankSaying{{cylinder(four, "4"), CrankEvent::Compression}, {}}));
-    EXPECT_EQ(sayCrank(four, degrees(-1)), (CrankSaying{{cylinder(four, "2"), CrankEvent::Compression}, degrees(179)}));
+    EXPECT_EQ(readCrank(four, degrees(0)), (CrankReading{{cylinder(four, "1"), CrankEvent::Compression}, {}}));
+    EXPECT_EQ(readCrank(four, degrees(360)), (CrankReading{{cylinder(four, "4"), CrankEvent::Compression}, {}}));
+    EXPECT_EQ(readCrank(four, degrees(-1)), (CrankReading{{cylinder(four, "2"), CrankEvent::Compression}, degrees(179)}));
 
     const EngineDesign three = inLine3();
-    EXPECT_EQ(sayCrank(three, degrees(360)), (CrankSaying{{cylinder(three, "1"), CrankEvent::Overlap}, {}}));
-    EXPECT_EQ(sayCrank(three, degrees(130)), (CrankSaying{{cylinder(three, "3"), CrankEvent::Overlap}, degrees(10)}));
-    EXPECT_EQ(sayCrank(three, degrees(490)), (CrankSaying{{cylinder(three, "3"), CrankEvent::Compression}, degrees(10)}));
+    EXPECT_EQ(readCrank(three, degrees(360)), (CrankReading{{cylinder(three, "1"), CrankEvent::Overlap}, {}}));
+    EXPECT_EQ(readCrank(three, degrees(130)), (CrankReading{{cylinder(three, "3"), CrankEvent::Overlap}, degrees(10)}));
+    EXPECT_EQ(readCrank(three, degrees(490)), (CrankReading{{cylinder(three, "3"), CrankEvent::Compression}, degrees(10)}));
 }
 
 TEST(Places, EveryDeadCentreIsSaidExactly)
@@ -110,11 +110,11 @@ TEST(Places, EveryDeadCentreIsSaidExactly)
         for (const Cylinder c : design.firingOrder)
             for (const CrankEvent stroke : {CrankEvent::Compression, CrankEvent::Overlap}) {
                 const Angle crank = crankAt(design, {c, stroke});
-                const CrankSaying saying = sayCrank(design, crank);
+                const CrankReading saying = readCrank(design, crank);
                 EXPECT_EQ(saying.after, Angle{});
                 EXPECT_EQ(crankAt(design, saying.place), crank);
                 if (stroke == CrankEvent::Compression) {
-                    EXPECT_EQ(saying.place, (CrankPlace{c, stroke}));
+                    EXPECT_EQ(saying.place, (CrankPosition{c, stroke}));
                 }
             }
 }

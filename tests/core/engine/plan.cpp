@@ -26,7 +26,7 @@ void expectTwoPositions(const EngineDesign &design, const std::string &first, co
     EXPECT_EQ(described(design, plan), (Texts{first, second}));
     ASSERT_EQ(plan.positions.size(), 2U);
     EXPECT_EQ(plan.positions[0].crank, degrees(0));
-    EXPECT_EQ(plan.positions[0].place, (CrankPlace{design.firingOrder[0], CrankEvent::Compression}));
+    EXPECT_EQ(plan.positions[0].place, (CrankPosition{design.firingOrder[0], CrankEvent::Compression}));
     EXPECT_EQ(plan.positions[1].crank, degrees(360));
     EXPECT_EQ(crankAt(design, plan.positions[1].place), degrees(360));
     for (const PlanPosition &position : plan.positions)
@@ -59,9 +59,9 @@ TEST(TwoPositions, VeeEight) // widely printed in workshop manuals; from memory
 TEST(TwoPositions, SecondPlaceIsTheCompanionOnCompression)
 {
     const EngineDesign six = inLine6();
-    EXPECT_EQ(generatePlan(six, PlanWay::TwoPositions).positions[1].place, (CrankPlace{cylinder(six, "6"), CrankEvent::Compression}));
+    EXPECT_EQ(generatePlan(six, PlanWay::TwoPositions).positions[1].place, (CrankPosition{cylinder(six, "6"), CrankEvent::Compression}));
     const EngineDesign three = inLine3();
-    EXPECT_EQ(generatePlan(three, PlanWay::TwoPositions).positions[1].place, (CrankPlace{cylinder(three, "1"), CrankEvent::Overlap}));
+    EXPECT_EQ(generatePlan(three, PlanWay::TwoPositions).positions[1].place, (CrankPosition{cylinder(three, "1"), CrankEvent::Overlap}));
 }
 
 TEST(TwoPositions, PointsStandInTheOrderOfTheValves)
@@ -84,7 +84,7 @@ TEST(EachOnCompression, PositionsFollowTheFiringOrder)
     ASSERT_EQ(plan.positions.size(), 4U);
     for (std::size_t i = 0; i < 4; ++i) {
         EXPECT_EQ(plan.positions[i].crank, degrees(180) * static_cast<std::int64_t>(i));
-        EXPECT_EQ(plan.positions[i].place, (CrankPlace{four.firingOrder[i], CrankEvent::Compression}));
+        EXPECT_EQ(plan.positions[i].place, (CrankPosition{four.firingOrder[i], CrankEvent::Compression}));
     }
     // Both valves of a cylinder on its own compression: workshop manuals of in-line fours; from memory here. Elsewhere a margin may be
     // greater (an intake's half a turn later), but nobody would look for it there.

@@ -115,7 +115,7 @@ TEST(Table, NamesTheValvesInNoLine)
     ASSERT_TRUE(plan.has_value());
     ASSERT_EQ(plan->positions.size(), 1U); // an empty line is no line
     EXPECT_EQ(plan->positions[0].crank, degrees(360));
-    EXPECT_EQ(plan->positions[0].place, (CrankPlace{cylinder(four, "1"), CrankEvent::Overlap}));
+    EXPECT_EQ(plan->positions[0].place, (CrankPosition{cylinder(four, "1"), CrankEvent::Overlap}));
     EXPECT_EQ(plan->unreached,
               (std::vector<AdjusterRef>{intake(four, "1"), exhaust(four, "1"), intake(four, "2"), exhaust(four, "2"), exhaust(four, "3")}));
 }

@@ -47,7 +47,7 @@ TEST(TwoStroke, HasItsOwnUsualEvents)
     EXPECT_TRUE(four.cam.assumed);
     EXPECT_EQ(twoStrokeCam().exhaustOpensBeforeBdc, degrees(90)); // from memory, no source
     EXPECT_EQ(twoStrokeCam().exhaustClosesAfterTdc, degrees(60));
-    // Off their seats from 90 to 240, with a ramp of 20.
+    // Off their computers from 90 to 240, with a ramp of 20.
     const std::pair<int, int> rows[] = {{0, 90}, {60, 30}, {90, 0}, {165, -75}, {240, 0}, {345, 105}};
     for (const auto &[crank, clear] : rows)
         EXPECT_EQ(margin(four, exhaust(four, "1"), degrees(crank)), degrees(clear - 20)) << crank;
@@ -101,12 +101,12 @@ TEST(TwoStroke, DeadCentres)
 {
     const EngineDesign three = twoStroke(3, "1-3-2");
     EXPECT_EQ(crankAt(three, {cylinder(three, "1"), CrankEvent::Overlap}), degrees(180)); // bottom dead centre
-    EXPECT_EQ(sayCrank(three, degrees(120)), (CrankSaying{{cylinder(three, "3"), CrankEvent::Compression}, {}}));
-    EXPECT_EQ(sayCrank(three, degrees(179)), (CrankSaying{{cylinder(three, "3"), CrankEvent::Compression}, degrees(59)}));
-    EXPECT_EQ(sayCrank(three, degrees(181)), (CrankSaying{{cylinder(three, "1"), CrankEvent::Overlap}, degrees(1)}));
-    EXPECT_EQ(sayCrank(three, degrees(-1)), (CrankSaying{{cylinder(three, "3"), CrankEvent::Overlap}, degrees(59)}));
+    EXPECT_EQ(readCrank(three, degrees(120)), (CrankReading{{cylinder(three, "3"), CrankEvent::Compression}, {}}));
+    EXPECT_EQ(readCrank(three, degrees(179)), (CrankReading{{cylinder(three, "3"), CrankEvent::Compression}, degrees(59)}));
+    EXPECT_EQ(readCrank(three, degrees(181)), (CrankReading{{cylinder(three, "1"), CrankEvent::Overlap}, degrees(1)}));
+    EXPECT_EQ(readCrank(three, degrees(-1)), (CrankReading{{cylinder(three, "3"), CrankEvent::Overlap}, degrees(59)}));
     const EngineDesign four = twoStroke(4, "1-3-4-2"); // one's bottom is another's top
-    EXPECT_EQ(sayCrank(four, degrees(185)), (CrankSaying{{cylinder(four, "4"), CrankEvent::Compression}, degrees(5)}));
+    EXPECT_EQ(readCrank(four, degrees(185)), (CrankReading{{cylinder(four, "4"), CrankEvent::Compression}, degrees(5)}));
 }
 
 TEST(TwoStroke, TheMarkAloneTells)
@@ -128,7 +128,7 @@ TEST(TwoStroke, TwoPositionsAreHalfATurnApart)
     ASSERT_EQ(plan.positions.size(), 2U);
     EXPECT_EQ(plan.positions[0].crank, degrees(0));
     EXPECT_EQ(plan.positions[1].crank, degrees(180));
-    EXPECT_EQ(plan.positions[1].place, (CrankPlace{cylinder(four, "4"), CrankEvent::Compression}));
+    EXPECT_EQ(plan.positions[1].place, (CrankPosition{cylinder(four, "4"), CrankEvent::Compression}));
     // By hand: at 0 the phases of 1, 3, 4, 2 are 0, 270, 180, 90, and the exhausts are free from 260 to 70; half a turn on the same of the
     // other two. 3 at 0 has 10 of margin, and so has 2 at 180.
     EXPECT_EQ(describePoints(four, plan.positions[0]), "EX 1 3");

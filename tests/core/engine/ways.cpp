@@ -54,7 +54,7 @@ TEST(Companion, RockingSetsBothValvesOfTheOther)
     const char *const rocking[] = {"4", "3", "1", "2"};
     ASSERT_EQ(plan.positions.size(), 4U);
     for (std::size_t i = 0; i < 4; ++i) {
-        EXPECT_EQ(plan.positions[i].place, (CrankPlace{cylinder(four, rocking[i]), CrankEvent::Overlap}));
+        EXPECT_EQ(plan.positions[i].place, (CrankPosition{cylinder(four, rocking[i]), CrankEvent::Overlap}));
         EXPECT_EQ(plan.positions[i].crank, degrees(180) * static_cast<std::int64_t>(i));
         EXPECT_EQ(crankAt(four, plan.positions[i].place), plan.positions[i].crank);
     }
@@ -68,7 +68,7 @@ TEST(Companion, WithoutOneTheCylinderIsNamedItself)
     const CrankPlan plan = planned(three, {.way = PlanWay::CompanionAtOverlap});
     ASSERT_EQ(plan.positions.size(), 3U);
     for (std::size_t i = 0; i < 3; ++i)
-        EXPECT_EQ(plan.positions[i].place, (CrankPlace{three.firingOrder[i], CrankEvent::Compression}));
+        EXPECT_EQ(plan.positions[i].place, (CrankPosition{three.firingOrder[i], CrankEvent::Compression}));
 }
 
 TEST(OpeningAndClosing, IntakeAsItsExhaustOpensExhaustAsItsIntakeHasClosed)
@@ -79,8 +79,8 @@ TEST(OpeningAndClosing, IntakeAsItsExhaustOpensExhaustAsItsIntakeHasClosed)
     // 360, 540.
     EXPECT_EQ(cranks(plan), (Cranks{60, 120, 240, 300, 420, 480, 600, 660}));
     EXPECT_EQ(described(four, plan), (Texts{"EX 3", "IN 1", "EX 4", "IN 3", "EX 2", "IN 4", "EX 1", "IN 2"}));
-    EXPECT_EQ(plan.positions[1].place, (CrankPlace{cylinder(four, "1"), CrankEvent::ExhaustOpens}));
-    EXPECT_EQ(plan.positions[6].place, (CrankPlace{cylinder(four, "1"), CrankEvent::IntakeCloses}));
+    EXPECT_EQ(plan.positions[1].place, (CrankPosition{cylinder(four, "1"), CrankEvent::ExhaustOpens}));
+    EXPECT_EQ(plan.positions[6].place, (CrankPosition{cylinder(four, "1"), CrankEvent::IntakeCloses}));
     // The intake opens at 340, 220 later; the exhaust has closed at 380, 220 before.
     for (const PlanPosition &position : plan.positions)
         for (const PlanPoint &point : position.points)
@@ -178,7 +178,7 @@ TEST(From, TwoPositionsBeginWithTheDeadCentreItStandsAt)
     const EngineDesign four = inLine4();
     const CrankPlan at3 = planned(four, {.from = degrees(180)});
     EXPECT_EQ(cranks(at3), (Cranks{180, 540}));
-    EXPECT_EQ(at3.positions[0].place, (CrankPlace{cylinder(four, "3"), CrankEvent::Compression}));
+    EXPECT_EQ(at3.positions[0].place, (CrankPosition{cylinder(four, "3"), CrankEvent::Compression}));
     EXPECT_EQ(described(four, at3), (Texts{"IN 1 3 EX 3 4", "IN 2 4 EX 1 2"}));
     EXPECT_EQ(cranks(planned(four, {.from = degrees(540)})), (Cranks{540, 180}));
     EXPECT_EQ(cranks(planned(four, {.from = degrees(360)})), (Cranks{360, 0}));

@@ -30,7 +30,7 @@ Error refusal(std::string_view text, const Result<Pattern> &pattern)
 /// The pattern drawn elsewhere: turned, sized and moved.
 Pattern redrawn(Pattern pattern, double radians, double size, double x, double y)
 {
-    for (FastenerPlace &place : pattern.places) {
+    for (FastenerPosition &place : pattern.places) {
         const double oldX = place.x;
         place.x = size * (oldX * std::cos(radians) - place.y * std::sin(radians)) + x;
         place.y = size * (oldX * std::sin(radians) + place.y * std::cos(radians)) + y;
@@ -101,8 +101,8 @@ TEST(Order, EveryEvenCircleGoesByOppositePairs)
         const TighteningOrder order = generateOrder(circle);
         ASSERT_EQ(order.size(), static_cast<std::size_t>(count));
         for (std::size_t i = 0; i < order.size(); i += 2) {
-            const FastenerPlace &one = *circle.place(order[i]);
-            const FastenerPlace &other = *circle.place(order[i + 1]);
+            const FastenerPosition &one = *circle.place(order[i]);
+            const FastenerPosition &other = *circle.place(order[i + 1]);
             EXPECT_NEAR(one.x + other.x, 0, 1e-9) << count << ": " << one.number << ", " << other.number;
             EXPECT_NEAR(one.y + other.y, 0, 1e-9) << count << ": " << one.number << ", " << other.number;
         }
@@ -133,13 +133,13 @@ TEST(Order, GoesOutwardForAllButCircles)
                 continue;
             double middleX = 0;
             double middleY = 0;
-            for (const FastenerPlace &place : pattern.places) {
+            for (const FastenerPosition &place : pattern.places) {
                 middleX += place.x / count;
                 middleY += place.y / count;
             }
             double last = 0;
             for (const int number : generateOrder(pattern)) {
-                const FastenerPlace &place = *pattern.place(number);
+                const FastenerPosition &place = *pattern.place(number);
                 const double distance = std::hypot(place.x - middleX, place.y - middleY);
                 ASSERT_GE(distance, last - 0.001) << writePattern(pattern) << " at " << number;
                 last = distance;

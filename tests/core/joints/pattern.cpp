@@ -20,7 +20,7 @@ Error countRefusal(const std::string &count, const std::string &fewest, const st
     return {ErrorKind::PatternCount, {count, fewest, most}};
 }
 
-double distance(const FastenerPlace &a, const FastenerPlace &b)
+double distance(const FastenerPosition &a, const FastenerPosition &b)
 {
     return std::hypot(a.x - b.x, a.y - b.y);
 }
@@ -39,8 +39,8 @@ double turning(const Pattern &pattern)
 {
     double sum = 0;
     for (std::size_t i = 0; i < pattern.places.size(); ++i) {
-        const FastenerPlace &a = pattern.places[i];
-        const FastenerPlace &b = pattern.places[(i + 1) % pattern.places.size()];
+        const FastenerPosition &a = pattern.places[i];
+        const FastenerPosition &b = pattern.places[(i + 1) % pattern.places.size()];
         sum += a.x * b.y - b.x * a.y;
     }
     return sum;
@@ -49,17 +49,17 @@ double turning(const Pattern &pattern)
 /// Whether each place, its signs changed, is a place as well.
 bool mirrors(const Pattern &pattern, double signX, double signY)
 {
-    return std::all_of(pattern.places.begin(), pattern.places.end(), [&](const FastenerPlace &place) {
-        const FastenerPlace wanted{1, signX * place.x, signY * place.y};
+    return std::all_of(pattern.places.begin(), pattern.places.end(), [&](const FastenerPosition &place) {
+        const FastenerPosition wanted{1, signX * place.x, signY * place.y};
         return std::any_of(pattern.places.begin(), pattern.places.end(),
-                           [&](const FastenerPlace &other) { return distance(wanted, other) < 1e-9; });
+                           [&](const FastenerPosition &other) { return distance(wanted, other) < 1e-9; });
     });
 }
 
 std::vector<std::pair<double, double>> placesOf(const Result<Pattern> &pattern)
 {
     std::vector<std::pair<double, double>> places;
-    for (const FastenerPlace &place : pattern.value().places)
+    for (const FastenerPosition &place : pattern.value().places)
         places.emplace_back(place.x, place.y);
     return places;
 }

@@ -34,10 +34,10 @@ std::vector<int> anyOrder(std::mt19937 &random, int count)
     return order;
 }
 
-std::vector<int> fastenersOf(const std::vector<TickPlace> &places)
+std::vector<int> fastenersOf(const std::vector<TickSlot> &places)
 {
     std::vector<int> fasteners;
-    for (const TickPlace &place : places)
+    for (const TickSlot &place : places)
         fasteners.push_back(place.fastener);
     return fasteners;
 }
@@ -54,12 +54,12 @@ TEST(Progress, BeginsWithTheFirstFastenerOfTheFirstPass)
 {
     const Tightening circle = joint({1, 3, 2, 4}, "finger, target");
     const TighteningProgress progress = progressOf(circle, {});
-    EXPECT_EQ(progress.next, (TickPlace{1, 0, 1}));
+    EXPECT_EQ(progress.next, (TickSlot{1, 0, 1}));
     EXPECT_EQ(progress.pass, 0);
     EXPECT_EQ(progress.round, 1);
     EXPECT_TRUE(progress.doneInRound.empty());
     EXPECT_FALSE(progress.unsettled);
-    EXPECT_EQ(restOfPass(circle, progress), (std::vector<TickPlace>{{1, 0, 1}, {3, 0, 1}, {2, 0, 1}, {4, 0, 1}}));
+    EXPECT_EQ(restOfPass(circle, progress), (std::vector<TickSlot>{{1, 0, 1}, {3, 0, 1}, {2, 0, 1}, {4, 0, 1}}));
 }
 
 TEST(Progress, GoesOnAtTheFirstOneLeftOut)
@@ -67,7 +67,7 @@ TEST(Progress, GoesOnAtTheFirstOneLeftOut)
     const Tightening circle = joint({1, 3, 2, 4}, "target");
     const std::vector<Tick> ticks{tick(2, 0), tick(1, 0)};
     const TighteningProgress progress = progressOf(circle, ticks);
-    EXPECT_EQ(progress.next, (TickPlace{3, 0, 1}));
+    EXPECT_EQ(progress.next, (TickSlot{3, 0, 1}));
     EXPECT_EQ(progress.doneInRound, (std::vector<int>{1, 2})); // in the order of tightening, not of ticking
     EXPECT_EQ(fastenersOf(restOfPass(circle, progress)), (std::vector<int>{3, 4}));
 }
@@ -75,8 +75,8 @@ TEST(Progress, GoesOnAtTheFirstOneLeftOut)
 TEST(Progress, APassBeginsOnceEveryFastenerHasTheOneBefore)
 {
     const Tightening row = joint({2, 1}, "50 %, target");
-    EXPECT_EQ(progressOf(row, std::vector{tick(2, 0)}).next, (TickPlace{1, 0, 1}));
-    EXPECT_EQ(progressOf(row, std::vector{tick(2, 0), tick(1, 0)}).next, (TickPlace{2, 1, 1}));
+    EXPECT_EQ(progressOf(row, std::vector{tick(2, 0)}).next, (TickSlot{1, 0, 1}));
+    EXPECT_EQ(progressOf(row, std::vector{tick(2, 0), tick(1, 0)}).next, (TickSlot{2, 1, 1}));
 }
 
 TEST(Progress, ATickOfALaterPassWaitsForItsPass)
@@ -85,12 +85,12 @@ TEST(Progress, ATickOfALaterPassWaitsForItsPass)
     std::vector<Tick> ticks{tick(1, 1), tick(3, 1), tick(1, 0)};
     TighteningProgress progress = progressOf(row, ticks);
     EXPECT_EQ(progress.pass, 0);
-    EXPECT_EQ(progress.next, (TickPlace{2, 0, 1}));
+    EXPECT_EQ(progress.next, (TickSlot{2, 0, 1}));
     ticks.push_back(tick(2, 0));
     ticks.push_back(tick(3, 0));
     progress = progressOf(row, ticks);
     EXPECT_EQ(progress.pass, 1);
-    EXPECT_EQ(progress.next, (TickPlace{2, 1, 1}));
+    EXPECT_EQ(progress.next, (TickSlot{2, 1, 1}));
     EXPECT_EQ(progress.doneInRound, (std::vector<int>{1, 3}));
 }
 
@@ -100,7 +100,7 @@ TEST(Progress, TicksOfNoPlaceCountForNothing)
     const std::vector<Tick> ticks{tick(3, 0),  tick(0, 0),    tick(-1, 0),   tick(1, 2),
                                   tick(1, -1), tick(1, 0, 2), tick(1, 0, 0), tick(1, 0, -7)};
     const TighteningProgress progress = progressOf(row, ticks);
-    EXPECT_EQ(progress.next, (TickPlace{1, 0, 1}));
+    EXPECT_EQ(progress.next, (TickSlot{1, 0, 1}));
     EXPECT_TRUE(progress.doneInRound.empty());
 }
 
@@ -108,7 +108,7 @@ TEST(Progress, ASecondTickOfAPlaceCountsForNothing)
 {
     const Tightening row = joint({1, 2}, "50 %, target");
     const TighteningProgress progress = progressOf(row, std::vector{tick(1, 0), tick(1, 0), tick(1, 0)});
-    EXPECT_EQ(progress.next, (TickPlace{2, 0, 1}));
+    EXPECT_EQ(progress.next, (TickSlot{2, 0, 1}));
     EXPECT_EQ(progress.doneInRound, (std::vector<int>{1}));
 }
 
@@ -147,11 +147,11 @@ TEST(Progress, OneThatMovedBringsAnotherRound)
     const Tightening cover = joint({2, 1, 3}, "settle 3");
     std::vector<Tick> ticks{tick(2, 0), tick(1, 0, 1, true)};
     TighteningProgress progress = progressOf(cover, ticks);
-    EXPECT_EQ(progress.next, (TickPlace{3, 0, 1})); // the round is gone through to its end first
+    EXPECT_EQ(progress.next, (TickSlot{3, 0, 1})); // the round is gone through to its end first
     EXPECT_EQ(progress.movedInRound, (std::vector<int>{1}));
     ticks.push_back(tick(3, 0));
     progress = progressOf(cover, ticks);
-    EXPECT_EQ(progress.next, (TickPlace{2, 0, 2}));
+    EXPECT_EQ(progress.next, (TickSlot{2, 0, 2}));
     EXPECT_EQ(progress.round, 2);
     EXPECT_TRUE(progress.doneInRound.empty());
     EXPECT_TRUE(progress.movedInRound.empty());
@@ -169,7 +169,7 @@ TEST(Progress, TheLastWordOnMovedHolds)
     std::vector<Tick> ticks{tick(1, 0, 1, true), tick(2, 0), tick(1, 0, 1, false)};
     EXPECT_TRUE(progressOf(cover, ticks).finished());
     ticks.push_back(tick(2, 0, 1, true));
-    EXPECT_EQ(progressOf(cover, ticks).next, (TickPlace{1, 0, 2}));
+    EXPECT_EQ(progressOf(cover, ticks).next, (TickSlot{1, 0, 2}));
 }
 
 TEST(Progress, RoundsAreCappedAndTheJointIsCalledUnsettled)
@@ -178,7 +178,7 @@ TEST(Progress, RoundsAreCappedAndTheJointIsCalledUnsettled)
         const Tightening cover = joint({1, 2, 3}, "target, settle " + std::to_string(most));
         std::vector<Tick> ticks{tick(1, 0), tick(2, 0), tick(3, 0)};
         for (int round = 1; round <= most; ++round) {
-            EXPECT_EQ(progressOf(cover, ticks).next, (TickPlace{1, 1, round}));
+            EXPECT_EQ(progressOf(cover, ticks).next, (TickSlot{1, 1, round}));
             EXPECT_FALSE(progressOf(cover, ticks).unsettled);
             for (const int fastener : {1, 2, 3})
                 ticks.push_back(tick(fastener, 1, round, fastener == 2));
@@ -195,7 +195,7 @@ TEST(Progress, UnsettledStaysSaidThroughLaterPasses)
 {
     const Tightening head = joint({1}, "target, settle 1, +45°");
     std::vector<Tick> ticks{tick(1, 0), tick(1, 1, 1, true)};
-    EXPECT_EQ(progressOf(head, ticks).next, (TickPlace{1, 2, 1}));
+    EXPECT_EQ(progressOf(head, ticks).next, (TickSlot{1, 2, 1}));
     EXPECT_TRUE(progressOf(head, ticks).unsettled);
     ticks.push_back(tick(1, 2));
     expectFinished(head, progressOf(head, ticks));
@@ -232,14 +232,14 @@ TEST(Progress, WhatIsNextLeadsThroughEveryPlaceOnceInOrder)
         const int movingRounds = std::uniform_int_distribution<int>(0, 5)(random);
         const Tightening cover = joint(anyOrder(random, count), "finger, 30 %, 60 %, target, settle 4");
         const std::vector<Tick> ticks = leadThrough(cover, movingRounds);
-        std::vector<TickPlace> expected;
+        std::vector<TickSlot> expected;
         for (int pass = 0; pass < 5; ++pass) {
             const int rounds = pass < 4 ? 1 : std::min(movingRounds + 1, 4);
             for (int round = 1; round <= rounds; ++round)
                 for (const int fastener : cover.order)
                     expected.push_back({fastener, pass, round});
         }
-        std::vector<TickPlace> led;
+        std::vector<TickSlot> led;
         for (const Tick &made : ticks)
             led.push_back(made.place);
         ASSERT_EQ(led, expected);
@@ -250,7 +250,7 @@ TEST(Progress, WhatIsNextLeadsThroughEveryPlaceOnceInOrder)
 }
 
 /// The same by looking every place up in the ticks: slow, and too plain to be wrong.
-std::optional<TickPlace> firstOpenPlace(const Tightening &tightening, const std::vector<Tick> &ticks)
+std::optional<TickSlot> firstOpenPlace(const Tightening &tightening, const std::vector<Tick> &ticks)
 {
     for (int pass = 0; pass < static_cast<int>(tightening.passes.size()); ++pass) {
         const auto *settle = std::get_if<Settle>(&tightening.passes[static_cast<std::size_t>(pass)]);
@@ -258,7 +258,7 @@ std::optional<TickPlace> firstOpenPlace(const Tightening &tightening, const std:
         for (int round = 1; again && round <= (settle ? settle->mostRounds : 1); ++round) {
             again = false;
             for (const int fastener : tightening.order) {
-                const TickPlace place{fastener, pass, round};
+                const TickSlot place{fastener, pass, round};
                 const auto last = std::find_if(ticks.rbegin(), ticks.rend(), [&](const Tick &made) { return made.place == place; });
                 if (last == ticks.rend())
                     return place;

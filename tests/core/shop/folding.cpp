@@ -25,7 +25,7 @@ TEST(Folding, AFoundReadingIsJudgedAndMarksThePointFound)
     EXPECT_EQ(point.found->seq, seq);
     EXPECT_EQ(point.found->at, Moment{1000});
     EXPECT_EQ(point.found->who, PersonId(1));
-    EXPECT_EQ(point.found->seat, "bench");
+    EXPECT_EQ(point.found->station, "bench");
     EXPECT_EQ(point.found->verdict, Verdict::Low);
     EXPECT_FALSE(point.left);
     EXPECT_EQ(story.point("I1"), PointState{});

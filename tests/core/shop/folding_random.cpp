@@ -15,7 +15,7 @@ public:
         Story story(tappetsOverBridges());
         for (int i = 0; i < acts; ++i) {
             story.job = draw(0, 4) == 0 ? otherJob : ourJob;
-            story.seat = std::array{"bench", "office", "shed"}.at(static_cast<std::size_t>(draw(0, 2)));
+            story.station = std::array{"bench", "office", "shed"}.at(static_cast<std::size_t>(draw(0, 2)));
             story.clock = draw(0, 100'000);
             tellOne(story);
         }

@@ -102,7 +102,7 @@ TEST(JointActs, AreTakenBackAndBroughtBack)
     EXPECT_EQ(redoable(story.state(), "bench"), back);
     story.withdraw(back);
     EXPECT_EQ(story.next(), place(2, 0));
-    story.seat = "office";
+    story.station = "office";
     const ActSeq onTop = story.set("32 N·m", 1, {1});
     EXPECT_EQ(undoable(story.state(), "bench"), second);
     EXPECT_EQ(restingOn(story.state(), first)->seq, onTop) << "another seat went on from it";

@@ -123,7 +123,7 @@ TEST(PreloadCheck, OfSeveralThreadsTheWorst)
     text.thread.clear();
     EXPECT_EQ(preloadCheck(read(text))->thread, parseThread("M10").value()) << "of those that have one";
     text.thread = "M3";
-    for (FastenerPlace &place : text.pattern.places)
+    for (FastenerPosition &place : text.pattern.places)
         place.thread = "M8";
     EXPECT_EQ(preloadCheck(read(text))->thread, parseThread("M8").value()) << "no fastener has the joint's own";
 }

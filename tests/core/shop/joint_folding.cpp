@@ -30,7 +30,7 @@ TEST(JointFolding, AJointNobodyKnowsIsNoTrouble)
 TEST(JointFolding, EveryPrefixKnowsTheNextFastener)
 {
     JointStory story;
-    std::vector<TickPlace> order;
+    std::vector<TickSlot> order;
     for (int pass = 0; pass < 3; ++pass) {
         for (const int number : {1, 3, 2, 4})
             order.push_back(place(number, pass));
@@ -104,7 +104,7 @@ TEST(JointFolding, TwoSeatsTickingOneFastenerIsOneTick)
 {
     JointStory story;
     story.set("16 N·m", 0, {1});
-    story.seat = "office";
+    story.station = "office";
     const ActSeq second = story.set("17 N·m", 0, {1});
     ASSERT_EQ(story.fastener(1).ticks.size(), 1U);
     EXPECT_EQ(story.fastener(1).ticks.front().seq, second);

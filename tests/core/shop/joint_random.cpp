@@ -19,7 +19,7 @@ public:
         story.revise("finger, 45 N·m");
         for (int i = 0; i < acts; ++i) {
             story.job = draw(0, 9) == 0 ? otherJob : ourJob;
-            story.seat = std::array{"bench", "office", "shed"}.at(static_cast<std::size_t>(draw(0, 2)));
+            story.station = std::array{"bench", "office", "shed"}.at(static_cast<std::size_t>(draw(0, 2)));
             story.joint = JointId(draw(0, 9) == 0 ? draw(3, 4) : draw(1, 2));
             story.revision = draw(0, 5) == 0 ? 3 - m_mostly : m_mostly;
             tellOne(story);
@@ -69,7 +69,7 @@ private:
         const auto rest = restOfPass(jointInHand(state, story.joint).tightening(), joint->second.progress);
         TicksFact fact = story.ticked(rest.front().pass, {}, rest.front().round);
         const bool moved = draw(0, 3) != 0;
-        for (const TickPlace &place : rest)
+        for (const TickSlot &place : rest)
             fact.ticks.push_back({place, moved});
         fact.setting = torque("32 N·m");
         story.log(fact);

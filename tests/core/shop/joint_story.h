@@ -147,10 +147,10 @@ public:
     [[nodiscard]] FastenerStage stage(int number) const { return fastener(number).stage; }
     [[nodiscard]] bool settled() const { return now().settled(jointInHand(state(), joint)); }
     [[nodiscard]] JointWants wants() const { return jointWants(jointInHand(state(), joint), now()); }
-    [[nodiscard]] std::optional<TickPlace> next() const { return now().progress.next; }
+    [[nodiscard]] std::optional<TickSlot> next() const { return now().progress.next; }
 };
 
-inline TickPlace place(int fastener, int pass, int round = 1)
+inline TickSlot place(int fastener, int pass, int round = 1)
 {
     return {fastener, pass, round};
 }

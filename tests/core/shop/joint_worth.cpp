@@ -80,7 +80,7 @@ TEST(TickMade, ThroughAnAdapterByWhatTheFastenerGot)
     EXPECT_EQ(story.fastener(1).verdict(), Verdict::Low);
 }
 
-TEST(JointWorth, ByFeelAcceptedAndTickedAgain)
+TEST(JointVerdicts, ByFeelAcceptedAndTickedAgain)
 {
     JointStory story;
     story.joint = smallScrew;
@@ -100,7 +100,7 @@ TEST(JointWorth, ByFeelAcceptedAndTickedAgain)
     EXPECT_EQ(story.fastener(1).verdict(), Verdict::Inside);
 }
 
-TEST(JointWorth, ATorqueOutsideAcceptedAndTickedAgain)
+TEST(JointVerdicts, ATorqueOutsideAcceptedAndTickedAgain)
 {
     JointStory story;
     story.joint = smallScrew;
@@ -117,7 +117,7 @@ TEST(JointWorth, ATorqueOutsideAcceptedAndTickedAgain)
     EXPECT_FALSE(story.fastener(1).torqueAccepted) << "nothing to accept";
 }
 
-TEST(JointWorth, ATickTakenOffVoidsWhatWasAccepted)
+TEST(JointVerdicts, ATickTakenOffVoidsWhatWasAccepted)
 {
     JointStory story;
     story.byFeel(0, {1, 2});
@@ -129,7 +129,7 @@ TEST(JointWorth, ATickTakenOffVoidsWhatWasAccepted)
     EXPECT_TRUE(story.fastener(2).feelAccepted);
 }
 
-TEST(JointWorth, ByFeelBeforeTheTargetIsGoneOver)
+TEST(JointVerdicts, ByFeelBeforeTheTargetIsGoneOver)
 {
     JointStory story;
     story.byFeel(0, {1});
@@ -139,7 +139,7 @@ TEST(JointWorth, ByFeelBeforeTheTargetIsGoneOver)
     EXPECT_EQ(story.fastener(1).verdict(), Verdict::Inside);
 }
 
-TEST(JointWorth, ByFeelHidesNothingThatWasMeasuredAtTheTarget)
+TEST(JointVerdicts, ByFeelHidesNothingThatWasMeasuredAtTheTarget)
 {
     JointStory story;
     const ActSeq measured = story.set("20 N·m", 1, {1});
@@ -157,7 +157,7 @@ TEST(JointWorth, ByFeelHidesNothingThatWasMeasuredAtTheTarget)
     EXPECT_TRUE(story.fastener(1).feelAccepted && story.fastener(1).torqueAccepted);
 }
 
-TEST(JointWorth, MeasuredAfterAllIsNotByFeel)
+TEST(JointVerdicts, MeasuredAfterAllIsNotByFeel)
 {
     JointStory story;
     story.byFeel(1, {1});
@@ -169,7 +169,7 @@ TEST(JointWorth, MeasuredAfterAllIsNotByFeel)
     EXPECT_EQ(story.fastener(1).deciding()->seq, settled);
 }
 
-TEST(JointWorth, OfTorqueAndAngleEitherByFeelIsByFeel)
+TEST(JointVerdicts, OfTorqueAndAngleEitherByFeelIsByFeel)
 {
     JointStory story;
     story.joint = headBolts;
@@ -188,7 +188,7 @@ TEST(JointWorth, OfTorqueAndAngleEitherByFeelIsByFeel)
     EXPECT_FALSE(story.fastener(3).verdict());
 }
 
-TEST(JointWorth, ASnugTorqueOutOfRangeIsNotProvedThoughThereIsNoBand)
+TEST(JointVerdicts, ASnugTorqueOutOfRangeIsNotProvedThoughThereIsNoBand)
 {
     JointStory story;
     story.joint = headBolts;
@@ -214,7 +214,7 @@ TEST(JointWorth, ASnugTorqueOutOfRangeIsNotProvedThoughThereIsNoBand)
     EXPECT_FALSE(story.fastener(1).verdict()) << "the target comes after it";
 }
 
-TEST(JointWorth, ATorqueTypedAsTheTargetIsJudgedAsTheTarget)
+TEST(JointVerdicts, ATorqueTypedAsTheTargetIsJudgedAsTheTarget)
 {
     JointStory story;
     story.frame.joints[0].passes = parsePasses("16 N·m, 32 N·m", TorqueUnit::NewtonMetre).value();
@@ -226,7 +226,7 @@ TEST(JointWorth, ATorqueTypedAsTheTargetIsJudgedAsTheTarget)
     EXPECT_EQ(story.fastener(1).verdict(), Verdict::Inside) << "by the band printed in its own system";
 }
 
-TEST(JointWorth, FoundLoose)
+TEST(JointVerdicts, FoundLoose)
 {
     JointStory story;
     story.loosened({1}, FoundHow::LooseByFeel);

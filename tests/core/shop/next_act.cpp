@@ -186,7 +186,7 @@ TEST(NextValveAct, PositionsAtAnyEvent)
     const AdjusterRef intake = story.frame.point(story.at("I3"))->adjuster;
     const AdjusterRef exhaust = story.frame.point(story.at("E3"))->adjuster;
     for (const auto &[event, point] : {std::pair{CrankEvent::ExhaustOpens, intake}, std::pair{CrankEvent::IntakeCloses, exhaust}}) {
-        const CrankPlace place{intake.cylinder, event};
+        const CrankPosition place{intake.cylinder, event};
         const Angle crank = crankAt(design, place);
         plan.positions.push_back({place, crank, {{point, margin(design, point, crank)}}});
     }
@@ -219,7 +219,7 @@ TEST(NextValveAct, APointLeftByTwoIsNextUntilKept)
 {
     Story story = atFirstPosition();
     story.leaveInside({"I1"});
-    story.seat = "office";
+    story.station = "office";
     const ActSeq second = story.left("I1", "0.30 mm");
     EXPECT_EQ(valveAct(story), ofPoint(Kind::SetOrKeep, story, "I1"));
     EXPECT_FALSE(stepDone(story.state(), story.frame.job.steps[2]));

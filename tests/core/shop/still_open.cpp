@@ -184,7 +184,7 @@ INSTANTIATE_TEST_SUITE_P(All, HandOver,
                                                           r.form = ReadingForm::ByFeel;
                                                           r.value.reset();
                                                       }},
-                                         HandOverCase{"OutOfPlace", Kind::OutOfPlace, [](ReadingFact &r) { r.outOfPlace = true; }}),
+                                         HandOverCase{"OutOfPlace", Kind::OutOfPosition, [](ReadingFact &r) { r.outOfPosition = true; }}),
                          [](const auto &tested) { return tested.param.name; });
 
 TEST(StillOpen, AnUnsureSpecThatJudgedSomething)

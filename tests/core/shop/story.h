@@ -117,7 +117,7 @@ public:
     JobFrame frame = usualFrame();
     std::vector<Act> acts;
     // Of the acts told from here on.
-    std::string seat = "bench";
+    std::string station = "bench";
     JobId job = ourJob;
     std::int64_t clock = 1000;
 
@@ -131,7 +131,7 @@ public:
     ActSeq log(Fact fact, std::optional<ActSeq> withdraws = {})
     {
         const ActSeq seq(acts.empty() ? 1 : acts.back().seq.key() + 1);
-        acts.push_back({seq, {"uid" + std::to_string(seq.key()), job, PersonId(1), seat, {clock++}, withdraws, std::move(fact)}});
+        acts.push_back({seq, {"uid" + std::to_string(seq.key()), job, PersonId(1), station, {clock++}, withdraws, std::move(fact)}});
         return seq;
     }
 

@@ -1,4 +1,4 @@
-// What rests on what, and which act a seat may take back or bring back.
+// What rests on what, and which act a computer may take back or bring back.
 #include "story.h"
 
 namespace asleft {
@@ -140,7 +140,7 @@ TEST(Undoable, TheLastActInForceOfThisSeatInThisJob)
     story.job = otherJob;
     story.crank(0);
     story.job = ourJob;
-    story.seat = "office";
+    story.station = "office";
     const ActSeq theirs = story.left("I2", "0.30 mm");
     EXPECT_EQ(undoable(story.state(), "bench"), mine);
     EXPECT_EQ(undoable(story.state(), "office"), theirs);
@@ -185,11 +185,11 @@ TEST(Redoable, NotOnceSomethingElseWasDone)
     const ActSeq undone = story.withdraw(story.left("I1", "0.30 mm"));
     story.log(CautionsFact{{Caution::Neutral}});
     EXPECT_EQ(redoable(story.state(), "bench"), undone) << "reading cautions is not doing something else";
-    story.seat = "office";
+    story.station = "office";
     story.left("I2", "0.30 mm");
     EXPECT_EQ(redoable(story.state(), "bench"), undone) << "nor is what another seat does";
     EXPECT_FALSE(redoable(story.state(), "office"));
-    story.seat = "bench";
+    story.station = "bench";
     story.left("I3", "0.30 mm");
     EXPECT_FALSE(redoable(story.state(), "bench"));
 }

@@ -1,4 +1,4 @@
-// Two people at two seats set the same point, each not knowing of the other.
+// Two people at two computers set the same point, each not knowing of the other.
 #include "story.h"
 
 namespace asleft {
@@ -6,19 +6,19 @@ namespace {
 
 using Open = OpenItem::Kind;
 
-class AtSeats : public Story {
+class AtStations : public Story {
 public:
-    AtSeats() = default;
-    explicit AtSeats(JobFrame told) : Story(std::move(told)) {}
+    AtStations() = default;
+    explicit AtStations(JobFrame told) : Story(std::move(told)) {}
 
     ActSeq leftAt(std::string_view where, std::string_view value = "0.30 mm")
     {
-        seat = where;
+        station = where;
         return left("I1", value);
     }
     ActSeq correctAt(std::string_view where, ActSeq wrong, std::string_view value)
     {
-        seat = where;
+        station = where;
         return correct(wrong, "I1", Phase::AsLeft, value);
     }
     /// The reading in doubt, if there is one.
@@ -37,15 +37,15 @@ public:
 
 TEST(LeftByTwo, OneOnTopOfTheOther)
 {
-    AtSeats story;
+    AtStations story;
     const ActSeq first = story.leftAt("bench");
     EXPECT_FALSE(story.doubted());
     const ActSeq second = story.leftAt("office", "0.32 mm");
     EXPECT_EQ(story.doubted(), first);
     const PointState point = story.point("I1");
     EXPECT_EQ(point.left->seq, second);
-    EXPECT_EQ(point.left->seat, "office");
-    EXPECT_EQ(point.leftByTwo->seat, "bench");
+    EXPECT_EQ(point.left->station, "office");
+    EXPECT_EQ(point.leftByTwo->station, "bench");
     EXPECT_EQ(point.stage, PointStage::Left);
     EXPECT_FALSE(point.settled());
     EXPECT_EQ(pointAct(story.state(), story.at("I1")).kind, NextAct::Kind::SetOrKeep);
@@ -56,9 +56,9 @@ TEST(LeftByTwo, OneOnTopOfTheOther)
 
 TEST(LeftByTwo, ByOneStrokeToo)
 {
-    AtSeats story;
+    AtStations story;
     const ActSeq first = story.leftAt("bench");
-    story.seat = "office";
+    story.station = "office";
     story.log(AllLeftFact{{story.reading("I1", Phase::AsLeft, "0.30 mm"), story.reading("I2", Phase::AsLeft, "0.30 mm")}});
     EXPECT_EQ(story.doubted(), first);
     EXPECT_FALSE(story.point("I2").leftByTwo);
@@ -66,7 +66,7 @@ TEST(LeftByTwo, ByOneStrokeToo)
 
 TEST(LeftByTwo, NotByOneSeatAlone)
 {
-    AtSeats story;
+    AtStations story;
     story.leftAt("bench");
     story.leftAt("bench", "0.33 mm");
     EXPECT_FALSE(story.doubted());
@@ -76,7 +76,7 @@ TEST(LeftByTwo, NotByOneSeatAlone)
 TEST(LeftByTwo, NotAfterSomethingWasOpenedOrAskedFor)
 {
     for (const bool opened : {true, false}) {
-        AtSeats story;
+        AtStations story;
         story.leftAt("bench");
         opened ? story.nutOpen("I1") : story.checkAgain({story.at("I1")});
         story.leftAt("office");
@@ -87,31 +87,31 @@ TEST(LeftByTwo, NotAfterSomethingWasOpenedOrAskedFor)
 
 TEST(LeftByTwo, WhatWasFoundIsNotSet)
 {
-    AtSeats story;
+    AtStations story;
     story.found("I1", "0.20 mm");
     story.leftAt("office");
     EXPECT_FALSE(story.doubted());
-    story.seat = "bench";
+    story.station = "bench";
     story.found("I1", "0.20 mm");
     EXPECT_FALSE(story.doubted());
 }
 
 TEST(LeftByTwo, ASeatThatCorrectedAReadingKnowsOfIt)
 {
-    AtSeats story;
+    AtStations story;
     const ActSeq first = story.leftAt("bench", "0.50 mm");
     story.correctAt("office", first, "0.30 mm");
     EXPECT_FALSE(story.doubted()) << "a correction is no second setting";
     story.leftAt("office");
     EXPECT_FALSE(story.doubted()) << "it knew";
 
-    AtSeats other;
+    AtStations other;
     const ActSeq theirs = other.leftAt("bench", "0.50 mm");
     const ActSeq mended = other.correctAt("bench", theirs, "0.30 mm");
     other.leftAt("office");
     EXPECT_EQ(other.doubted(), mended) << "mended at its own seat, the office still knew nothing";
 
-    AtSeats back;
+    AtStations back;
     back.correctAt("office", back.leftAt("bench", "0.50 mm"), "0.30 mm");
     back.leftAt("bench");
     EXPECT_FALSE(back.doubted()) << "the bench had set it itself, whoever mended the writing";
@@ -119,7 +119,7 @@ TEST(LeftByTwo, ASeatThatCorrectedAReadingKnowsOfIt)
 
 TEST(LeftByTwo, SettledOnceItIsKept)
 {
-    AtSeats story;
+    AtStations story;
     story.leftAt("bench");
     const ActSeq second = story.leftAt("office");
     story.keep(second, "I1");
@@ -131,7 +131,7 @@ TEST(LeftByTwo, SettledOnceItIsKept)
 
 TEST(LeftByTwo, AKeepOfThePastReadingSettlesNothing)
 {
-    AtSeats story;
+    AtStations story;
     const ActSeq first = story.leftAt("bench", "0.60 mm");
     story.leftAt("office");
     story.keep(first, "I1");
@@ -141,7 +141,7 @@ TEST(LeftByTwo, AKeepOfThePastReadingSettlesNothing)
 TEST(LeftByTwo, SettledOnceItIsOpenedOrToCheckAgain)
 {
     for (const bool opened : {true, false}) {
-        AtSeats story;
+        AtStations story;
         story.leftAt("bench");
         story.leftAt("office");
         opened ? story.nutOpen("I1") : story.checkAgain({story.at("I1")});
@@ -152,19 +152,19 @@ TEST(LeftByTwo, SettledOnceItIsOpenedOrToCheckAgain)
 
 TEST(LeftByTwo, SettledOnceOneOfTheTwoSetsItOnceMore)
 {
-    for (const std::string_view seat : {"bench", "office"}) {
-        AtSeats story;
+    for (const std::string_view station : {"bench", "office"}) {
+        AtStations story;
         story.leftAt("bench");
         story.leftAt("office");
-        story.leftAt(seat);
-        EXPECT_FALSE(story.doubted()) << seat;
-        EXPECT_TRUE(story.point("I1").settled()) << seat;
+        story.leftAt(station);
+        EXPECT_FALSE(story.doubted()) << station;
+        EXPECT_TRUE(story.point("I1").settled()) << station;
     }
 }
 
 TEST(LeftByTwo, AThirdSeatOnTopIsAnotherDoubt)
 {
-    AtSeats story;
+    AtStations story;
     story.leftAt("bench");
     const ActSeq second = story.leftAt("office");
     story.leftAt("shed");
@@ -173,7 +173,7 @@ TEST(LeftByTwo, AThirdSeatOnTopIsAnotherDoubt)
 
 TEST(LeftByTwo, ACorrectionAtTheOtherSeatSettlesIt)
 {
-    AtSeats story;
+    AtStations story;
     const ActSeq first = story.leftAt("bench");
     const ActSeq second = story.leftAt("office", "0.50 mm");
     const ActSeq mended = story.correctAt("office", second, "0.31 mm");
@@ -188,7 +188,7 @@ TEST(LeftByTwo, ACorrectionAtTheOtherSeatSettlesIt)
 
 TEST(LeftByTwo, TakenBackWithTheReadingThatRaisedIt)
 {
-    AtSeats story;
+    AtStations story;
     const ActSeq first = story.leftAt("bench");
     const PointState before = story.point("I1");
     const ActSeq second = story.leftAt("office");
@@ -199,7 +199,7 @@ TEST(LeftByTwo, TakenBackWithTheReadingThatRaisedIt)
 
 TEST(LeftByTwo, TheBridgeSetAfterItSettlesItToo)
 {
-    AtSeats story(bridgedFrame());
+    AtStations story(bridgedFrame());
     story.leftAt("bench");
     story.leftAt("office");
     ASSERT_TRUE(story.doubted());

@@ -13,11 +13,11 @@
 namespace asleft {
 namespace {
 
-using store::Inside;
+using store::Internals;
 
 class Connected : public GarageTest {
 protected:
-    store::Connection &connection() { return Inside::of(*garage); }
+    store::Connection &connection() { return Internals::of(*garage); }
 
     static Done insertPart(Transaction &transaction, const std::string &name)
     {
@@ -51,11 +51,11 @@ TEST_F(Connected, TakesATypoInDoubleQuotesForATypo)
 /// Reads, then writes, in one transaction, over and over; gives how often that went well.
 int readAndWrite(const std::string &path, int times)
 {
-    const auto seat = Database::open(path).value();
+    const auto station = Database::open(path).value();
     int good = 0;
     for (int count = 0; count < times; ++count) {
-        auto transaction = Transaction::begin(*seat);
-        if (transaction && vehicles(*seat) && insertVehicle(*transaction, newVehicle("a")) && transaction->commit())
+        auto transaction = Transaction::begin(*station);
+        if (transaction && vehicles(*station) && insertVehicle(*transaction, newVehicle("a")) && transaction->commit())
             ++good;
     }
     return good;

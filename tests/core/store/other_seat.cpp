@@ -23,7 +23,7 @@ void expectAnswer(int hear)
 
 } // namespace
 
-OtherSeat::OtherSeat(const std::string &path)
+OtherStation::OtherStation(const std::string &path)
 {
     int tell[2] = {};
     int hear[2] = {};
@@ -45,13 +45,13 @@ OtherSeat::OtherSeat(const std::string &path)
     expectAnswer(m_hear);
 }
 
-OtherSeat::~OtherSeat()
+OtherStation::~OtherStation()
 {
     if (m_process != 0)
         kill();
 }
 
-void OtherSeat::addVehicle(const std::string &name)
+void OtherStation::addVehicle(const std::string &name)
 {
     const std::string line = name + "\n";
     if (::write(m_tell, line.data(), line.size()) != static_cast<ssize_t>(line.size()))
@@ -59,20 +59,20 @@ void OtherSeat::addVehicle(const std::string &name)
     expectAnswer(m_hear);
 }
 
-void OtherSeat::leave()
+void OtherStation::leave()
 {
     ::close(m_tell);
     m_tell = -1;
     end();
 }
 
-void OtherSeat::kill()
+void OtherStation::kill()
 {
     ::kill(m_process, SIGKILL);
     end();
 }
 
-void OtherSeat::end()
+void OtherStation::end()
 {
     int status = 0;
     ::waitpid(m_process, &status, 0);
@@ -83,7 +83,7 @@ void OtherSeat::end()
     m_tell = m_hear = -1;
 }
 
-int runOtherSeat(int count, char **arguments)
+int runOtherStation(int count, char **arguments)
 {
     const QCoreApplication application(count, arguments);
     const auto garage = Database::open(arguments[2]);

@@ -8,12 +8,12 @@ namespace asleft {
 
 /// Another program at the same garage: a process of its own, which keeps the garage open and writes when it is told to. It may do so
 /// whatever rights are taken from the files after it has opened them.
-class OtherSeat {
+class OtherStation {
 public:
-    explicit OtherSeat(const std::string &path);
-    ~OtherSeat();
-    OtherSeat(const OtherSeat &) = delete;
-    OtherSeat &operator=(const OtherSeat &) = delete;
+    explicit OtherStation(const std::string &path);
+    ~OtherStation();
+    OtherStation(const OtherStation &) = delete;
+    OtherStation &operator=(const OtherStation &) = delete;
 
     /// Stores a vehicle and waits until that is acknowledged.
     void addVehicle(const std::string &name);
@@ -31,6 +31,6 @@ private:
 };
 
 /// What the other process does; its main() calls this where arguments say so.
-int runOtherSeat(int count, char **arguments);
+int runOtherStation(int count, char **arguments);
 
 } // namespace asleft

@@ -154,7 +154,7 @@ TEST_F(ReadOnly, WritesOnceItMay)
 
 TEST_F(ReadOnly, ReadsWhatAnotherSeatIsWriting)
 {
-    OtherSeat other(path);
+    OtherStation other(path);
     other.addVehicle("Tractor");
     takeRights();
     const auto opened = Database::open(path);
@@ -176,7 +176,7 @@ TEST_F(ReadOnly, ReadsWhatAnotherSeatIsWriting)
 
 TEST_F(ReadOnly, KeepsReadingWhenTheOtherSeatLeaves)
 {
-    OtherSeat other(path);
+    OtherStation other(path);
     other.addVehicle("Tractor");
     takeRights();
     const auto opened = Database::open(path);
@@ -190,7 +190,7 @@ TEST_F(ReadOnly, KeepsReadingWhenTheOtherSeatLeaves)
 
 TEST_F(ReadOnly, ReadsWhatAKilledSeatHadCommitted)
 {
-    OtherSeat other(path);
+    OtherStation other(path);
     other.addVehicle("Tractor");
     other.kill();
     takeRights();
@@ -200,7 +200,7 @@ TEST_F(ReadOnly, ReadsWhatAKilledSeatHadCommitted)
 
 TEST_F(ReadOnly, LeavesALogAndItsIndexAloneEvenWhereItCouldWriteThem)
 {
-    OtherSeat other(path);
+    OtherStation other(path);
     other.addVehicle("Tractor");
     other.kill();
     setRights(0777, 0666);
@@ -227,7 +227,7 @@ TEST_F(ReadOnly, SaysWhereItCouldNotCopy)
 
 TEST_F(ReadOnly, ReadsALogThatCameWithoutItsIndex)
 {
-    OtherSeat other(path);
+    OtherStation other(path);
     other.addVehicle("Tractor");
     other.kill();
     fs::remove(path + "-shm");
@@ -243,7 +243,7 @@ TEST_F(ReadOnly, ReadsALogThatCameWithoutItsIndex)
 
 TEST_F(ReadOnly, NeverReadsAroundALog)
 {
-    OtherSeat other(path);
+    OtherStation other(path);
     other.addVehicle("Tractor");
     other.kill();
     setRights(0555, 0444);
@@ -262,7 +262,7 @@ TEST_F(ReadOnly, FollowsASeatThatComesLater)
     EXPECT_EQ(namesOf(**opened), Names{"Lorry"});
 
     giveRightsBack();
-    OtherSeat other(path);
+    OtherStation other(path);
     other.addVehicle("Tractor");
     EXPECT_NE((*opened)->dataVersion().value(), version);
     EXPECT_EQ(namesOf(**opened), (Names{"Lorry", "Tractor"}));
@@ -278,7 +278,7 @@ TEST_F(ReadOnly, NoticesASeatThatCameAndWent)
     const auto version = (*opened)->dataVersion().value();
     EXPECT_EQ(namesOf(**opened), Names{"Lorry"});
     giveRightsBack();
-    OtherSeat other(path);
+    OtherStation other(path);
     other.addVehicle("Tractor");
     other.leave();
     EXPECT_NE((*opened)->dataVersion().value(), version);
@@ -373,7 +373,7 @@ TEST(WayToRead, GoesByWhatStandsBeside)
 int main(int count, char **arguments)
 {
     if (count == 3 && std::string_view(arguments[1]) == "other-seat")
-        return asleft::runOtherSeat(count, arguments);
+        return asleft::runOtherStation(count, arguments);
     ::testing::InitGoogleTest(&count, arguments);
     return RUN_ALL_TESTS();
 }

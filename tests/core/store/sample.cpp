@@ -125,7 +125,7 @@ std::vector<Fact> everyKindOfFact(const Sample &sample, ActSeq reading)
     full.specLeaf = true;
     full.corrects = reading;
     ReadingFact byFeel = unmeasured(sample, 1, ReadingForm::ByFeel);
-    byFeel.outOfPlace = true;
+    byFeel.outOfPosition = true;
     const ReadingFact loose = unmeasured(sample, 2, ReadingForm::Loose);
     ReadingFact tight = readingOf(sample, 3, 20);
     tight.form = ReadingForm::Tight;

@@ -65,7 +65,7 @@ TEST_F(BenchSheet, IsLoggedInThePlansOrder)
     EXPECT_TRUE(point("I1").settled());
     EXPECT_EQ(point("E1").stage, PointStage::Found);
     EXPECT_EQ(point("I3").stage, PointStage::Untouched);
-    EXPECT_FALSE(point("I4").left->reading.outOfPlace) << "it was set at its place";
+    EXPECT_FALSE(point("I4").left->reading.outOfPosition) << "it was set at its place";
     EXPECT_EQ(point("I1").found->verdict, Verdict::Low);
     EXPECT_EQ(bookOf(*garage)->state().acts, book->state().acts);
 }
@@ -98,18 +98,18 @@ TEST_F(BenchSheet, TheCrankIsTurnedFromWhereItStood)
 TEST_F(BenchSheet, TheCrankIsKnownAndAskedForAllTheSame)
 {
     beginValveSet();
-    EXPECT_TRUE(book->sitting().crankConfirmed);
+    EXPECT_TRUE(book->session().crankConfirmed);
     need(book->logSheet({line("I4", "", "0.30 mm")}));
     EXPECT_EQ(book->state().crank->crank, degrees(360));
-    EXPECT_FALSE(book->sitting().crankConfirmed);
+    EXPECT_FALSE(book->session().crankConfirmed);
     EXPECT_EQ(refusal(book->turnCrank(degrees(0))), ErrorKind::CrankNotConfirmed);
-    EXPECT_TRUE(book->sitting().turningCautionsRead);
+    EXPECT_TRUE(book->session().turningCautionsRead);
 }
 
 TEST_F(BenchSheet, NeedsNoCautionsAndNoConfirmedCrank)
 {
     EXPECT_TRUE(book->logSheet({line("I1", "", "0.30 mm"), line("I4", "", "0.30 mm")}).has_value());
-    EXPECT_FALSE(book->sitting().turningCautionsRead);
+    EXPECT_FALSE(book->session().turningCautionsRead);
 }
 
 TEST_F(BenchSheet, OfPointsNoPositionSetsComesLast)
@@ -119,7 +119,7 @@ TEST_F(BenchSheet, OfPointsNoPositionSetsComesLast)
     need(book->choosePlan(book->proposedPlan()));
     need(book->logSheet({line("E3", "", "0.40 mm"), line("I4", "", "0.30 mm"), line("I1", "", "0.30 mm")}));
     EXPECT_EQ(said(1), (Said{"at 0", "I1 left 0.30 mm", "to 360", "I4 left 0.30 mm", "E3 left 0.40 mm"}));
-    EXPECT_TRUE(point("E3").left->reading.outOfPlace);
+    EXPECT_TRUE(point("E3").left->reading.outOfPosition);
 }
 
 TEST_F(BenchSheet, OfPointsNoPositionSetsMovesNoCrank)
@@ -129,7 +129,7 @@ TEST_F(BenchSheet, OfPointsNoPositionSetsMovesNoCrank)
     const std::size_t before = book->state().acts.size();
     need(book->logSheet({line("E3", "", "0.40 mm")}));
     EXPECT_EQ(said(before), Said{"E3 left 0.40 mm"});
-    EXPECT_TRUE(book->sitting().crankConfirmed) << "nobody moved it";
+    EXPECT_TRUE(book->session().crankConfirmed) << "nobody moved it";
 }
 
 /// Each bridge with a screw of its own.

@@ -9,7 +9,7 @@
 
 namespace asleft {
 
-/// The invented garage, made anew, and read by a seat that was not there.
+/// The invented garage, made anew, and read by a computer that was not there.
 class DemoTest : public WorkTest {
 protected:
     std::unique_ptr<Garage> made(const std::string &name)

@@ -73,7 +73,7 @@ TEST_F(DemoEngines, AreSetWholeByTheirPlan)
             const PointState &now = book->state().point(point.id);
             EXPECT_EQ(now.left->verdict, Verdict::Inside) << nameOf(*book);
             EXPECT_TRUE(now.settled()) << nameOf(*book);
-            EXPECT_FALSE(now.left->reading.outOfPlace) << nameOf(*book);
+            EXPECT_FALSE(now.left->reading.outOfPosition) << nameOf(*book);
         }
         EXPECT_EQ(nextValveAct(book->state()), NextAct{}) << nameOf(*book);
     }

@@ -72,7 +72,7 @@ TEST_F(DemoGarage, TheTractorsOutletIsHalfTightenedAndItsCoverWasLoose)
 
     const JointState &outlet = state.joints.at(joints[1].id);
     EXPECT_EQ(joints[1].passes.size(), 3U);
-    EXPECT_EQ(outlet.progress.next, (TickPlace{.fastener = 7, .pass = 2, .round = 1})) << "1-5-3 are at the target";
+    EXPECT_EQ(outlet.progress.next, (TickSlot{.fastener = 7, .pass = 2, .round = 1})) << "1-5-3 are at the target";
     EXPECT_EQ(outlet.fasteners.at(5).verdict(), Verdict::Inside);
 
     const auto wanted = toolsWanted(joints[2], rackOf(state.frame->tools), std::chrono::sys_days(std::chrono::year(2026) / 5 / 15));
@@ -114,7 +114,7 @@ TEST_F(DemoGarage, TheVansJobIsDoneByItsManualsTable)
     for (const auto &[id, point] : state.points) {
         EXPECT_TRUE(point.settled());
         EXPECT_EQ(point.left->verdict, Verdict::Inside);
-        EXPECT_FALSE(point.left->reading.outOfPlace);
+        EXPECT_FALSE(point.left->reading.outOfPosition);
     }
     ASSERT_TRUE(state.plan);
     EXPECT_FALSE(state.plan->generated);

@@ -53,15 +53,15 @@ TEST_F(FailedCommit, OfACrankConfirmationOrCautionsSaysNothing)
 {
     renameAway();
     EXPECT_EQ(refusal(book->confirmCrank(degrees(0))), ErrorKind::GarageMoved);
-    EXPECT_FALSE(book->sitting().crankConfirmed);
+    EXPECT_FALSE(book->session().crankConfirmed);
     EXPECT_EQ(refusal(book->readTurningCautions()), ErrorKind::GarageMoved);
-    EXPECT_FALSE(book->sitting().turningCautionsRead);
+    EXPECT_FALSE(book->session().turningCautionsRead);
     renameBack();
     need(book->confirmCrank(degrees(0)));
-    EXPECT_TRUE(book->sitting().crankConfirmed);
+    EXPECT_TRUE(book->session().crankConfirmed);
 }
 
-/// A commit that reported a failure may be on disk all the same. Another program at the same seat, with the same uids, stands for that.
+/// A commit that reported a failure may be on disk all the same. Another program at the same computer, with the same uids, stands for that.
 class OnDiskAllTheSame : public FailedCommit {
 protected:
     /// Fails here, and is stored there; then both are the same act.
@@ -179,7 +179,7 @@ TEST_F(FailedCommit, AnotherSheetHasItsOwnUids)
     EXPECT_EQ(actsInFile(), 3U);
 }
 
-/// What the sitting knows goes into every reading of a sheet.
+/// What the session knows goes into every reading of a sheet.
 TEST_F(FailedCommit, ASheetOfAnotherConditionIsAnotherSheet)
 {
     need(book->choosePlan(book->proposedPlan()));

@@ -79,7 +79,7 @@ TEST_F(Instruments, TheSittingsTemperatureAndRestAreKept)
 {
     const TypedTemperature warm = parseTemperature("17.5 °C", TemperatureUnit::Celsius).value();
     book->setCondition(EngineCondition::Cold, warm, 14 * 60);
-    EXPECT_EQ(book->sitting().temperature, warm);
+    EXPECT_EQ(book->session().temperature, warm);
     left("I1", "0.30 mm");
     EXPECT_EQ(leftFact("I1").temperature, warm);
     EXPECT_EQ(leftFact("I1").minutesSinceRun, 14 * 60);

@@ -163,7 +163,7 @@ TEST_F(JobJoints, ATickThatSaysTooLittleIsRefused)
 
 TEST_F(JobJoints, ATickOutOfTurnIsRefused)
 {
-    const auto outOfTurn = [&](const TickPlace &place) { return book->tick(with(cover, {place}, small)).error(); };
+    const auto outOfTurn = [&](const TickSlot &place) { return book->tick(with(cover, {place}, small)).error(); };
     EXPECT_EQ(outOfTurn({5, 1, 1}), (Error{ErrorKind::TickOutOfTurn, {"5"}})) << "a later pass";
     EXPECT_EQ(outOfTurn({5, 0, 2}).kind, ErrorKind::TickOutOfTurn) << "a round there is not";
     EXPECT_EQ(outOfTurn({5, 3, 1}).kind, ErrorKind::TickOutOfTurn) << "a pass there is not";
@@ -302,9 +302,9 @@ TEST_F(JobJoints, TheLastTickOfAFastenerIsTakenBack)
     wholePass(cover, small);
     wholePass(cover, large);
     need(book->untick(cover, 3));
-    EXPECT_EQ(next(cover), (TickPlace{3, 1, 1}));
+    EXPECT_EQ(next(cover), (TickSlot{3, 1, 1}));
     need(book->untick(cover, 3));
-    EXPECT_EQ(next(cover), (TickPlace{3, 0, 1}));
+    EXPECT_EQ(next(cover), (TickSlot{3, 0, 1}));
     EXPECT_EQ(refusal(book->untick(cover, 3)), ErrorKind::NotTicked);
     EXPECT_EQ(fastener(cover, 4).ticks.size(), 2U);
 }

@@ -1,4 +1,4 @@
-// Work on joints that was taken back, done again after a failure, or done at two seats.
+// Work on joints that was taken back, done again after a failure, or done at two computers.
 #include "joint_support.h"
 
 namespace asleft {
@@ -50,16 +50,16 @@ TEST_F(JointUndo, OfABeginningBringsTheTicksBack)
     EXPECT_TRUE(joint(bracket).progress.finished());
 }
 
-class JointSeats : public JointTest {
+class JointStations : public JointTest {
 protected:
     std::unique_ptr<Garage> office = openedBy("office");
     std::unique_ptr<JobBook> theirs = bookOf(*office);
-    JointSeats() { theirs->setWho(tom); }
+    JointStations() { theirs->setWho(tom); }
 };
 
-TEST_F(JointSeats, TwoWorkOnOneJointWithoutDoingAFastenerTwice)
+TEST_F(JointStations, TwoWorkOnOneJointWithoutDoingAFastenerTwice)
 {
-    const TickPlace first = next(cover);
+    const TickSlot first = next(cover);
     need(theirs->tick(with(cover, {first}, small)));
     EXPECT_EQ(next(cover), first) << "not seen yet";
     EXPECT_EQ(refusal(book->tick(with(cover, {first}, small))), ErrorKind::TickOutOfTurn);
@@ -72,7 +72,7 @@ TEST_F(JointSeats, TwoWorkOnOneJointWithoutDoingAFastenerTwice)
     EXPECT_TRUE(sameJoints(book->state().joints, theirs->state().joints));
 }
 
-TEST_F(JointSeats, ATickOfTheOtherIsTakenBackByAnybody)
+TEST_F(JointStations, ATickOfTheOtherIsTakenBackByAnybody)
 {
     need(theirs->tick(with(bracket, {{1, 0, 1}}, large)));
     need(book->untick(bracket, 1));
@@ -80,7 +80,7 @@ TEST_F(JointSeats, ATickOfTheOtherIsTakenBackByAnybody)
     EXPECT_EQ(refusal(theirs->untick(bracket, 1)), ErrorKind::NotTicked);
 }
 
-TEST_F(JointSeats, WhatRestsOnATickIsNamed)
+TEST_F(JointStations, WhatRestsOnATickIsNamed)
 {
     need(book->tick(byFeel(bracket, {{1, 0, 1}})));
     need(theirs->acceptJoint(bracket, AcceptedWhat::ByFeel, {1}, "it is tight"));
@@ -91,7 +91,7 @@ TEST_F(JointSeats, WhatRestsOnATickIsNamed)
     EXPECT_EQ(fastener(bracket, 1).ticks.size(), 0U);
 }
 
-TEST_F(JointSeats, ARevisionOfTheOtherIsKnownWithItsTicks)
+TEST_F(JointStations, ARevisionOfTheOtherIsKnownWithItsTicks)
 {
     JointText changed = plainText();
     changed.target = "25 ± 2 N·m";
@@ -103,7 +103,7 @@ TEST_F(JointSeats, ARevisionOfTheOtherIsKnownWithItsTicks)
     EXPECT_TRUE(joint(bracket).progress.finished());
 }
 
-/// A commit that reported a failure may be on disk all the same. Another program at the same seat, with the same uids, stands for that.
+/// A commit that reported a failure may be on disk all the same. Another program at the same computer, with the same uids, stands for that.
 class JointAgain : public JointTest {
 protected:
     void renameAway() { std::filesystem::rename(path, inFolder("elsewhere.asleft")); }
@@ -215,9 +215,9 @@ TEST_F(JointAgain, TakingATickBackTakesOneBack)
     need(book->tick(with(cover, restOf(cover), small)));
     need(book->tick(with(cover, restOf(cover), large)));
     expectStoredOnce([&](JobBook &at) { return at.untick(cover, 3); }, false);
-    EXPECT_EQ(next(cover), (TickPlace{3, 1, 1}));
+    EXPECT_EQ(next(cover), (TickSlot{3, 1, 1}));
     need(book->untick(cover, 3));
-    EXPECT_EQ(next(cover), (TickPlace{3, 0, 1})) << "said once more it is the one before";
+    EXPECT_EQ(next(cover), (TickSlot{3, 0, 1})) << "said once more it is the one before";
 }
 
 TEST_F(JointAgain, TakingTheTargetBackIsStoredOnce)
@@ -226,7 +226,7 @@ TEST_F(JointAgain, TakingTheTargetBackIsStoredOnce)
     need(book->tick(with(cover, restOf(cover), large)));
     need(book->tick(with(cover, restOf(cover), large)));
     expectStoredOnce([&](JobBook &at) { return at.untickTarget(cover, 3); }, false);
-    EXPECT_EQ(next(cover), (TickPlace{3, 2, 1}));
+    EXPECT_EQ(next(cover), (TickSlot{3, 2, 1}));
 }
 
 TEST_F(JointAgain, TakingATickOfAnotherBackIsAnotherAct)

@@ -126,7 +126,7 @@ TEST_F(JointShown, OverdueGoesByTheDayOfTheShop)
 class JointTarget : public JointShown {
 protected:
     /// The places the last act took back.
-    [[nodiscard]] const std::vector<TickPlace> &takenBack() const
+    [[nodiscard]] const std::vector<TickSlot> &takenBack() const
     {
         return std::get<UntickedFact>(book->state().acts.back().what.fact).places;
     }
@@ -157,8 +157,8 @@ TEST_F(JointTarget, IsTakenBackWithAllOnTopOfIt)
     const std::size_t before = actsInFile();
     need(book->untickTarget(onward, 1));
     EXPECT_EQ(actsInFile(), before + 1) << "one act";
-    EXPECT_EQ(takenBack(), (std::vector<TickPlace>{{1, 1, 1}, {1, 2, 1}, {1, 3, 1}}));
-    EXPECT_EQ(next(onward), (TickPlace{1, 1, 1}));
+    EXPECT_EQ(takenBack(), (std::vector<TickSlot>{{1, 1, 1}, {1, 2, 1}, {1, 3, 1}}));
+    EXPECT_EQ(next(onward), (TickSlot{1, 1, 1}));
     EXPECT_EQ(fastener(onward, 1).ticks.size(), 1U) << "finger-tight it is still";
     EXPECT_EQ(fastener(onward, 2).ticks.size(), 4U);
     EXPECT_EQ(refusal(book->untickTarget(onward, 1)), ErrorKind::NotTicked);
@@ -173,9 +173,9 @@ TEST_F(JointTarget, OfAReadWrenchIsTheLastRoundAtIt)
     need(book->tick(with(cover, {next(cover)}, large)));
     const int first = lastTicks().ticks.front().place.fastener;
     need(book->untickTarget(cover, first));
-    EXPECT_EQ(takenBack(), (std::vector<TickPlace>{{first, 2, 1}}));
+    EXPECT_EQ(takenBack(), (std::vector<TickSlot>{{first, 2, 1}}));
     need(book->untickTarget(cover, first));
-    EXPECT_EQ(takenBack(), (std::vector<TickPlace>{{first, 1, 1}}));
+    EXPECT_EQ(takenBack(), (std::vector<TickSlot>{{first, 1, 1}}));
     EXPECT_EQ(refusal(book->untickTarget(cover, first)), ErrorKind::NotTicked) << "half of it decides nothing";
 }
 

@@ -75,21 +75,21 @@ class JointTest : public BookTest {
 protected:
     [[nodiscard]] const JointState &joint(JointId id) const { return book->state().joints.at(id); }
     [[nodiscard]] const FastenerState &fastener(JointId id, int number) const { return joint(id).fasteners.at(number); }
-    [[nodiscard]] std::vector<TickPlace> restOf(JointId id) const
+    [[nodiscard]] std::vector<TickSlot> restOf(JointId id) const
     {
         return restOfPass(jointInHand(book->state(), id).tightening(), joint(id).progress);
     }
     /// The next place of a joint.
-    [[nodiscard]] TickPlace next(JointId id) const { return joint(id).progress.next.value(); }
-    [[nodiscard]] static TickEntry with(JointId id, std::vector<TickPlace> places, ToolId wrench)
+    [[nodiscard]] TickSlot next(JointId id) const { return joint(id).progress.next.value(); }
+    [[nodiscard]] static TickEntry with(JointId id, std::vector<TickSlot> places, ToolId wrench)
     {
         return {.joint = id, .places = std::move(places), .how = TickHow::SetTool, .tool = wrench};
     }
-    [[nodiscard]] static TickEntry read(JointId id, std::vector<TickPlace> places, ToolId wrench, std::string_view shown)
+    [[nodiscard]] static TickEntry read(JointId id, std::vector<TickSlot> places, ToolId wrench, std::string_view shown)
     {
         return {.joint = id, .places = std::move(places), .how = TickHow::ReadTool, .tool = wrench, .reading = torque(shown)};
     }
-    [[nodiscard]] static TickEntry byFeel(JointId id, std::vector<TickPlace> places, std::string reason = "no wrench")
+    [[nodiscard]] static TickEntry byFeel(JointId id, std::vector<TickSlot> places, std::string reason = "no wrench")
     {
         return {.joint = id, .places = std::move(places), .how = TickHow::ByFeel, .reason = std::move(reason)};
     }

@@ -234,8 +234,8 @@ TEST_F(Joints, PutIntoAnOpenJobTheyAreSeenAtEverySeat)
     EXPECT_EQ(told[0].job, job);
     EXPECT_EQ(theirs->state().frame->job.steps.size(), before);
     need(theirs->catchUp());
-    for (const JobBook *seat : {book.get(), theirs.get()}) {
-        const auto &steps = seat->state().frame->job.steps;
+    for (const JobBook *station : {book.get(), theirs.get()}) {
+        const auto &steps = station->state().frame->job.steps;
         ASSERT_EQ(steps.size(), before + 2);
         EXPECT_EQ(steps[before].kind, StepKind::Loosen);
         EXPECT_EQ(steps[before].title, "Loosen: Valve cover");

@@ -79,7 +79,7 @@ TEST_F(ReadOnly, IsReadWhole)
     need(book->catchUp());
     EXPECT_EQ(book->proposedPlan().positions.size(), 2U);
     book->setCondition(EngineCondition::Hot);
-    EXPECT_EQ(book->sitting().condition, EngineCondition::Hot);
+    EXPECT_EQ(book->session().condition, EngineCondition::Hot);
 }
 
 TEST_F(ReadOnly, RefusesEveryEdit)
@@ -140,8 +140,8 @@ TEST_F(ReadOnly, RefusesEveryAct)
     expectRefused(book->redo(), path);
     EXPECT_EQ(book->state().acts, before.acts);
     EXPECT_EQ(book->state().points, before.points);
-    EXPECT_FALSE(book->sitting().crankConfirmed);
-    EXPECT_FALSE(book->sitting().turningCautionsRead);
+    EXPECT_FALSE(book->session().crankConfirmed);
+    EXPECT_FALSE(book->session().turningCautionsRead);
     EXPECT_EQ(told, 0);
 }
 

@@ -26,8 +26,8 @@ TEST_F(Readings, EveryActAsksWho)
     EXPECT_EQ(refusal(nobody->logSheet({{.point = i1, .found = reading("I1", Phase::AsFound, "0.30 mm")}})), ErrorKind::PersonMissing);
     EXPECT_EQ(refusal(nobody->undo()), ErrorKind::PersonMissing);
     EXPECT_EQ(refusal(nobody->redo()), ErrorKind::PersonMissing);
-    EXPECT_FALSE(nobody->sitting().crankConfirmed);
-    EXPECT_FALSE(nobody->sitting().turningCautionsRead);
+    EXPECT_FALSE(nobody->session().crankConfirmed);
+    EXPECT_FALSE(nobody->session().turningCautionsRead);
     EXPECT_EQ(actsInFile(), 1U);
 }
 
@@ -55,7 +55,7 @@ TEST_F(Readings, AreJudgedByTheSpecInForceAndSayHowTheyWereTaken)
     EXPECT_EQ(point("I1").found->who, marta);
     EXPECT_EQ(fact.judgedBy, book->state().frame->specNow(SpecSubject::IntakeLash)->id);
     EXPECT_EQ(fact.tool, leaves);
-    EXPECT_FALSE(fact.outOfPlace);
+    EXPECT_FALSE(fact.outOfPosition);
 
     need(book->logReading({.point = at("E1"), .phase = Phase::AsLeft, .form = ReadingForm::ByFeel, .value = length("0.40 mm")}));
     EXPECT_EQ(point("E1").left->verdict, Verdict::ByFeel);
@@ -63,7 +63,7 @@ TEST_F(Readings, AreJudgedByTheSpecInForceAndSayHowTheyWereTaken)
     EXPECT_FALSE(point("E1").left->reading.value);
 
     left("I4", "0.30 mm");
-    EXPECT_TRUE(point("I4").left->reading.outOfPlace);
+    EXPECT_TRUE(point("I4").left->reading.outOfPosition);
     book->setCondition(EngineCondition::Hot);
     left("I2", "0.30 mm");
     EXPECT_EQ(point("I2").left->verdict, Verdict::NotComparable);
@@ -72,7 +72,7 @@ TEST_F(Readings, AreJudgedByTheSpecInForceAndSayHowTheyWereTaken)
 TEST_F(Readings, BeforeTheCrankIsKnownAreOutOfPlace)
 {
     left("I1", "0.30 mm");
-    EXPECT_TRUE(point("I1").left->reading.outOfPlace);
+    EXPECT_TRUE(point("I1").left->reading.outOfPosition);
 }
 
 TEST_F(Readings, ASecondFoundCorrectsTheFirst)
@@ -214,8 +214,8 @@ TEST_F(Readings, ReopenedTheStateIsTheSame)
     EXPECT_EQ(after.stepsDone, before.stepsDone);
     EXPECT_EQ(stillOpen(after, clock->now()), stillOpen(before, clock->now()));
     EXPECT_EQ(nextAct(after), nextAct(before));
-    EXPECT_FALSE(book->sitting().who) << "a new sitting asks again";
-    EXPECT_FALSE(book->sitting().crankConfirmed);
+    EXPECT_FALSE(book->session().who) << "a new sitting asks again";
+    EXPECT_FALSE(book->session().crankConfirmed);
 }
 
 TEST_F(Readings, EachActIsToldOnceAfterItIsStored)

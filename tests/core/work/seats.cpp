@@ -1,4 +1,4 @@
-// Two seats at one file.
+// Two computers at one file.
 #include "support.h"
 
 namespace asleft {
@@ -104,10 +104,10 @@ TEST_F(Seats, BothLeavingOnePointAreToldOfIt)
     need(theirs->logReading(reading("I1", Phase::AsLeft, "0.33 mm")));
     left("I1", "0.30 mm");
     need(theirs->catchUp());
-    for (const JobBook *seat : {book.get(), theirs.get()}) {
-        const PointState &now = seat->state().point(at("I1"));
+    for (const JobBook *station : {book.get(), theirs.get()}) {
+        const PointState &now = station->state().point(at("I1"));
         ASSERT_TRUE(now.leftByTwo);
-        EXPECT_EQ(now.leftByTwo->seat, "office");
+        EXPECT_EQ(now.leftByTwo->station, "office");
         EXPECT_EQ(now.leftByTwo->reading.value, length("0.33 mm"));
         EXPECT_EQ(now.left->reading.value, length("0.30 mm"));
         EXPECT_FALSE(now.settled());

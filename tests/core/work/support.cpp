@@ -98,9 +98,9 @@ WorkTest::~WorkTest()
     fs::remove_all(m_folder, ignored);
 }
 
-std::unique_ptr<Garage> WorkTest::openedBy(const std::string &seat) const
+std::unique_ptr<Garage> WorkTest::openedBy(const std::string &station) const
 {
-    return need(Garage::open(path, {clock, std::make_shared<ScriptedUids>(seat + " again"), seat}));
+    return need(Garage::open(path, {clock, std::make_shared<ScriptedUids>(station + " again"), station}));
 }
 
 BookTest::BookTest(const VehicleText &text)

@@ -67,8 +67,8 @@ public:
 
 protected:
     [[nodiscard]] std::string inFolder(const std::string &name) const { return (m_folder / name).string(); }
-    /// The garage file, opened once more, by this seat.
-    [[nodiscard]] std::unique_ptr<Garage> openedBy(const std::string &seat) const;
+    /// The garage file, opened once more, by this computer.
+    [[nodiscard]] std::unique_ptr<Garage> openedBy(const std::string &station) const;
 
 private:
     std::filesystem::path m_folder; ///< stands before what is made in it

@@ -56,12 +56,12 @@ TEST_F(Undo, DoesNotBringBackATurnOverAnOpenNut)
 TEST_F(Undo, OfACrankConfirmationAsksAgain)
 {
     beginValveSet();
-    EXPECT_TRUE(book->sitting().crankConfirmed);
+    EXPECT_TRUE(book->session().crankConfirmed);
     bool toldConfirmed = true;
-    QObject::connect(book.get(), &JobBook::changed, [&] { toldConfirmed = book->sitting().crankConfirmed; });
+    QObject::connect(book.get(), &JobBook::changed, [&] { toldConfirmed = book->session().crankConfirmed; });
     need(book->undo());
     EXPECT_FALSE(book->state().crank);
-    EXPECT_FALSE(book->sitting().crankConfirmed);
+    EXPECT_FALSE(book->session().crankConfirmed);
     EXPECT_FALSE(toldConfirmed);
     EXPECT_EQ(refusal(book->turnCrank(degrees(360))), ErrorKind::CrankNotConfirmed);
 }
@@ -71,7 +71,7 @@ TEST_F(Undo, OfAReadingDoesNotAskForTheCrank)
     beginValveSet();
     left("I1", "0.30 mm");
     need(book->undo());
-    EXPECT_TRUE(book->sitting().crankConfirmed);
+    EXPECT_TRUE(book->session().crankConfirmed);
 }
 
 TEST_F(Undo, LeavesCautionsRead)
@@ -80,7 +80,7 @@ TEST_F(Undo, LeavesCautionsRead)
     need(book->readTurningCautions());
     need(book->undo());
     EXPECT_EQ(point("I1").stage, PointStage::Untouched);
-    EXPECT_TRUE(book->sitting().turningCautionsRead);
+    EXPECT_TRUE(book->session().turningCautionsRead);
 }
 
 TEST_F(Undo, IsRefusedWhileAnotherSeatsActRestsOnIt)

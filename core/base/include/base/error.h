@@ -118,7 +118,7 @@ enum class ErrorKind {
     ReasonMissing,    ///< -
     NothingToAccept,  ///< -
     ToolNotForTorque, ///< the tool
-    JointChanged,     ///< the joint, revised by another seat meanwhile
+    JointChanged,     ///< the joint, revised by another computer meanwhile
     StepByFasteners,  ///< the line, which its fasteners do
     ToolNotThat,      ///< the tool, which is of another kind
     // the garage file

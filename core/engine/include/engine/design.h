@@ -36,7 +36,7 @@ enum class Side { Intake, Exhaust };
 
 /// What an adjuster sets.
 enum class PointKind {
-    BridgeScrew,  ///< seats a bridge evenly on its two valves; goes before the lash of that pair
+    BridgeScrew,  ///< computers a bridge evenly on its two valves; goes before the lash of that pair
     Lash,         ///< the clearance of a valve, or of a bridged pair
     Decompressor, ///< the clearance of a lever that holds an exhaust valve off its seat
     Injector,     ///< the height or lash of a cam-driven injector
@@ -73,14 +73,14 @@ struct CrankArc {
     bool operator==(const CrankArc &) const = default;
 };
 
-/// When the valves leave and meet their seats, in crank degrees; negative is allowed (an intake may open after TDC).
+/// When the valves leave and meet their computers, in crank degrees; negative is allowed (an intake may open after TDC).
 /// The usual ones, said to be assumed: 20/60/60/20; for a two-stroke, whose intake events count for nothing, twoStrokeCam().
 struct CamEvents {
     Angle intakeOpensBeforeTdc = degrees(20);
     Angle intakeClosesAfterBdc = degrees(60);
     Angle exhaustOpensBeforeBdc = degrees(60);
     Angle exhaustClosesAfterTdc = degrees(20); ///< of a two-stroke: after BDC
-    Angle rampAllowance = degrees(20);         ///< on each side of an arc, where the ramp takes up lash before the seat moves
+    Angle rampAllowance = degrees(20);         ///< on each side of an arc, where the ramp takes up lash before the computer moves
     std::optional<CrankArc> exhaustAgain;      ///< a second lift of the exhaust valves, for an engine brake or to decompress
     /// While the injector's cam drives it; empty: 70° before to 70° after the firing dead centre, assumed.
     std::optional<CrankArc> injector;

@@ -39,23 +39,23 @@ enum class CrankEvent {
 };
 
 /// Where the crank stands, told by one cylinder.
-struct CrankPlace {
+struct CrankPosition {
     Cylinder cylinder;
     CrankEvent event = CrankEvent::Compression;
-    bool operator==(const CrankPlace &) const = default;
+    bool operator==(const CrankPosition &) const = default;
 };
 
 /// The crank angle of a place. The intake events of a two-stroke, which has no intakes, are at its bottom dead centre.
-Angle crankAt(const EngineDesign &design, CrankPlace place);
+Angle crankAt(const EngineDesign &design, CrankPosition place);
 
 /// How a crank angle is said: the cylinder at a dead centre there (on compression before at overlap, then the first of the firing order),
 /// or, between dead centres, the last one passed and how many degrees after it.
-struct CrankSaying {
-    CrankPlace place;
+struct CrankReading {
+    CrankPosition place;
     Angle after; ///< 0 at the dead centre itself
-    bool operator==(const CrankSaying &) const = default;
+    bool operator==(const CrankReading &) const = default;
 };
-CrankSaying sayCrank(const EngineDesign &design, Angle crank);
+CrankReading readCrank(const EngineDesign &design, Angle crank);
 
 /// The cylinder that is at overlap when `cylinder` is on compression; nothing if none is.
 std::optional<Cylinder> companion(const EngineDesign &design, Cylinder cylinder);

@@ -44,7 +44,7 @@ struct PlanPoint {
 };
 
 struct PlanPosition {
-    CrankPlace place;
+    CrankPosition place;
     Angle crank;
     std::vector<PlanPoint> points; ///< in the order of EngineDesign::adjusters()
     bool operator==(const PlanPosition &) const = default;

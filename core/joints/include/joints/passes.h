@@ -80,14 +80,14 @@ std::optional<Torque> torqueOfPass(const Pass &pass, std::optional<Torque> targe
 Angle totalAngle(std::span<const Pass> passes, std::size_t upTo);
 
 /// One fastener in one pass; of a settle pass, in one of its rounds.
-struct TickPlace {
+struct TickSlot {
     int fastener = 1;
     int pass = 0;  ///< an index into the passes
     int round = 1; ///< 1 but for Settle
-    auto operator<=>(const TickPlace &) const = default;
+    auto operator<=>(const TickSlot &) const = default;
 };
 struct Tick {
-    TickPlace place;
+    TickSlot place;
     bool moved = false; ///< of Settle: it moved before the wrench gave way
     bool operator==(const Tick &) const = default;
 };
@@ -100,7 +100,7 @@ struct Tightening {
 
 /// How far a joint has come.
 struct TighteningProgress {
-    std::optional<TickPlace> next;      ///< nothing once all is done
+    std::optional<TickSlot> next;      ///< nothing once all is done
     int pass = 0;                       ///< the pass in hand, passes.size() when finished
     int round = 1;                      ///< the round in hand
     std::vector<int> doneInRound = {};  ///< in the order of tightening
@@ -114,6 +114,6 @@ struct TighteningProgress {
 TighteningProgress progressOf(const Tightening &tightening, std::span<const Tick> ticks);
 
 /// The places still to be ticked in the pass and round in hand, in order.
-std::vector<TickPlace> restOfPass(const Tightening &tightening, const TighteningProgress &progress);
+std::vector<TickSlot> restOfPass(const Tightening &tightening, const TighteningProgress &progress);
 
 } // namespace asleft

@@ -12,22 +12,22 @@ namespace asleft {
 enum class PatternKind { Row, Rows, Circle, Rectangle, Cover, Free };
 
 /// Where one fastener sits. x to the right, y down, in the pattern's own unit: neighbours of a made pattern are about 1 apart.
-struct FastenerPlace {
+struct FastenerPosition {
     int number = 1; ///< as the manual numbers it, 1 to 999; each once in a pattern
     double x = 0;
     double y = 0;
     std::string thread = {}; ///< as typed, where it differs from the joint's; else empty
     std::string length = {}; ///< as typed, where fasteners differ in length; else empty
-    bool operator==(const FastenerPlace &) const = default;
+    bool operator==(const FastenerPosition &) const = default;
 };
 
 /// The places of a joint's fasteners.
 struct Pattern {
     PatternKind kind = PatternKind::Row;
-    std::vector<FastenerPlace> places; ///< in the order of the pattern: along a row, clockwise round a circle or an outline
+    std::vector<FastenerPosition> places; ///< in the order of the pattern: along a row, clockwise round a circle or an outline
     bool operator==(const Pattern &) const = default;
 
-    [[nodiscard]] const FastenerPlace *place(int number) const;
+    [[nodiscard]] const FastenerPosition *place(int number) const;
 };
 
 inline constexpr int mostFasteners = 200;

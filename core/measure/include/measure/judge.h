@@ -8,6 +8,12 @@ namespace asleft {
 
 enum class Verdict { Inside, Low, High, TooClose, ByFeel, NotComparable, NoSpec };
 
+/// Low or high: proved to be outside its band.
+constexpr bool isOutside(std::optional<Verdict> verdict)
+{
+    return verdict == Verdict::Low || verdict == Verdict::High;
+}
+
 /// What a measurement taught: the value lies between two ends, each of which may be missing (nothing known on that side) or
 /// open (the end itself excluded). A point is an interval whose closed ends are equal.
 template <class Q>

@@ -35,7 +35,7 @@ struct ReadingFact {
     std::optional<ToolId> tool;
     EngineCondition condition = EngineCondition::Cold;
     bool specLeaf = false;          ///< set with the spec's leaf, locked, felt again
-    bool outOfPlace = false;        ///< logged although the crank stood where it may not be set, or at no known place
+    bool outOfPosition = false;        ///< logged although the crank stood where it may not be set, or at no known place
     std::optional<ActSeq> corrects; ///< the reading this one supersedes as a correction
     // Never said before the second schema step: empty in older acts.
     std::optional<Typed<Angle>> turned = {};          ///< of Turned
@@ -128,7 +128,7 @@ struct NewAct {
     Uid uid;
     JobId job;
     PersonId who;
-    std::string seat; ///< which installation did it: undo takes back only its own
+    std::string station; ///< which installation did it: undo takes back only its own
     Moment at;
     std::optional<ActSeq> withdraws; ///< set exactly where `fact` is a WithdrawFact
     Fact fact;

@@ -58,7 +58,7 @@ struct TicksFact {
 /// Ticks that were wrong: these places are to be done again.
 struct UntickedFact {
     JointId joint;
-    std::vector<TickPlace> places; ///< at least one
+    std::vector<TickSlot> places; ///< at least one
     bool operator==(const UntickedFact &) const = default;
 };
 

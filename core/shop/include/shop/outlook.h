@@ -18,9 +18,9 @@ struct OpenItem {
         NoSpecYet,        ///< count: points left with nothing to judge them by
         NotComparable,    ///< count: points left hot against a cold spec, or cold against a hot one
         ByFeel,           ///< count: points left by feel
-        OutOfPlace,       ///< count: points set where the crank did not allow it
+        OutOfPosition,       ///< count: points set where the crank did not allow it
         BleedingDown,     ///< until: hydraulic tappets just set; not to be turned before
-        SetByTwo,         ///< point: left by two seats, each not knowing of the other
+        SetByTwo,         ///< point: left by two computers, each not knowing of the other
         LashBeforeBridge, ///< point: its lash is left, its bridge screw is not
         // of joints
         FastenersLoose,     ///< joint, count: fasteners not tightened to the end
@@ -99,7 +99,7 @@ struct NextAct {
     std::optional<std::size_t> position = {};
     std::optional<StepId> step = {};
     std::optional<JointId> joint = {};
-    std::optional<TickPlace> tick = {};
+    std::optional<TickSlot> tick = {};
     bool operator==(const NextAct &) const = default;
 };
 
@@ -139,11 +139,11 @@ std::optional<Typed<Angle>> specTurns(const SpecBand<Angle> &bands);
 /// Points whose lock nut is open.
 std::vector<PointId> openNuts(const JobState &state);
 
-/// The last act in force of this seat in this job that a person can take back; nothing if there is none.
-std::optional<ActSeq> undoable(const JobState &state, std::string_view seat);
+/// The last act in force of this computer in this job that a person can take back; nothing if there is none.
+std::optional<ActSeq> undoable(const JobState &state, std::string_view station);
 
-/// The withdrawal this seat can take back again, if that was the last thing it did in this job.
-std::optional<ActSeq> redoable(const JobState &state, std::string_view seat);
+/// The withdrawal this computer can take back again, if that was the last thing it did in this job.
+std::optional<ActSeq> redoable(const JobState &state, std::string_view station);
 
 /// The in-force act that rests on `earlier`, if any: restsOn(), and a lash left over the bridge screw `earlier` left. The plan a job began
 /// with rests on nothing.

@@ -17,7 +17,7 @@
 
 namespace asleft {
 
-/// The person who did it: initials, chosen once per sitting.
+/// The person who did it: initials, chosen once per session.
 struct Person {
     PersonId id;
     std::string initials;

@@ -10,7 +10,7 @@ namespace asleft {
 
 namespace store {
 class Connection;
-class Inside;
+class Internals;
 } // namespace store
 
 /// One open garage file. Belongs to the thread that opened it. Needs a QCoreApplication to be alive.
@@ -44,7 +44,7 @@ public:
     [[nodiscard]] Done check();
 
 private:
-    friend class store::Inside; ///< how the sources of this room reach the connection
+    friend class store::Internals; ///< how the sources of this room reach the connection
     explicit Database(std::unique_ptr<store::Connection> connection);
 
     std::unique_ptr<store::Connection> m_connection;

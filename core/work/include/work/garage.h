@@ -27,11 +27,11 @@ class Garage : public QObject {
     Q_OBJECT
 
 public:
-    /// What a garage needs from outside. `seat` names this installation: undo takes back only its own acts.
+    /// What a garage needs from outside. `computer` names this installation: undo takes back only its own acts.
     struct Surroundings {
         std::shared_ptr<const Clock> clock;
         std::shared_ptr<UidSource> uids;
-        std::string seat;
+        std::string station;
     };
 
     static Result<std::unique_ptr<Garage>> create(const std::string &path, Surroundings surroundings);
@@ -41,20 +41,20 @@ public:
     ~Garage() override;
 
     [[nodiscard]] const std::string &path() const;
-    [[nodiscard]] const std::string &seat() const;
+    [[nodiscard]] const std::string &station() const;
     [[nodiscard]] bool readOnly() const;
     [[nodiscard]] Moment now() const;
 
     /// The rooms behind the garage; only work/ can see into it.
-    struct Inside;
-    [[nodiscard]] Inside &inside() { return *m_inside; }
+    struct Internals;
+    [[nodiscard]] Internals &internals() { return *m_internals; }
 
 Q_SIGNALS:
     void changed(const asleft::Change &change);
 
 private:
-    explicit Garage(std::unique_ptr<Inside> inside);
-    std::unique_ptr<Inside> m_inside;
+    explicit Garage(std::unique_ptr<Internals> inside);
+    std::unique_ptr<Internals> m_internals;
 };
 
 } // namespace asleft

@@ -30,7 +30,7 @@ struct SheetEntry {
 /// Fasteners about to be ticked.
 struct TickEntry {
     JointId joint;
-    std::vector<TickPlace> places; ///< all of the pass and round in hand
+    std::vector<TickSlot> places; ///< all of the pass and round in hand
     bool moved = false;            ///< of a settle pass
     TickHow how = TickHow::SetTool;
     std::optional<ToolId> tool = {};           ///< the wrench or angle gauge
@@ -54,8 +54,8 @@ struct LoosenEntry {
     bool operator==(const LoosenEntry &) const = default;
 };
 
-/// What is asked once a sitting and then known: a sitting begins when a job is opened in a program that has just started.
-struct Sitting {
+/// What is asked once a session and then known: a session begins when a job is opened in a program that has just started.
+struct Session {
     std::optional<PersonId> who;
     std::optional<ToolId> tool;
     EngineCondition condition = EngineCondition::Cold;
@@ -74,10 +74,10 @@ public:
     static Result<std::unique_ptr<JobBook>> open(Garage &garage, JobId job);
 
     [[nodiscard]] const JobState &state() const { return m_state; }
-    [[nodiscard]] const Sitting &sitting() const { return m_sitting; }
+    [[nodiscard]] const Session &session() const { return m_session; }
     [[nodiscard]] const Tool *tool() const;
 
-    // What is said once a sitting.
+    // What is said once a session.
     void setWho(PersonId who);
     void setTool(std::optional<ToolId> set);
     void setCondition(EngineCondition condition, std::optional<TypedTemperature> temperature = {},
@@ -91,20 +91,20 @@ public:
     /// Every point the plan sets at this position whose lash is not settled: left at the spec's leaf, locked, felt again.
     Result<ActSeq> leaveAllHere();
     Result<ActSeq> openNut(PointId point);
-    /// Keeps the as-left reading of a point that is outside its band, or that two seats have set; NothingToKeep where there is none.
+    /// Keeps the as-left reading of a point that is outside its band, or that two computers have set; NothingToKeep where there is none.
     Result<ActSeq> keepAsLeft(PointId point, std::string_view reason);
     /// Of these points, those that are left fall back to be checked again; NotFound where none is.
     Result<ActSeq> sendToCheckAgain(const std::vector<PointId> &points, Disturbance cause, std::string_view why);
     /// A filled-in bench sheet, all of it or nothing: for each position of the plan that has a filled-in point the crank is said to have
     /// been turned there, then what was found and left at its points is logged, in the plan's order; last the points no position sets. `at`
     /// is when the work was done, if that is known. Gives the last act; NothingToLog for an empty sheet. The crank counts as confirmed
-    /// where the sheet's last position is, and needs confirming in this sitting all the same. A job without a plan takes the proposed one
+    /// where the sheet's last position is, and needs confirming in this session all the same. A job without a plan takes the proposed one
     /// first. Refuses what logReading() refuses, and a point in two lines (TablePointTwice).
     Result<ActSeq> logSheet(const std::vector<SheetEntry> &lines, std::optional<Moment> at = {});
     /// Where mark and stroke say the crank stands; nothing for unknown.
     Result<ActSeq> confirmCrank(std::optional<Angle> crank);
     /// Refuses while a nut is open (NutStillOpen; of one open in another job of this engine, that job's title is a second argument), before
-    /// the crank is confirmed in this sitting (CrankNotConfirmed), and before the cautions were read in it (CautionsNotRead); and while
+    /// the crank is confirmed in this session (CrankNotConfirmed), and before the cautions were read in it (CautionsNotRead); and while
     /// tappets bleed down (StillBleedingDown), unless `despiteBleedDown`.
     Result<ActSeq> turnCrank(Angle to, bool despiteBleedDown = false);
     Result<ActSeq> readTurningCautions();
@@ -139,7 +139,7 @@ public:
     /// Refuses an empty text (EmptyText), and a long one (TextTooLong).
     Result<ActSeq> noteFinding(JointId joint, const std::vector<int> &fasteners, std::string_view text);
 
-    /// Takes back this seat's last act of this job; refuses with RestedOn while another act rests on it: its points, those of the place it
+    /// Takes back this computer's last act of this job; refuses with RestedOn while another act rests on it: its points, those of the place it
     /// moves the crank to, or the source of its plan.
     Result<ActSeq> undo();
     /// Takes the last undo back. Of a turn of the crank it refuses as turnCrank() does for nuts and tappets; of what was done to a
@@ -152,7 +152,7 @@ public:
     /// on compression where that reaches more.
     [[nodiscard]] CrankPlan proposedPlan() const;
 
-    /// Reads what other seats have added since, and what they changed of the things the job speaks of.
+    /// Reads what other computers have added since, and what they changed of the things the job speaks of.
     Done catchUp();
 
 Q_SIGNALS:
@@ -189,11 +189,11 @@ private:
     [[nodiscard]] bool failedBefore(const std::vector<NewAct> &acts) const;
     /// Stores these acts, all or none, and takes them up; gives the last one.
     Result<ActSeq> store(std::vector<NewAct> acts, const SheetAsked &sheet);
-    void sittingFollows(const std::vector<NewAct> &acts, bool ofSheet, bool crankMoved);
+    void sessionFollows(const std::vector<NewAct> &acts, bool ofSheet, bool crankMoved);
     /// mayAct(), and reads on before something is taken back; gives the taking back, one that `isThis` knows, that failed before, if it
     /// was on disk.
     Result<std::optional<ActSeq>> catchUpToTakeBack(const std::function<bool(const Fact &)> &isThis);
-    /// mayAct(), and reads on: another seat may work on the same joint. The revision in hand; refuses with WrongJob.
+    /// mayAct(), and reads on: another computer may work on the same joint. The revision in hand; refuses with WrongJob.
     Result<const Joint *> jointToWork(JointId joint);
     /// Takes the tick of a fastener that `first` finds back, and all that came on top of it; NotTicked where it finds none.
     Result<ActSeq> untickFrom(JointId joint, int fastener, const TickMade *(*first)(const FastenerState &));
@@ -202,17 +202,17 @@ private:
     /// Reads what is new in the file; whether there was anything.
     Result<bool> readOn();
     /// Adds acts that were just stored, nothing having been written by others before them.
-    void layOn(const std::vector<Act> &acts);
+    void takeUp(const std::vector<Act> &acts);
     void noteArrival(const std::vector<Act> &acts);
     Done reloadFrame();
 
     Garage &m_garage;
     JobState m_state;
-    std::int64_t m_version;    ///< of the file when it was last read; other seats' commits change it
+    std::int64_t m_version;    ///< of the file when it was last read; other computers' commits change it
     ActSeq m_readUpTo{0};      ///< the last act read from the file
-    bool m_frameStale = false; ///< the things the job speaks of, or other seats' acts, have changed and could not be read
+    bool m_frameStale = false; ///< the things the job speaks of, or other computers' acts, have changed and could not be read
     bool m_telling = false;    ///< tells of acts of its own, which it knows
-    Sitting m_sitting;
+    Session m_session;
     std::optional<Failed> m_failed;
 };
 

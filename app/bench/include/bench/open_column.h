@@ -1,0 +1,60 @@
+#pragma once
+
+#include <parts/app_context.h>
+
+#include <shop/outlook.h>
+
+#include <QWidget>
+
+#include <array>
+
+namespace asleft {
+
+class Heading;
+class RuledList;
+class RuledRows;
+
+/// Still open, always in sight: what stands between now and turning the crank, first start, and hand-over, each counted.
+class OpenColumn : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit OpenColumn(AppContext &context, QWidget *parent = nullptr);
+
+    void present(const JobState &state);
+    [[nodiscard]] RuledRows *rows(Gate gate) const { return m_parts.at(std::size_t(gate)).rows; }
+    [[nodiscard]] RuledList *list(Gate gate) const { return m_parts.at(std::size_t(gate)).list; }
+
+Q_SIGNALS:
+    void pointWanted(asleft::PointId point);
+    void stepWanted(asleft::StepId step);
+    void jointWanted(asleft::JointId joint, std::optional<int> fastener);
+
+protected:
+    bool eventFilter(QObject *watched, QEvent *event) override;
+
+private:
+    /// Where a line leads.
+    struct Target {
+        std::optional<PointId> point = {};
+        std::optional<StepId> step = {};
+        std::optional<JointId> joint = {};
+        std::optional<int> fastener = {};
+    };
+
+    struct Part {
+        Heading *count = nullptr;
+        RuledRows *rows = nullptr;
+        RuledList *list = nullptr;
+    };
+
+    Part buildPart(Gate gate);
+    void presentPart(Part &part, const std::vector<OpenItem> &items, const JobState &state);
+    void choose(const Part &part, qint64 id);
+
+    AppContext &m_context;
+    std::array<Part, 3> m_parts;
+    QHash<qint64, Target> m_items;
+};
+
+} // namespace asleft

@@ -1,0 +1,113 @@
+#pragma once
+
+#include <drawn/head_window.h>
+
+#include <QWidget>
+
+#include <optional>
+
+class QAbstractButton;
+
+namespace asleft {
+
+class KeyButton;
+
+/// A drawing with buttons on it. One stop for Tab; arrows go from button to button. Where the buttons would be too small for a finger the
+/// drawing is larger than the view: it follows what is in hand, is dragged and scrolled, and `+`, `-` and `0` (or the wheel with Ctrl)
+/// enlarge it, shrink it, and show the whole. What is drawn, and where the buttons stand on it, is told by who derives from it.
+class DrawnView : public QWidget {
+    Q_OBJECT
+
+public:
+    ~DrawnView() override;
+
+    void zoomIn();
+    void zoomOut();
+    void showWhole();
+
+    /// The button an arrow key leads to from `from`: the nearest one in that direction; nothing at the edge.
+    [[nodiscard]] std::optional<qsizetype> neighbour(qsizetype from, Qt::Key arrow) const;
+    [[nodiscard]] const HeadWindow &window() const { return m_window; }
+    [[nodiscard]] KeyButton *wholeKey() const { return m_whole; }
+    [[nodiscard]] KeyButton *largerKey() const { return m_larger; }
+
+    [[nodiscard]] QSize minimumSizeHint() const override { return {360, 140}; }
+
+protected:
+    /// What a screen reader calls it, and the keys that enlarge, shrink and show the whole of it.
+    struct Names {
+        QString view;
+        QString larger;
+        QString smaller;
+        QString whole;
+    };
+
+    /// The canvas is the ground the buttons stand on; the view takes it as its child.
+    DrawnView(QWidget *canvas, const Names &names, QWidget *parent);
+
+    /// Plans the drawing for this size, from now on.
+    virtual void plan(QSizeF drawing) = 0;
+    /// The side of a button if it were planned for this size; never less in a larger drawing of the same proportions.
+    [[nodiscard]] virtual double sideAt(QSizeF drawing) const = 0;
+    /// The side of a button as it is planned.
+    [[nodiscard]] virtual double side() const = 0;
+    /// Where a button stands in the drawing as it is planned.
+    [[nodiscard]] virtual QRectF itemRect(qsizetype index) const = 0;
+    /// What is to be in sight while this one is in hand: itself, unless more belongs to it.
+    [[nodiscard]] virtual QRectF partInHand(qsizetype index) const { return itemRect(index); }
+    /// How small the drawing may be.
+    [[nodiscard]] virtual QSizeF leastDrawing() const = 0;
+    /// How many times as large as the view it may become for the sake of a finger.
+    [[nodiscard]] virtual double farthest() const { return HeadWindow::most; }
+    /// The plan, and which place of it now lies in the upper left, for the canvas.
+    virtual void showPlan(QPointF corner) = 0;
+    /// This one was clicked, or an arrow came to it.
+    virtual void choose(qsizetype index) = 0;
+
+    /// Buttons made on the canvas, in place of those there were. There has to be something to plan by now.
+    void setButtons(const QList<QAbstractButton *> &buttons);
+    /// Plans anew what was changed.
+    void arrange();
+    /// Brings it into sight where it is another than before.
+    void setInHand(std::optional<qsizetype> index);
+
+    [[nodiscard]] const QList<QAbstractButton *> &buttons() const { return m_buttons; }
+    [[nodiscard]] std::optional<qsizetype> inHand() const { return m_inHand; }
+    [[nodiscard]] QWidget *canvas() const { return m_canvas; }
+
+    void resizeEvent(QResizeEvent *event) override;
+    void mousePressEvent(QMouseEvent *event) override;
+    void mouseMoveEvent(QMouseEvent *event) override;
+    void mouseReleaseEvent(QMouseEvent *event) override;
+    void wheelEvent(QWheelEvent *event) override;
+    bool eventFilter(QObject *watched, QEvent *event) override;
+
+private:
+    void place();
+    void zoomTo(double factor, QPointF keep);
+    void bringIntoSight(const QRectF &part);
+    void bringInHandIntoSight();
+    [[nodiscard]] QPointF middle() const;
+    [[nodiscard]] bool isCrowded(QSizeF view) const;
+    /// How many times as large as the view the drawing has to be for a finger.
+    [[nodiscard]] double fingerFactor(QSizeF view) const;
+    void zoomByKey(int key);
+    [[nodiscard]] bool pressKey(qsizetype from, int key);
+    void showFocused(qsizetype index, Qt::FocusReason reason);
+    [[nodiscard]] bool drag(QObject *watched, QEvent *event);
+    void moveTo(QPointF position);
+
+    HeadWindow m_window;
+    bool m_drawn = false;        ///< there is something to plan
+    bool m_zoomedByHand = false; ///< the person chose how large it is
+    QWidget *m_canvas;
+    KeyButton *m_larger;
+    KeyButton *m_smaller;
+    KeyButton *m_whole;
+    QList<QAbstractButton *> m_buttons;
+    std::optional<qsizetype> m_inHand;
+    std::optional<QPointF> m_pressed; ///< where the drawing is held
+    bool m_dragging = false;
+};
+
+} // namespace asleft

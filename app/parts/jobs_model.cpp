@@ -1,0 +1,123 @@
+#include <parts/jobs_model.h>
+
+#include <words/job.h>
+#include <words/times.h>
+#include <words/vehicles.h>
+#include <work/job_book.h>
+
+#include <algorithm>
+
+namespace asleft {
+
+namespace {
+
+RuledRow rowOf(const JobLine &job, Moment now)
+{
+    RuledRow row;
+    row.id = job.id.key();
+    row.title = QString::fromStdString(job.title);
+    row.note = QString::fromStdString(job.vehicleName);
+    row.right = momentText(job.lastAct.value_or(job.opened), now);
+    return row;
+}
+
+JobGlance::Line lineOf(const JobState &state, const Step &step)
+{
+    JobGlance::Line line;
+    line.look = stepLookOf(state, step);
+    line.row.id = step.id.key();
+    line.row.title = QString::fromStdString(step.title);
+    line.row.right = stepWords(line.look);
+    line.row.quiet = line.look == StepLook::Done;
+    return line;
+}
+
+} // namespace
+
+JobsModel::JobsModel(Garage &garage, QObject *parent) : QObject(parent), m_garage(garage)
+{
+    connect(&garage, &Garage::changed, this, &JobsModel::heed);
+    reload();
+}
+
+void JobsModel::heed(const Change &change)
+{
+    using What = Change::What;
+    if (change.what == What::Jobs || change.what == What::Vehicles)
+        reload();
+    if (change.what != What::Acts)
+        return;
+    m_outdated = true;
+    Q_EMIT outdated();
+}
+
+void JobsModel::refresh()
+{
+    if (m_outdated)
+        reload();
+}
+
+const JobLine *JobsModel::at(qint64 id) const
+{
+    const auto found = std::ranges::find_if(m_jobs, [id](const JobLine &job) { return job.id.key() == id; });
+    return found == m_jobs.end() ? nullptr : &*found;
+}
+
+Result<JobGlance> JobsModel::glance(JobId job) const
+{
+    const auto book = JobBook::open(m_garage, job);
+    if (!book)
+        return tl::unexpected(book.error());
+    const JobState &state = (*book)->state();
+    JobGlance glance;
+    glance.resume = resumeLines(state, m_garage.now(), nullptr);
+    glance.vehicle = QString::fromStdString(state.frame->vehicle.name);
+    if (state.frame->meter)
+        glance.meter = meterText(*state.frame->meter);
+    for (const Step &step : state.frame->job.steps)
+        glance.lines.append(lineOf(state, step));
+    return glance;
+}
+
+Result<JobJoints> JobsModel::jointsOf(JobId job) const
+{
+    const auto book = JobBook::open(m_garage, job);
+    if (!book)
+        return tl::unexpected(book.error());
+    const JobFrame &frame = *(*book)->state().frame;
+    JobJoints joints{frame.engine.id, {}};
+    for (const Step &step : frame.job.steps) {
+        const bool both = step.joint && step.kind == StepKind::Tighten && std::ranges::any_of(frame.job.steps, [&](const Step &other) {
+                              return other.kind == StepKind::Loosen && other.joint == step.joint;
+                          });
+        if (both)
+            joints.present.push_back(*step.joint);
+    }
+    return joints;
+}
+
+Done JobsModel::addJoint(JobId job, const Joint &joint)
+{
+    return addJointToJob(m_garage, job, joint);
+}
+
+Result<JobId> JobsModel::open(VehicleId vehicle, EngineId engine, const JobSheet &sheet, const QString &title)
+{
+    return openJob(m_garage, vehicle, engine, sheet, title.toStdString());
+}
+
+void JobsModel::reload()
+{
+    auto read = asleft::jobs(m_garage);
+    m_outdated = false;
+    m_failure = read ? std::nullopt : std::optional(read.error());
+    if (read)
+        m_jobs = std::move(*read);
+    QList<RuledRow> rows;
+    for (const JobLine &job : m_jobs)
+        rows.append(rowOf(job, m_garage.now()));
+    m_rows.setRows(rows);
+    Q_EMIT changed();
+}
+
+} // namespace asleft
