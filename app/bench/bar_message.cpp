@@ -1,7 +1,7 @@
 #include <bench/bar_message.h>
 
-#include <parts/reading_edit.h>
 #include <parts/message_line.h>
+#include <parts/reading_edit.h>
 
 namespace asleft {
 

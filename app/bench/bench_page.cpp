@@ -1,28 +1,28 @@
 #include <bench/bench_page.h>
 
+#include <bench/bench_sheet_pane.h>
 #include <bench/check_again_pane.h>
 #include <bench/crank_pane.h>
 #include <bench/loosen_pane.h>
 #include <bench/open_column.h>
 #include <bench/paper_box.h>
-#include <bench/bench_sheet_pane.h>
 #include <bench/plan_pane.h>
-#include <parts/reading_edit.h>
 #include <bench/session_pane.h>
 #include <bench/step_pane.h>
 #include <bench/steps_column.h>
 #include <bench/tighten_pane.h>
 #include <bench/turn_pane.h>
 #include <bench/valve_pane.h>
+#include <parts/bench_sheet_saving.h>
 #include <parts/heading.h>
 #include <parts/ink_of.h>
 #include <parts/key_button.h>
 #include <parts/message_line.h>
-#include <parts/rule.h>
-#include <parts/ruled_list.h>
 #include <parts/page_head.h>
 #include <parts/read_only.h>
-#include <parts/bench_sheet_saving.h>
+#include <parts/reading_edit.h>
+#include <parts/rule.h>
+#include <parts/ruled_list.h>
 
 #include <words/errors.h>
 #include <words/numbers.h>

@@ -1,21 +1,21 @@
 // The ways of the Bench from one sheet to the next.
 #include <bench/bench_page.h>
 
+#include <bench/bench_sheet_pane.h>
 #include <bench/check_again_pane.h>
 #include <bench/crank_pane.h>
 #include <bench/loosen_pane.h>
-#include <bench/bench_sheet_pane.h>
 #include <bench/plan_pane.h>
-#include <parts/reading_edit.h>
 #include <bench/session_pane.h>
 #include <bench/step_pane.h>
 #include <bench/steps_column.h>
 #include <bench/tighten_pane.h>
 #include <bench/turn_pane.h>
 #include <bench/valve_pane.h>
-#include <parts/message_line.h>
-#include <parts/ruled_list.h>
 #include <parts/bench_sheet_saving.h>
+#include <parts/message_line.h>
+#include <parts/reading_edit.h>
+#include <parts/ruled_list.h>
 
 #include <words/errors.h>
 #include <words/points.h>

@@ -7,9 +7,9 @@
 #include <parts/heading.h>
 #include <parts/key_button.h>
 #include <parts/message_line.h>
+#include <parts/pane_scroll_bar.h>
 #include <parts/rule.h>
 #include <parts/scroll_pane.h>
-#include <parts/pane_scroll_bar.h>
 #include <parts/value_field.h>
 
 #include <words/crank.h>

@@ -4,9 +4,9 @@
 #include <parts/heading.h>
 #include <parts/key_button.h>
 #include <parts/message_line.h>
+#include <parts/read_only.h>
 #include <parts/ruled_list.h>
 #include <parts/value_field.h>
-#include <parts/read_only.h>
 
 #include <words/errors.h>
 #include <words/points.h>

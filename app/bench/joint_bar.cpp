@@ -1,11 +1,11 @@
 #include <bench/joint_bar.h>
 
 #include "joint_bar_keys.h"
-#include <parts/reading_edit.h>
-#include <parts/reason_line.h>
 #include <parts/heading.h>
 #include <parts/key_button.h>
 #include <parts/message_line.h>
+#include <parts/reading_edit.h>
+#include <parts/reason_line.h>
 
 #include <QApplication>
 #include <QHBoxLayout>

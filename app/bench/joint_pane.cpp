@@ -1,12 +1,12 @@
 #include <bench/joint_pane.h>
 
-#include <drawn/fastener_button.h>
 #include <bench/joint_pane_top.h>
+#include <drawn/fastener_button.h>
 #include <drawn/joint_view.h>
-#include <parts/reading_edit.h>
 #include <parts/key_button.h>
-#include <parts/rule.h>
 #include <parts/read_only.h>
+#include <parts/reading_edit.h>
+#include <parts/rule.h>
 
 #include <words/errors.h>
 #include <words/fasteners.h>

@@ -1,9 +1,9 @@
 #include <bench/loosen_pane.h>
 
 #include <drawn/joint_view.h>
-#include <parts/reading_edit.h>
 #include <parts/key_button.h>
 #include <parts/read_only.h>
+#include <parts/reading_edit.h>
 
 #include <words/errors.h>
 #include <words/fasteners.h>

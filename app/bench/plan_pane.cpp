@@ -4,11 +4,11 @@
 #include <parts/key_button.h>
 #include <parts/message_line.h>
 #include <parts/notes.h>
+#include <parts/read_only.h>
 #include <parts/rule.h>
 #include <parts/ruled_list.h>
 #include <parts/scroll_pane.h>
 #include <parts/value_field.h>
-#include <parts/read_only.h>
 
 #include <words/crank.h>
 #include <words/errors.h>

@@ -1,12 +1,12 @@
 #include <bench/reading_bar.h>
 
-#include <parts/reading_edit.h>
-#include <parts/reason_line.h>
 #include <drawn/scale_view.h>
 #include <parts/choice_keys.h>
 #include <parts/heading.h>
 #include <parts/key_button.h>
 #include <parts/message_line.h>
+#include <parts/reading_edit.h>
+#include <parts/reason_line.h>
 
 #include <words/errors.h>
 #include <words/numbers.h>

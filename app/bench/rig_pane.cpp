@@ -122,7 +122,7 @@ LengthUnit RigPane::lengthUnit() const
 }
 
 void RigPane::ask(std::shared_ptr<const JobFrame> frame, const Joint &joint, std::size_t pass, const RigChoice &choice,
-                          std::chrono::sys_days today)
+                  std::chrono::sys_days today)
 {
     m_frame = std::move(frame);
     m_joint = joint;

@@ -1,8 +1,8 @@
 #include <bench/steps_column.h>
 
-#include <parts/keypad.h>
 #include <parts/heading.h>
 #include <parts/key_button.h>
+#include <parts/keypad.h>
 #include <parts/ruled_list.h>
 
 #include <draw/point_shape.h>

@@ -1,9 +1,9 @@
 #include <bench/tighten_pane.h>
 
-#include <parts/reading_edit.h>
 #include <bench/rig_pane.h>
 #include <parts/key_button.h>
 #include <parts/read_only.h>
+#include <parts/reading_edit.h>
 
 #include <words/errors.h>
 #include <words/joints.h>
@@ -220,7 +220,8 @@ void TightenPane::tick(const PendingTick &pending)
     }
     if (!mayGoOn(aboutOf(pending), doubts(pending, with)))
         return;
-    TickEntry entry{.joint = jointId(), .places = pending.places, .moved = pending.moved, .how = TickHow::ByHand, .revision = joint().revision};
+    TickEntry entry{
+        .joint = jointId(), .places = pending.places, .moved = pending.moved, .how = TickHow::ByHand, .revision = joint().revision};
     if (with.kind == Rig::Kind::Angle)
         entry.how = TickHow::ByAngle;
     else if (with.kind == Rig::Kind::Wrench)

@@ -55,7 +55,8 @@ QStringList TightenPane::doubts(const PendingTick &pending, const Rig &rig) cons
 {
     QStringList why{settingDoubt(rig)};
     if (pending.whole)
-        why.append(tr("Tick all %n left of %1? The same again does it.", nullptr, int(pending.places.size())).arg(passPlace(joint(), pass())));
+        why.append(
+            tr("Tick all %n left of %1? The same again does it.", nullptr, int(pending.places.size())).arg(passPlace(joint(), pass())));
     for (const TickSlot &place : pending.places) {
         const FastenerState &fastener = worked().fasteners.at(place.fastener);
         if (fastener.amiss && fastener.found)

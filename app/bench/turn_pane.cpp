@@ -4,8 +4,8 @@
 #include <parts/heading.h>
 #include <parts/key_button.h>
 #include <parts/message_line.h>
-#include <parts/ruled_list.h>
 #include <parts/read_only.h>
+#include <parts/ruled_list.h>
 
 #include <words/crank.h>
 #include <words/errors.h>

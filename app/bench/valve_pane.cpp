@@ -2,12 +2,12 @@
 
 #include <bench/bar_view.h>
 #include <drawn/head_view.h>
-#include <parts/reading_edit.h>
 #include <parts/heading.h>
 #include <parts/key_button.h>
 #include <parts/message_line.h>
-#include <parts/rule.h>
 #include <parts/read_only.h>
+#include <parts/reading_edit.h>
+#include <parts/rule.h>
 
 #include <words/errors.h>
 #include <words/job.h>

@@ -1,7 +1,7 @@
 #include <drawn/leaf_fan.h>
 
-#include <parts/tools_model.h>
 #include <parts/ink_of.h>
+#include <parts/tools_model.h>
 
 #include <words/numbers.h>
 

@@ -4,10 +4,10 @@
 #include <parts/heading.h>
 #include <parts/key_button.h>
 #include <parts/message_line.h>
+#include <parts/read_only.h>
 #include <parts/rule.h>
 #include <parts/ruled_list.h>
 #include <parts/scroll_pane.h>
-#include <parts/read_only.h>
 
 #include <words/errors.h>
 #include <words/joints.h>

@@ -1,10 +1,10 @@
 #include <forms/calibration_form.h>
 
 #include <parts/fields.h>
-#include <parts/tools_model.h>
 #include <parts/heading.h>
 #include <parts/key_button.h>
 #include <parts/read_only.h>
+#include <parts/tools_model.h>
 
 #include <QVBoxLayout>
 

@@ -1,11 +1,11 @@
 #include <forms/engine_gap.h>
 
-#include <parts/vehicles_model.h>
 #include <parts/heading.h>
 #include <parts/key_button.h>
+#include <parts/read_only.h>
 #include <parts/rule.h>
 #include <parts/ruled_list.h>
-#include <parts/read_only.h>
+#include <parts/vehicles_model.h>
 
 #include <QHBoxLayout>
 #include <QVBoxLayout>

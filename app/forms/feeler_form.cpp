@@ -4,14 +4,14 @@
 
 #include <parts/fields.h>
 
-#include <words/numbers.h>
 #include "form_layout.h"
 #include <drawn/leaf_fan.h>
-#include <parts/tool_words.h>
-#include <parts/tools_model.h>
 #include <parts/choice_keys.h>
 #include <parts/key_button.h>
 #include <parts/read_only.h>
+#include <parts/tool_words.h>
+#include <parts/tools_model.h>
+#include <words/numbers.h>
 
 #include <shop/entry.h>
 

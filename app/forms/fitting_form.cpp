@@ -4,12 +4,12 @@
 
 #include <parts/fields.h>
 
-#include <words/numbers.h>
 #include "form_layout.h"
-#include <parts/tools_model.h>
 #include <parts/choice_keys.h>
 #include <parts/key_button.h>
 #include <parts/read_only.h>
+#include <parts/tools_model.h>
+#include <words/numbers.h>
 
 #include <QVBoxLayout>
 

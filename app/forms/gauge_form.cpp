@@ -1,17 +1,17 @@
 #include <forms/gauge_form.h>
 
-#include <words/tools.h>
 #include <words/numbers.h>
+#include <words/tools.h>
 
 #include <parts/fields.h>
 
-#include <words/numbers.h>
 #include "form_layout.h"
-#include <parts/tool_words.h>
-#include <parts/tools_model.h>
 #include <parts/choice_keys.h>
 #include <parts/key_button.h>
 #include <parts/read_only.h>
+#include <parts/tool_words.h>
+#include <parts/tools_model.h>
+#include <words/numbers.h>
 
 #include <QVBoxLayout>
 

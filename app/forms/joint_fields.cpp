@@ -13,8 +13,6 @@
 #include <parts/value_field.h>
 #include <words/joint_names.h>
 
-
-
 #include <QHBoxLayout>
 #include <QVBoxLayout>
 

@@ -1,14 +1,14 @@
 #include <forms/joint_form.h>
 
-#include <parts/fields.h>
 #include <forms/pattern_editor.h>
-#include <parts/specs_model.h>
 #include <parts/choice_keys.h>
+#include <parts/fields.h>
 #include <parts/heading.h>
 #include <parts/key_button.h>
 #include <parts/message_line.h>
 #include <parts/notes.h>
 #include <parts/read_only.h>
+#include <parts/specs_model.h>
 
 #include <words/errors.h>
 #include <words/joints.h>

@@ -1,13 +1,13 @@
 #include <forms/move_pane.h>
 
-#include <parts/vehicles_model.h>
 #include <parts/heading.h>
 #include <parts/key_button.h>
 #include <parts/message_line.h>
 #include <parts/notes.h>
+#include <parts/read_only.h>
 #include <parts/rule.h>
 #include <parts/ruled_list.h>
-#include <parts/read_only.h>
+#include <parts/vehicles_model.h>
 
 #include <words/errors.h>
 #include <words/times.h>

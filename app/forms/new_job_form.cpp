@@ -1,17 +1,17 @@
 #include <forms/new_job_form.h>
 
-#include <forms/joint_ticks.h>
 #include "tools_wanted.h"
-#include <parts/vehicles_model.h>
+#include <forms/joint_ticks.h>
 #include <parts/heading.h>
 #include <parts/key_button.h>
 #include <parts/message_line.h>
 #include <parts/notes.h>
+#include <parts/read_only.h>
 #include <parts/rule.h>
 #include <parts/ruled_list.h>
 #include <parts/scroll_pane.h>
 #include <parts/value_field.h>
-#include <parts/read_only.h>
+#include <parts/vehicles_model.h>
 
 #include <words/cautions.h>
 #include <words/errors.h>

@@ -1,10 +1,10 @@
 #include <forms/person_form.h>
 
 #include "form_layout.h"
-#include <parts/tools_model.h>
 #include <parts/key_button.h>
-#include <parts/value_field.h>
 #include <parts/read_only.h>
+#include <parts/tools_model.h>
+#include <parts/value_field.h>
 
 #include <words/errors.h>
 

@@ -1,10 +1,10 @@
 #include <forms/rule_form.h>
 
-#include <parts/tools_model.h>
 #include <parts/choice_keys.h>
 #include <parts/heading.h>
 #include <parts/message_line.h>
 #include <parts/read_only.h>
+#include <parts/tools_model.h>
 
 #include <words/errors.h>
 

@@ -1,14 +1,14 @@
 #include <forms/spec_form.h>
 
 #include <drawn/scale_view.h>
-#include <parts/fields.h>
-#include <parts/specs_model.h>
 #include <parts/choice_keys.h>
+#include <parts/fields.h>
 #include <parts/heading.h>
 #include <parts/key_button.h>
 #include <parts/notes.h>
-#include <parts/rule.h>
 #include <parts/read_only.h>
+#include <parts/rule.h>
+#include <parts/specs_model.h>
 
 #include <words/errors.h>
 #include <words/specs.h>

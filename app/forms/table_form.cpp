@@ -1,13 +1,13 @@
 #include <forms/table_form.h>
 
 #include <forms/plan_preview.h>
-#include <parts/specs_model.h>
 #include <forms/table_row.h>
 #include <parts/heading.h>
 #include <parts/key_button.h>
-#include <parts/rule.h>
-#include <parts/value_field.h>
 #include <parts/read_only.h>
+#include <parts/rule.h>
+#include <parts/specs_model.h>
+#include <parts/value_field.h>
 
 #include <words/errors.h>
 #include <words/specs.h>

@@ -31,8 +31,8 @@ void questionDoubts(const EngineDesign &design, const PlanPosition &position, Ta
         QString question = marginText(design, point);
         question.front() = question.front().toUpper();
         row.doubts.append(TableReader::tr("%1 It is %2° short.").arg(question, lacking));
-        row.doubted.append(
-            TableReader::tr("%1 with %2, by %3°").arg(pointInText(design, point.adjuster), crankPositionInText(design, position.place), lacking));
+        row.doubted.append(TableReader::tr("%1 with %2, by %3°")
+                               .arg(pointInText(design, point.adjuster), crankPositionInText(design, position.place), lacking));
     }
 }
 

@@ -1,8 +1,8 @@
 #include <forms/vehicle_form.h>
 
 #include <drawn/engine_view.h>
-#include <parts/fields.h>
 #include <parts/choice_keys.h>
+#include <parts/fields.h>
 #include <parts/heading.h>
 #include <parts/key_button.h>
 

@@ -1,8 +1,8 @@
 // The fields and choices of the vehicle form, and where they stand.
 #include <forms/vehicle_form.h>
 
-#include <drawn/engine_view.h>
 #include "form_layout.h"
+#include <drawn/engine_view.h>
 #include <parts/choice_keys.h>
 #include <parts/heading.h>
 #include <parts/key_button.h>

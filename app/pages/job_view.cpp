@@ -1,5 +1,6 @@
 #include <pages/job_view.h>
 
+#include <parts/bench_sheet_saving.h>
 #include <parts/choice_keys.h>
 #include <parts/heading.h>
 #include <parts/key_button.h>
@@ -7,7 +8,6 @@
 #include <parts/rule.h>
 #include <parts/ruled_list.h>
 #include <parts/value_field.h>
-#include <parts/bench_sheet_saving.h>
 
 #include <records/bench_sheet.h>
 #include <words/errors.h>

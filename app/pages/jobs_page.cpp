@@ -1,17 +1,17 @@
 #include <pages/jobs_page.h>
 
 #include <forms/add_joint_pane.h>
-#include <pages/job_view.h>
 #include <forms/new_job_form.h>
-#include <parts/vehicles_model.h>
+#include <pages/job_view.h>
+#include <parts/bench_sheet_saving.h>
 #include <parts/ink_of.h>
 #include <parts/key_button.h>
+#include <parts/page_head.h>
+#include <parts/read_only.h>
 #include <parts/rule.h>
 #include <parts/ruled_list.h>
-#include <parts/page_head.h>
 #include <parts/value_field.h>
-#include <parts/read_only.h>
-#include <parts/bench_sheet_saving.h>
+#include <parts/vehicles_model.h>
 
 #include <words/errors.h>
 

@@ -2,16 +2,16 @@
 
 #include <forms/joint_form.h>
 #include <forms/spec_form.h>
-#include <parts/specs_model.h>
 #include <forms/table_form.h>
-#include <parts/vehicles_model.h>
 #include <parts/heading.h>
 #include <parts/ink_of.h>
 #include <parts/message_line.h>
+#include <parts/page_head.h>
 #include <parts/rule.h>
 #include <parts/ruled_list.h>
 #include <parts/scroll_pane.h>
-#include <parts/page_head.h>
+#include <parts/specs_model.h>
+#include <parts/vehicles_model.h>
 
 #include <words/crank.h>
 #include <words/errors.h>
@@ -73,7 +73,8 @@ SpecsPage::SpecsPage(AppContext &context, SpecsModel &specs, VehiclesModel &vehi
     : QWidget(parent), m_specs(specs), m_vehicles(vehicles), m_head(new PageHead(tr("Specs"))),
       m_vehicleList(new RuledList(tr("Engines"), vehicles.engineRows())),
       m_sectionList(new RuledList(tr("What the manual asks"), &m_sectionRows)), m_jointList(new RuledList(tr("Joints"), &m_jointRows)),
-      m_message(new MessageLine), m_table(new TableForm(specs)), m_jointForm(new JointForm(specs, context.mark())), m_stack(new QStackedLayout)
+      m_message(new MessageLine), m_table(new TableForm(specs)), m_jointForm(new JointForm(specs, context.mark())),
+      m_stack(new QStackedLayout)
 {
     buildLayout(context);
     wire();

@@ -6,14 +6,14 @@
 #include <forms/gauge_form.h>
 #include <forms/person_form.h>
 #include <forms/rule_form.h>
-#include <parts/tools_model.h>
 #include <forms/torque_form.h>
 #include <parts/heading.h>
 #include <parts/ink_of.h>
+#include <parts/page_head.h>
 #include <parts/rule.h>
 #include <parts/ruled_list.h>
 #include <parts/scroll_pane.h>
-#include <parts/page_head.h>
+#include <parts/tools_model.h>
 #include <parts/value_field.h>
 
 #include <words/errors.h>
@@ -56,7 +56,8 @@ QString emptyWordsOf(ToolSection section)
     switch (section) {
     case ToolSection::FeelerSets: return ToolsPage::tr("No feeler set yet. Without one, readings are logged as they are typed.");
     case ToolSection::Gauges: return ToolsPage::tr("No dial gauge or micrometer yet.");
-    case ToolSection::TorqueWrenches: return ToolsPage::tr("No torque wrench yet. Without one, everything is tightened by feel, and said so.");
+    case ToolSection::TorqueWrenches:
+        return ToolsPage::tr("No torque wrench yet. Without one, everything is tightened by feel, and said so.");
     case ToolSection::AngleGauges: return ToolsPage::tr("No angle gauge yet. Without one, fasteners are turned on by a mark.");
     case ToolSection::Adapters: return ToolsPage::tr("No adapter yet: crow-feet and offset wrenches, with their length.");
     case ToolSection::Sockets: return ToolsPage::tr("No socket, key or spanner yet.");
@@ -73,8 +74,9 @@ ToolsPage::ToolsPage(AppContext &context, ToolsModel &tools, QWidget *parent)
       m_feelers(new FeelerForm(tools, context.mark())), m_gauges(new GaugeForm(tools, context.mark())),
       m_wrenches(new TorqueForm(tools, context.mark())), m_calibration(new CalibrationForm(tools)),
       m_angleGauges(new FittingForm(ToolKind::AngleGauge, tools, context.mark())),
-      m_adapters(new FittingForm(ToolKind::Adapter, tools, context.mark())), m_sockets(new FittingForm(ToolKind::Socket, tools, context.mark())),
-      m_people(new PersonForm(tools)), m_rule(new RuleForm(tools)), m_message(new MessageLine), m_stack(new QStackedLayout)
+      m_adapters(new FittingForm(ToolKind::Adapter, tools, context.mark())),
+      m_sockets(new FittingForm(ToolKind::Socket, tools, context.mark())), m_people(new PersonForm(tools)), m_rule(new RuleForm(tools)),
+      m_message(new MessageLine), m_stack(new QStackedLayout)
 {
     buildLayout();
     m_head->setBeside(tr("what is measured and tightened with, by whom, and how it is judged"));

@@ -4,17 +4,17 @@
 
 #include <forms/engine_gap.h>
 
-#include <words/vehicles.h>
 #include <forms/move_pane.h>
 #include <forms/vehicle_form.h>
-#include <parts/vehicles_model.h>
 #include <parts/ink_of.h>
 #include <parts/key_button.h>
+#include <parts/page_head.h>
+#include <parts/read_only.h>
 #include <parts/rule.h>
 #include <parts/ruled_list.h>
 #include <parts/scroll_pane.h>
-#include <parts/page_head.h>
-#include <parts/read_only.h>
+#include <parts/vehicles_model.h>
+#include <words/vehicles.h>
 
 #include <QHBoxLayout>
 #include <QScrollBar>
@@ -35,9 +35,10 @@ constexpr qint64 newEngine = 0;
 VehiclesPage::VehiclesPage(AppContext &context, VehiclesModel &vehicles, QWidget *parent)
     : QWidget(parent), m_context(context), m_vehicles(vehicles), m_head(new PageHead(tr("Vehicles"))),
       m_list(new RuledList(tr("List of vehicles"), vehicles.rows())), m_new(new KeyButton(tr("New vehicle"))),
-      m_newEngine(new KeyButton(tr("New engine"))), m_scroll(nullptr), m_form(new VehicleForm(context.mark())), m_gap(new EngineGap(vehicles)),
-      m_movePane(new MovePane(vehicles)), m_stack(new QStackedLayout), m_message(new MessageLine), m_save(new KeyButton(tr("Save"))),
-      m_asStored(new KeyButton(tr("As stored"))), m_specs(new KeyButton(tr("Specs of this engine"))), m_job(new KeyButton(tr("New job")))
+      m_newEngine(new KeyButton(tr("New engine"))), m_scroll(nullptr), m_form(new VehicleForm(context.mark())),
+      m_gap(new EngineGap(vehicles)), m_movePane(new MovePane(vehicles)), m_stack(new QStackedLayout), m_message(new MessageLine),
+      m_save(new KeyButton(tr("Save"))), m_asStored(new KeyButton(tr("As stored"))), m_specs(new KeyButton(tr("Specs of this engine"))),
+      m_job(new KeyButton(tr("New job")))
 {
     buildLayout();
     wire();

@@ -2,11 +2,11 @@
 #include <forms/engine_gap.h>
 #include <forms/move_pane.h>
 #include <forms/vehicle_form.h>
-#include <parts/vehicles_model.h>
 #include <pages/vehicles_page.h>
 #include <parts/key_button.h>
 #include <parts/message_line.h>
 #include <parts/ruled_list.h>
+#include <parts/vehicles_model.h>
 
 #include <QStackedLayout>
 

@@ -1,7 +1,7 @@
 #include <parts/ruled_list.h>
 
-#include <parts/ink_of.h>
 #include "ruled_delegate.h"
+#include <parts/ink_of.h>
 #include <parts/pane_scroll_bar.h>
 
 #include <QKeyEvent>
@@ -118,7 +118,8 @@ void RuledList::paintEvent(QPaintEvent *event)
     QPainter painter(viewport());
     painter.setFont(textFont(TextSize::Body));
     painter.setPen(inkOf(*this).quietText);
-    painter.drawText(viewport()->rect().adjusted(listInset, 14, -listInset, 0), Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, m_emptyWords);
+    painter.drawText(viewport()->rect().adjusted(listInset, 14, -listInset, 0), Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap,
+                     m_emptyWords);
 }
 
 void RuledList::focusInEvent(QFocusEvent *event)

@@ -1,23 +1,23 @@
 #include "bench_screens.h"
 
 #include <bench/bench_page.h>
-#include <bench/check_again_pane.h>
-#include <drawn/head_view.h>
-#include <bench/paper_line.h>
 #include <bench/bench_sheet_pane.h>
+#include <bench/check_again_pane.h>
+#include <bench/paper_line.h>
 #include <bench/plan_pane.h>
 #include <bench/reading_bar.h>
-#include <parts/reading_edit.h>
 #include <bench/session_pane.h>
 #include <bench/tighten_pane.h>
 #include <bench/turn_pane.h>
 #include <bench/valve_pane.h>
-#include <parts/jobs_model.h>
-#include <parts/vehicles_model.h>
+#include <drawn/head_view.h>
 #include <parts/choice_keys.h>
+#include <parts/jobs_model.h>
 #include <parts/key_button.h>
+#include <parts/reading_edit.h>
 #include <parts/ruled_list.h>
 #include <parts/value_field.h>
+#include <parts/vehicles_model.h>
 #include <window/window.h>
 
 #include <work/jobs.h>

@@ -3,20 +3,20 @@
 #include "bench_screens.h"
 #include <forms/feeler_form.h>
 #include <forms/gauge_form.h>
-#include <pages/jobs_page.h>
 #include <forms/joint_ticks.h>
 #include <forms/new_job_form.h>
 #include <forms/spec_form.h>
-#include <pages/specs_page.h>
 #include <forms/table_form.h>
 #include <forms/table_row.h>
-#include <pages/tools_page.h>
 #include <forms/torque_form.h>
 #include <forms/vehicle_form.h>
-#include <parts/vehicles_model.h>
+#include <pages/jobs_page.h>
+#include <pages/specs_page.h>
+#include <pages/tools_page.h>
 #include <pages/vehicles_page.h>
 #include <parts/choice_keys.h>
 #include <parts/key_button.h>
+#include <parts/vehicles_model.h>
 #include <window/window.h>
 
 #include <algorithm>

@@ -136,15 +136,15 @@ bool needsNoDisplay(int count, char **given)
 QString helpText()
 {
     return ArgumentWords::tr("asleft [FILE]\n"
-                 "    Opens a garage; without one, the garage opened last.\n"
-                 "asleft --open FILE\n"
-                 "    Opens this garage.\n"
-                 "asleft --new FILE\n"
-                 "    Makes a new garage and opens it.\n"
-                 "asleft --open FILE --picture PAGE OUT.png [--look light|dark] [--size 1280x800]\n"
-                 "    Draws a page of a garage as it is into a picture; needs no display. Pages: %1.\n"
-                 "asleft --version\n"
-                 "    Tells which version this is.\n")
+                             "    Opens a garage; without one, the garage opened last.\n"
+                             "asleft --open FILE\n"
+                             "    Opens this garage.\n"
+                             "asleft --new FILE\n"
+                             "    Makes a new garage and opens it.\n"
+                             "asleft --open FILE --picture PAGE OUT.png [--look light|dark] [--size 1280x800]\n"
+                             "    Draws a page of a garage as it is into a picture; needs no display. Pages: %1.\n"
+                             "asleft --version\n"
+                             "    Tells which version this is.\n")
         .arg(pageNames().join(QStringLiteral(", ")));
 }
 

@@ -2,8 +2,8 @@
 
 #include <forms/start_pane.h>
 #include <parts/message_line.h>
-#include <window/page_picture.h>
 #include <parts/station_number.h>
+#include <window/page_picture.h>
 #include <window/window.h>
 
 #include <words/errors.h>
@@ -115,8 +115,7 @@ int Opening::draw(const Arguments &arguments)
         print(stderr, sentence(garage.error()));
         return failed;
     }
-    const QString refusal =
-        drawPage(arguments.garage, arguments.look.value_or(Look::Light), arguments.page, arguments.size, arguments.out);
+    const QString refusal = drawPage(arguments.garage, arguments.look.value_or(Look::Light), arguments.page, arguments.size, arguments.out);
     if (refusal.isEmpty())
         return done;
     print(stderr, refusal);

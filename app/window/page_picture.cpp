@@ -18,11 +18,8 @@ struct NamedPage {
     Page page;
 };
 
-constexpr std::array<NamedPage, 5> namedPages{{{"vehicles", Page::Vehicles},
-                                               {"jobs", Page::Jobs},
-                                               {"bench", Page::Bench},
-                                               {"specs", Page::Specs},
-                                               {"tools", Page::Tools}}};
+constexpr std::array<NamedPage, 5> namedPages{
+    {{"vehicles", Page::Vehicles}, {"jobs", Page::Jobs}, {"bench", Page::Bench}, {"specs", Page::Specs}, {"tools", Page::Tools}}};
 
 } // namespace
 

@@ -1,16 +1,16 @@
 #include <window/window.h>
 
 #include <bench/bench_page.h>
-#include <parts/jobs_model.h>
 #include <pages/jobs_page.h>
-#include <parts/specs_model.h>
 #include <pages/specs_page.h>
-#include <parts/tools_model.h>
 #include <pages/tools_page.h>
-#include <parts/vehicles_model.h>
 #include <pages/vehicles_page.h>
 #include <parts/heading.h>
 #include <parts/ink_of.h>
+#include <parts/jobs_model.h>
+#include <parts/specs_model.h>
+#include <parts/tools_model.h>
+#include <parts/vehicles_model.h>
 
 #include <QFileInfo>
 #include <QShortcut>
@@ -34,9 +34,9 @@ QString titleOf(const Garage &garage)
 } // namespace
 
 Window::Window(AppContext &context, QWidget *parent)
-    : QWidget(parent), m_context(context), m_vehicles(new VehiclesModel(context.garage(), this)), m_jobs(new JobsModel(context.garage(), this)),
-      m_specs(new SpecsModel(context.garage(), *m_vehicles, this)), m_tools(new ToolsModel(context.garage(), this)), m_stack(new QStackedLayout),
-      m_tabs(new PageTabs)
+    : QWidget(parent), m_context(context), m_vehicles(new VehiclesModel(context.garage(), this)),
+      m_jobs(new JobsModel(context.garage(), this)), m_specs(new SpecsModel(context.garage(), *m_vehicles, this)),
+      m_tools(new ToolsModel(context.garage(), this)), m_stack(new QStackedLayout), m_tabs(new PageTabs)
 {
     setWindowTitle(titleOf(context.garage()));
     setMinimumSize(leastSize);

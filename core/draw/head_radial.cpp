@@ -18,11 +18,11 @@ namespace asleft {
 
 namespace {
 
-constexpr double betweenRows = 10; // from the box of one row to the next
-constexpr double pointsEdge = 3;         // around points on a head
-constexpr double flattest = 2;     // how many times as wide as high a round may be drawn
+constexpr double betweenRows = 10;      // from the box of one row to the next
+constexpr double pointsEdge = 3;        // around points on a head
+constexpr double flattest = 2;          // how many times as wide as high a round may be drawn
 constexpr double mostPointSpread = 1.5; // how far points of a head may stand apart, in shares of what their squares need
-constexpr double headShare = 0.46; // half of a head's share of the round, in shares of one cylinder
+constexpr double headShare = 0.46;      // half of a head's share of the round, in shares of one cylinder
 
 /// How a round is tried.
 struct Shape {

@@ -65,5 +65,4 @@ void wedge(const Square &square, bool above, double scale);
 /// The bar across the middle of what stays as it is.
 void keptBar(const Square &square);
 
-
 } // namespace asleft::parts

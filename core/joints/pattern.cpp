@@ -144,7 +144,8 @@ Done checkDistances(const Pattern &pattern)
 
 const FastenerPosition *Pattern::place(int number) const
 {
-    const auto found = std::find_if(places.begin(), places.end(), [number](const FastenerPosition &place) { return place.number == number; });
+    const auto found =
+        std::find_if(places.begin(), places.end(), [number](const FastenerPosition &place) { return place.number == number; });
     return found == places.end() ? nullptr : &*found;
 }
 

@@ -1,8 +1,8 @@
 #include "sheet_joints.h"
 #include "sheet_words.h"
 
-#include <words/joints.h>
 #include <draw/palette.h>
+#include <words/joints.h>
 
 #include <QCoreApplication>
 

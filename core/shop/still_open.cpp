@@ -196,7 +196,8 @@ StillOpen stillOpen(const JobState &state, Moment now)
     addCount(state, Kind::NotComparable, leftWith(Verdict::NotComparable), open.handOver);
     addCount(state, Kind::ByFeel, leftWith(Verdict::ByFeel), open.handOver);
     addCount(
-        state, Kind::OutOfPosition, [](const PointState &point) { return isLeft(point) && point.left->reading.outOfPosition; }, open.handOver);
+        state, Kind::OutOfPosition, [](const PointState &point) { return isLeft(point) && point.left->reading.outOfPosition; },
+        open.handOver);
     addUnsureSpecs(state, open.handOver);
     addLooseFasteners(state, Gate::HandOver, open.handOver);
     addJointsAtHandOver(state, open.handOver);

@@ -9,7 +9,8 @@ using namespace store;
 
 Result<VehicleId> insertVehicle(Transaction &transaction, const Vehicle &vehicle)
 {
-    return insertRow<VehicleId>(Internals::of(transaction), "INSERT INTO vehicle (name, mark, number, stand) VALUES (?, ?, ?, ?) RETURNING id",
+    return insertRow<VehicleId>(Internals::of(transaction),
+                                "INSERT INTO vehicle (name, mark, number, stand) VALUES (?, ?, ?, ?) RETURNING id",
                                 values(vehicle.name, vehicle.mark, vehicle.number, vehicle.stand));
 }
 

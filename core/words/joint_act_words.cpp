@@ -68,8 +68,9 @@ QString tightened(const TicksFact &fact, const Joint &joint)
 {
     const TickMade tick = tickMade(fact, fact.ticks.front(), joint);
     const QString torque = tickTorqueText(tick, joint);
-    QString pending = torque.isEmpty() ? JointActWords::tr("tightened %1", "fastener").arg(tick.tick.place.fastener)
-                                    : JointActWords::tr("tightened %1 to %2", "fastener, torque").arg(tick.tick.place.fastener).arg(torque);
+    QString pending = torque.isEmpty()
+                          ? JointActWords::tr("tightened %1", "fastener").arg(tick.tick.place.fastener)
+                          : JointActWords::tr("tightened %1 to %2", "fastener, torque").arg(tick.tick.place.fastener).arg(torque);
     if (tick.verdict && *tick.verdict != Verdict::Inside)
         pending = JointActWords::tr("%1, %2", "what was done, verdict").arg(pending, verdictName(*tick.verdict));
     return tick.tick.moved ? JointActWords::tr("%1, and it moved", "what was done").arg(pending) : pending;
@@ -131,7 +132,8 @@ QString accepted(const AcceptedFact &fact)
 QString jointActText(const LoosenedFact &fact, const JobFrame &frame)
 {
     const QString pending = found(fact);
-    const QString noted = fact.note.empty() ? pending : JointActWords::tr("%1 (%2)", "what was found, its note").arg(pending, textOf(fact.note));
+    const QString noted =
+        fact.note.empty() ? pending : JointActWords::tr("%1 (%2)", "what was found, its note").arg(pending, textOf(fact.note));
     return ofJoint(noted, fact.joint, frame);
 }
 
@@ -147,7 +149,7 @@ QString jointActText(const UntickedFact &fact, const JobFrame &frame)
 {
     const std::vector<int> numbers = numbersOf(fact.places);
     const QString pending = numbers.size() == 1 ? JointActWords::tr("took the tick of %1 back", "fastener").arg(numbersText(numbers))
-                                             : JointActWords::tr("took the ticks of %1 back", "fasteners").arg(numbersText(numbers));
+                                                : JointActWords::tr("took the ticks of %1 back", "fasteners").arg(numbersText(numbers));
     return ofJoint(pending, fact.joint, frame);
 }
 
@@ -162,7 +164,7 @@ QString jointActText(const FittedFact &fact, const JobFrame &frame)
 {
     const QString which = fastenersInText(fact.fasteners);
     const QString pending = fact.fitted == Fitted::New ? JointActWords::tr("fitted new: %1", "fasteners").arg(which)
-                                                    : JointActWords::tr("used again: %1", "fasteners").arg(which);
+                                                       : JointActWords::tr("used again: %1", "fasteners").arg(which);
     return ofJoint(pending, fact.joint, frame);
 }
 

@@ -35,7 +35,9 @@ QString angleInstruction(const Joint &joint, std::size_t pass, const AngleOn &on
 /// A sentence for each kind of pass; `deed` says it as part of what to do now.
 class PassWords {
 public:
-    PassWords(const Joint &joint, std::size_t pass, int round, bool pending) : m_joint(joint), m_pass(pass), m_round(round), m_deed(pending) {}
+    PassWords(const Joint &joint, std::size_t pass, int round, bool pending) : m_joint(joint), m_pass(pass), m_round(round), m_deed(pending)
+    {
+    }
 
     QString operator()(const FingerTight &) const { return JointLines::tr("finger-tight"); }
     QString operator()(const PercentOfTarget &part) const
@@ -97,7 +99,8 @@ QString patternWords(const Pattern &pattern)
 
 bool anyPlace(const Pattern &pattern, std::string FastenerPosition::*text)
 {
-    return std::any_of(pattern.places.begin(), pattern.places.end(), [text](const FastenerPosition &place) { return !(place.*text).empty(); });
+    return std::any_of(pattern.places.begin(), pattern.places.end(),
+                       [text](const FastenerPosition &place) { return !(place.*text).empty(); });
 }
 
 /// What the passes ask for one after the other, where there is no target to say it for them.

@@ -48,7 +48,8 @@ QString passAndRound(const Joint &joint, const TickSlot &tick, std::size_t pass)
 QString tighten(const Joint &joint, const TickSlot &tick)
 {
     const auto pass = static_cast<std::size_t>(std::max(0, tick.pass));
-    const QString pending = JointNextWords::tr("%1: %2", "fastener, what to do").arg(fastenersName({tick.fastener}), passInstruction(joint, pass));
+    const QString pending =
+        JointNextWords::tr("%1: %2", "fastener, what to do").arg(fastenersName({tick.fastener}), passInstruction(joint, pass));
     const QString place = passAndRound(joint, tick, pass);
     return place.isEmpty() ? pending : JointNextWords::tr("%1 · %2", "what to do, pass 2 of 3").arg(pending, place);
 }

@@ -17,7 +17,6 @@ class JointToolWords {
     Q_DECLARE_TR_FUNCTIONS(JointToolWords)
 };
 
-
 QString percentNumber(double percent)
 {
     return QLocale().toString(percent, 'g', 3);

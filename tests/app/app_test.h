@@ -24,6 +24,5 @@ int runTest(const QStringList &arguments)
 } // namespace asleft::testing
 
 // The only name at the scope of the file, so that a test says in its last line what runs it.
-#define APP_TEST_BY(run)                                                                                                                   \
-    [[maybe_unused]] static const bool isRegistered = asleft::testing::registerTest(__FILE__, run);
+#define APP_TEST_BY(run) [[maybe_unused]] static const bool isRegistered = asleft::testing::registerTest(__FILE__, run);
 #define APP_TEST(TestClass) APP_TEST_BY(asleft::testing::runTest<TestClass>)

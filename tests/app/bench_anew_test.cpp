@@ -1,5 +1,7 @@
 #include "joint_driver.h"
 
+#include <words/errors.h>
+
 using namespace asleft;
 using namespace asleft::testing;
 using Key = TightenPane::Key;

@@ -2,6 +2,9 @@
 
 #include "bench_driver.h"
 
+#include <words/crank.h>
+#include <words/errors.h>
+
 using namespace asleft;
 using namespace asleft::testing;
 

@@ -3,28 +3,28 @@
 #include "garage_fixture.h"
 
 #include <bench/bench_page.h>
+#include <bench/bench_sheet_pane.h>
 #include <bench/check_again_pane.h>
 #include <bench/crank_pane.h>
-#include <drawn/head_view.h>
 #include <bench/open_column.h>
 #include <bench/paper_box.h>
 #include <bench/paper_line.h>
-#include <bench/bench_sheet_pane.h>
 #include <bench/paper_top.h>
 #include <bench/plan_pane.h>
 #include <bench/reading_bar.h>
-#include <parts/reading_edit.h>
-#include <parts/reason_line.h>
 #include <bench/session_pane.h>
 #include <bench/step_pane.h>
 #include <bench/steps_column.h>
 #include <bench/turn_pane.h>
 #include <bench/valve_pane.h>
+#include <drawn/head_view.h>
 #include <parts/choice_keys.h>
 #include <parts/heading.h>
 #include <parts/key_button.h>
 #include <parts/message_line.h>
 #include <parts/notes.h>
+#include <parts/reading_edit.h>
+#include <parts/reason_line.h>
 #include <parts/ruled_list.h>
 #include <parts/value_field.h>
 

@@ -1,5 +1,7 @@
 #include "joint_driver.h"
 
+#include <words/errors.h>
+
 #include <QKeyEvent>
 #include <QSignalSpy>
 

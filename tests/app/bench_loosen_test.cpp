@@ -1,6 +1,10 @@
 #include "joint_driver.h"
 
 #include <bench/joint_pane_top.h>
+#include <words/errors.h>
+#include <words/fasteners.h>
+#include <words/numbers.h>
+#include <words/readings.h>
 
 #include <QSignalSpy>
 

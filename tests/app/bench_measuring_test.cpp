@@ -4,6 +4,7 @@
 
 #include <drawn/scale_view.h>
 #include <parts/choice_keys.h>
+#include <words/readings.h>
 
 using namespace asleft;
 using namespace asleft::testing;

@@ -5,11 +5,11 @@
 
 #include <bench/bar_view.h>
 #include <drawn/point_button.h>
+#include <forms/new_job_form.h>
 #include <pages/job_view.h>
 #include <pages/jobs_page.h>
-#include <forms/new_job_form.h>
-#include <parts/vehicles_model.h>
 #include <pages/vehicles_page.h>
+#include <parts/vehicles_model.h>
 #include <window/window.h>
 
 #include <measure/format.h>

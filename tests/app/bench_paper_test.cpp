@@ -2,6 +2,9 @@
 
 #include "bench_paper_driver.h"
 
+#include <words/errors.h>
+#include <words/readings.h>
+
 using namespace asleft;
 using namespace asleft::testing;
 

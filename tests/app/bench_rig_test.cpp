@@ -1,6 +1,9 @@
 #include "joint_driver.h"
 
 #include <joints/adapter.h>
+#include <words/errors.h>
+#include <words/numbers.h>
+#include <words/readings.h>
 
 #include <QSignalSpy>
 

@@ -4,12 +4,12 @@
 #include <forms/engine_gap.h>
 #include <forms/move_pane.h>
 #include <forms/vehicle_form.h>
-#include <parts/vehicles_model.h>
 #include <pages/vehicles_page.h>
 #include <parts/key_button.h>
 #include <parts/message_line.h>
 #include <parts/notes.h>
 #include <parts/ruled_list.h>
+#include <parts/vehicles_model.h>
 
 using namespace asleft;
 using namespace asleft::testing;

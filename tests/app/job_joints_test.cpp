@@ -1,9 +1,9 @@
 #include "jobs_driver.h"
 
 #include <forms/add_joint_pane.h>
-#include <pages/job_view.h>
 #include <forms/joint_ticks.h>
 #include <forms/new_job_form.h>
+#include <pages/job_view.h>
 #include <parts/key_button.h>
 #include <parts/message_line.h>
 #include <parts/notes.h>

@@ -2,8 +2,8 @@
 
 #include "garage_fixture.h"
 
-#include <parts/jobs_model.h>
 #include <pages/jobs_page.h>
+#include <parts/jobs_model.h>
 #include <parts/vehicles_model.h>
 
 namespace asleft::testing {

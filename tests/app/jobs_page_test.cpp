@@ -1,13 +1,13 @@
 #include "jobs_driver.h"
 
-#include <pages/job_view.h>
 #include <forms/new_job_form.h>
+#include <pages/job_view.h>
+#include <parts/bench_sheet_saving.h>
 #include <parts/choice_keys.h>
 #include <parts/key_button.h>
 #include <parts/message_line.h>
 #include <parts/ruled_list.h>
 #include <parts/value_field.h>
-#include <parts/bench_sheet_saving.h>
 
 #include <records/bench_sheet.h>
 #include <work/job_book.h>

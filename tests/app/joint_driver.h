@@ -2,11 +2,11 @@
 
 #include "bench_driver.h"
 
-#include <drawn/fastener_button.h>
-#include <drawn/joint_view.h>
 #include <bench/loosen_pane.h>
 #include <bench/rig_pane.h>
 #include <bench/tighten_pane.h>
+#include <drawn/fastener_button.h>
+#include <drawn/joint_view.h>
 
 #include <words/errors.h>
 #include <work/joints.h>

@@ -2,9 +2,9 @@
 
 #include "specs_driver.h"
 
-#include <forms/joint_form.h>
 #include <drawn/pattern_board.h>
 #include <drawn/pattern_dot.h>
+#include <forms/joint_form.h>
 #include <forms/pattern_editor.h>
 #include <parts/choice_keys.h>
 #include <parts/key_button.h>

@@ -2,9 +2,9 @@
 
 #include "bench_driver.h"
 
-#include <drawn/joint_view.h>
 #include <bench/loosen_pane.h>
 #include <bench/tighten_pane.h>
+#include <drawn/joint_view.h>
 
 namespace asleft::testing {
 

@@ -8,14 +8,14 @@
 #include "program_driver.h"
 
 #include <forms/fitting_form.h>
-#include <pages/jobs_page.h>
 #include <forms/joint_form.h>
 #include <forms/joint_ticks.h>
 #include <forms/new_job_form.h>
-#include <pages/specs_page.h>
-#include <pages/tools_page.h>
 #include <forms/torque_form.h>
 #include <forms/vehicle_form.h>
+#include <pages/jobs_page.h>
+#include <pages/specs_page.h>
+#include <pages/tools_page.h>
 #include <pages/vehicles_page.h>
 #include <parts/notes.h>
 
@@ -190,11 +190,11 @@ const TicksFact &lastTickOf(const BenchPage &bench, int number)
 } // namespace
 
 /// The first half; its process does not outlive it.
-class UntilKilled : public QObject {
+class JointsUntilKilled : public QObject {
     Q_OBJECT
 
 public:
-    explicit UntilKilled(QString file) : m_file(std::move(file)) {}
+    explicit JointsUntilKilled(QString file) : m_file(std::move(file)) {}
 
 private Q_SLOTS:
     void untilKilled()
@@ -338,6 +338,7 @@ void JointSet::finish(const BenchPage &bench)
 }
 
 APP_TEST_BY([](const QStringList &given) {
-    return runProgramTest<JointSet>(given, [](const QStringList &arguments) { return std::make_unique<UntilKilled>(arguments.value(0)); });
+    return runProgramTest<JointSet>(given,
+                                    [](const QStringList &arguments) { return std::make_unique<JointsUntilKilled>(arguments.value(0)); });
 })
 #include "joint_set_test.moc"

@@ -2,8 +2,8 @@
 
 #include "garage_fixture.h"
 
-#include <parts/specs_model.h>
 #include <pages/specs_page.h>
+#include <parts/specs_model.h>
 #include <parts/vehicles_model.h>
 
 #include <functional>

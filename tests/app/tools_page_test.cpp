@@ -5,12 +5,12 @@
 #include <forms/gauge_form.h>
 #include <forms/person_form.h>
 #include <forms/rule_form.h>
-#include <parts/tools_model.h>
-#include <pages/tools_page.h>
 #include <forms/torque_form.h>
+#include <pages/tools_page.h>
 #include <parts/choice_keys.h>
 #include <parts/message_line.h>
 #include <parts/ruled_list.h>
+#include <parts/tools_model.h>
 #include <parts/value_field.h>
 
 #include <QClipboard>

@@ -2,13 +2,13 @@
 
 #include <forms/calibration_form.h>
 #include <forms/fitting_form.h>
-#include <parts/tools_model.h>
-#include <pages/tools_page.h>
 #include <forms/torque_form.h>
+#include <pages/tools_page.h>
 #include <parts/choice_keys.h>
 #include <parts/key_button.h>
 #include <parts/message_line.h>
 #include <parts/ruled_list.h>
+#include <parts/tools_model.h>
 #include <parts/value_field.h>
 
 #include <QClipboard>

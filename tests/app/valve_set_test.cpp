@@ -3,14 +3,15 @@
 
 #include "program_driver.h"
 
-#include <pages/jobs_page.h>
 #include <forms/new_job_form.h>
 #include <forms/spec_form.h>
-#include <pages/specs_page.h>
 #include <forms/table_form.h>
 #include <forms/table_row.h>
 #include <forms/vehicle_form.h>
+#include <pages/jobs_page.h>
+#include <pages/specs_page.h>
 #include <pages/vehicles_page.h>
+#include <words/points.h>
 
 using namespace asleft;
 using namespace asleft::testing;
@@ -136,11 +137,11 @@ const QStringList secondPoints{QStringLiteral("E2"), QStringLiteral("E5"), QStri
 } // namespace
 
 /// The first half; its process does not outlive it.
-class UntilKilled : public QObject {
+class ValvesUntilKilled : public QObject {
     Q_OBJECT
 
 public:
-    UntilKilled(QString file, bool table) : m_file(std::move(file)), m_table(table) {}
+    ValvesUntilKilled(QString file, bool table) : m_file(std::move(file)), m_table(table) {}
 
 private Q_SLOTS:
     void untilKilled()
@@ -289,7 +290,7 @@ void ValveSet::setTheRest(BenchPage &bench)
 
 APP_TEST_BY([](const QStringList &given) {
     return runProgramTest<ValveSet>(given, [](const QStringList &arguments) {
-        return std::make_unique<UntilKilled>(arguments.value(0), arguments.value(1) == asTable);
+        return std::make_unique<ValvesUntilKilled>(arguments.value(0), arguments.value(1) == asTable);
     });
 })
 #include "valve_set_test.moc"

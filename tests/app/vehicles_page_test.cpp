@@ -1,11 +1,11 @@
 #include "garage_fixture.h"
 
 #include <forms/vehicle_form.h>
-#include <parts/vehicles_model.h>
 #include <pages/vehicles_page.h>
 #include <parts/choice_keys.h>
 #include <parts/key_button.h>
 #include <parts/message_line.h>
+#include <parts/vehicles_model.h>
 
 #include <words/errors.h>
 #include <words/vehicles.h>

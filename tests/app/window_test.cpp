@@ -1,18 +1,18 @@
 #include "garage_fixture.h"
 
-#include <pages/jobs_page.h>
 #include <forms/new_job_form.h>
 #include <forms/rule_form.h>
+#include <forms/vehicle_form.h>
+#include <pages/jobs_page.h>
 #include <pages/specs_page.h>
 #include <pages/tools_page.h>
-#include <forms/vehicle_form.h>
-#include <parts/vehicles_model.h>
 #include <pages/vehicles_page.h>
 #include <parts/choice_keys.h>
 #include <parts/heading.h>
 #include <parts/ink_of.h>
 #include <parts/ruled_list.h>
 #include <parts/scroll_pane.h>
+#include <parts/vehicles_model.h>
 #include <window/window.h>
 
 #include <words/errors.h>

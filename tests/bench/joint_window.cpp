@@ -4,8 +4,8 @@
 #include <drawn/fastener_button.h>
 #include <drawn/joint_view.h>
 
-#include <joints/order.h>
 #include <draw/fonts.h>
+#include <joints/order.h>
 
 #include <QApplication>
 #include <QStyleFactory>

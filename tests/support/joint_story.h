@@ -2,8 +2,6 @@
 
 #include "story.h"
 
-
-
 namespace asleft {
 
 constexpr JointId coverId{1};

@@ -7,7 +7,7 @@
 
 namespace asleft {
 
-namespace {
+namespace colours_tests {
 
 struct Named {
     const char *name;
@@ -19,12 +19,12 @@ QList<Named> grounds(const Ink &ink)
     return {{"paper", ink.paper}, {"casting", ink.casting}, {"pad", ink.pad}, {"field", ink.field}, {"key", ink.key}};
 }
 
-class EachLook : public ::testing::TestWithParam<Look> {
+class ColoursInEachLook : public ::testing::TestWithParam<Look> {
 protected:
     const Ink &ink = asleft::ink(GetParam());
 };
 
-TEST_P(EachLook, TextIsReadableOnEveryGround)
+TEST_P(ColoursInEachLook, TextIsReadableOnEveryGround)
 {
     const QList<Named> texts{
         {"text", ink.text}, {"quietText", ink.quietText}, {"accentText", ink.accentText}, {"wedgeText", ink.wedgeText}};
@@ -35,7 +35,7 @@ TEST_P(EachLook, TextIsReadableOnEveryGround)
     EXPECT_GE(contrast(ink.onChosen, ink.chosen), 4.5);
 }
 
-TEST_P(EachLook, ShapesStandOutFromEveryGround)
+TEST_P(ColoursInEachLook, ShapesStandOutFromEveryGround)
 {
     const QList<Named> shapes{{"shape", ink.shape}, {"fill", ink.fill}, {"accent", ink.accent},         {"wedge", ink.wedge},
                               {"faint", ink.faint}, {"edge", ink.edge}, {"strongLine", ink.strongLine}, {"chosen", ink.chosen}};
@@ -45,7 +45,7 @@ TEST_P(EachLook, ShapesStandOutFromEveryGround)
     }
 }
 
-TEST_P(EachLook, MarksStandOutFromTheScale)
+TEST_P(ColoursInEachLook, MarksStandOutFromTheScale)
 {
     for (const QColor &mark : {ink.accent, ink.wedge, ink.shape, ink.strongLine}) {
         EXPECT_GE(contrast(mark, ink.band), 3.0) << mark.name().toStdString();
@@ -53,13 +53,13 @@ TEST_P(EachLook, MarksStandOutFromTheScale)
     }
 }
 
-TEST_P(EachLook, PaintHasADarkEdge)
+TEST_P(ColoursInEachLook, PaintHasADarkEdge)
 {
     EXPECT_GE(contrast(ink.paint, ink.paintEdge), 4.5);
     EXPECT_GE(contrast(ink.paintEdge, ink.accent), 3.0);
 }
 
-TEST_P(EachLook, FourColoursAreToldApartByEverySight)
+TEST_P(ColoursInEachLook, FourColoursAreToldApartByEverySight)
 {
     const QList<Named> four{{"blue", ink.accent}, {"yellow", ink.paint}, {"vermillion", ink.wedge}, {"black", ink.paintEdge}};
     for (const Sight sight : {Sight::Usual, Sight::Protan, Sight::Deutan, Sight::Tritan}) {
@@ -72,7 +72,7 @@ TEST_P(EachLook, FourColoursAreToldApartByEverySight)
     }
 }
 
-TEST_P(EachLook, PaletteIsComplete)
+TEST_P(ColoursInEachLook, PaletteIsComplete)
 {
     const QPalette colours = palette(GetParam());
     for (int role = 0; role < QPalette::NColorRoles; ++role) {
@@ -83,7 +83,7 @@ TEST_P(EachLook, PaletteIsComplete)
     }
 }
 
-TEST_P(EachLook, PaletteTextsAreReadableInEveryGroup)
+TEST_P(ColoursInEachLook, PaletteTextsAreReadableInEveryGroup)
 {
     using P = QPalette;
     const std::pair<P::ColorRole, P::ColorRole> pairs[] = {
@@ -104,7 +104,7 @@ TEST_P(EachLook, PaletteTextsAreReadableInEveryGroup)
     }
 }
 
-INSTANTIATE_TEST_SUITE_P(Looks, EachLook, ::testing::Values(Look::Light, Look::Dark));
+INSTANTIATE_TEST_SUITE_P(Looks, ColoursInEachLook, ::testing::Values(Look::Light, Look::Dark));
 
 TEST(Contrast, BlackOnWhiteIsTwentyOne)
 {
@@ -127,6 +127,6 @@ TEST(SeenBy, GreysStayGrey)
         EXPECT_LT(deltaE2000(labOf(seenBy(sight, QColor(0x808080))), labOf(QColor(0x808080))), 0.5);
 }
 
-} // namespace
+} // namespace colours_tests
 
 } // namespace asleft

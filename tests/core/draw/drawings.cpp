@@ -9,7 +9,7 @@
 
 namespace asleft {
 
-namespace {
+namespace drawings_tests {
 
 constexpr Layout allLayouts[] = {Layout::InLine, Layout::Vee, Layout::Flat, Layout::Single, Layout::W, Layout::Radial, Layout::Opposed};
 
@@ -188,6 +188,6 @@ TEST(BandScale, TurnsAreDrawnToScaleToo)
     }
 }
 
-} // namespace
+} // namespace drawings_tests
 
 } // namespace asleft

@@ -8,7 +8,7 @@
 
 namespace asleft {
 
-namespace {
+namespace fasteners_tests {
 
 /// Every state a fastener can be in, each looking like no other.
 QList<FastenerLook> allLooks()
@@ -48,14 +48,14 @@ void expectAllApart(const QList<FastenerLook> &looks, Look colours)
     }
 }
 
-class EachLook : public ::testing::TestWithParam<Look> {};
+class FastenersInEachLook : public ::testing::TestWithParam<Look> {};
 
-TEST_P(EachLook, StatesAreToldApartInBlurredGrey)
+TEST_P(FastenersInEachLook, StatesAreToldApartInBlurredGrey)
 {
     expectAllApart(allLooks(), GetParam());
 }
 
-TEST_P(EachLook, StatesAreToldApartOnTheDiscAndInHand)
+TEST_P(FastenersInEachLook, StatesAreToldApartOnTheDiscAndInHand)
 {
     QList<FastenerLook> looks = allLooks();
     for (FastenerLook &look : looks)
@@ -63,7 +63,7 @@ TEST_P(EachLook, StatesAreToldApartOnTheDiscAndInHand)
     expectAllApart(looks, GetParam());
 }
 
-TEST_P(EachLook, WhatIsToTickAndInHandIsToldApartWhateverTheState)
+TEST_P(FastenersInEachLook, WhatIsToTickAndInHandIsToldApartWhateverTheState)
 {
     for (const FastenerLook &state : allLooks()) {
         QList<FastenerLook> looks(4, state);
@@ -73,7 +73,7 @@ TEST_P(EachLook, WhatIsToTickAndInHandIsToldApartWhateverTheState)
     }
 }
 
-TEST_P(EachLook, AFastenerIsNeverTakenForASettingPoint)
+TEST_P(FastenersInEachLook, AFastenerIsNeverTakenForASettingPoint)
 {
     const auto point = [](const PointLook &look) {
         QImage image(side, side, QImage::Format_RGB32);
@@ -96,7 +96,7 @@ TEST_P(EachLook, AFastenerIsNeverTakenForASettingPoint)
         EXPECT_GE(pixelsApart(blurred(drawn(fastener, GetParam())), point(setting)), 20) << told(fastener);
 }
 
-INSTANTIATE_TEST_SUITE_P(Looks, EachLook, ::testing::Values(Look::Light, Look::Dark));
+INSTANTIATE_TEST_SUITE_P(Looks, FastenersInEachLook, ::testing::Values(Look::Light, Look::Dark));
 
 TEST(Fasteners, NothingIsPaintedOutsideTheSquare)
 {
@@ -227,6 +227,6 @@ TEST(Fasteners, WhatWasFoundBadIsSoUntilItIsTicked)
     }
 }
 
-} // namespace
+} // namespace fasteners_tests
 
 } // namespace asleft

@@ -3,7 +3,7 @@
 
 namespace asleft {
 
-namespace {
+namespace heads_tests {
 
 /// Every layout with every number of cylinders it has, in two rows and in the maker's order.
 std::vector<Case> everyEngine()
@@ -137,6 +137,6 @@ TEST(Head, TheTwoCastingsOfAVeeDoNotMeet)
     EXPECT_LT(plan.castings[0].bottom(), plan.castings[1].top());
 }
 
-} // namespace
+} // namespace heads_tests
 
 } // namespace asleft

@@ -12,7 +12,7 @@
 #include <vector>
 
 namespace asleft {
-namespace {
+namespace joint_grid_tests {
 
 const QRectF panel(-20, 10, 700, 430);
 
@@ -133,5 +133,5 @@ TEST(PartWithin, IsWhatOfALineLiesInTheArea)
     EXPECT_EQ(within({3, 3, 3, 3}), Shares({0, 1})) << "a point in it";
 }
 
-} // namespace
+} // namespace joint_grid_tests
 } // namespace asleft

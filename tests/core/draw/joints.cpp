@@ -10,7 +10,7 @@
 
 namespace asleft {
 
-namespace {
+namespace joints_tests {
 
 double distanceOf(QPointF a, QPointF b)
 {
@@ -274,6 +274,6 @@ TEST(Joints, DoneLegsAreStrongAndAHiddenPathIsNotPainted)
     EXPECT_EQ(drawn(plan, true, 0), drawn(plan, true, -1));
 }
 
-} // namespace
+} // namespace joints_tests
 
 } // namespace asleft

@@ -6,7 +6,7 @@
 
 namespace asleft {
 
-namespace {
+namespace shapes_tests {
 
 QImage drawn(const PointLook &look, Look colours)
 {
@@ -33,14 +33,14 @@ void expectAllApart(const QList<PointLook> &looks, Look colours)
     }
 }
 
-class EachLook : public ::testing::TestWithParam<Look> {};
+class ShapesInEachLook : public ::testing::TestWithParam<Look> {};
 
-TEST_P(EachLook, StatesAreToldApartInBlurredGrey)
+TEST_P(ShapesInEachLook, StatesAreToldApartInBlurredGrey)
 {
     expectAllApart(allStates(), GetParam());
 }
 
-TEST_P(EachLook, StatesAreToldApartOnThePadAndInHand)
+TEST_P(ShapesInEachLook, StatesAreToldApartOnThePadAndInHand)
 {
     QList<PointLook> looks = allStates();
     for (PointLook &look : looks) {
@@ -50,7 +50,7 @@ TEST_P(EachLook, StatesAreToldApartOnThePadAndInHand)
     expectAllApart(looks, GetParam());
 }
 
-TEST_P(EachLook, PlaceAndHandAreToldApartWhateverTheState)
+TEST_P(ShapesInEachLook, PlaceAndHandAreToldApartWhateverTheState)
 {
     for (const PointLook &state : allStates()) {
         QList<PointLook> looks;
@@ -67,7 +67,7 @@ TEST_P(EachLook, PlaceAndHandAreToldApartWhateverTheState)
     }
 }
 
-TEST_P(EachLook, StepsAreToldApart)
+TEST_P(ShapesInEachLook, StepsAreToldApart)
 {
     QList<QImage> images;
     for (const StepLook look : {StepLook::ToDo, StepLook::InHand, StepLook::Begun, StepLook::Done}) {
@@ -84,7 +84,7 @@ TEST_P(EachLook, StepsAreToldApart)
     }
 }
 
-INSTANTIATE_TEST_SUITE_P(Looks, EachLook, ::testing::Values(Look::Light, Look::Dark));
+INSTANTIATE_TEST_SUITE_P(Looks, ShapesInEachLook, ::testing::Values(Look::Light, Look::Dark));
 
 TEST(Shapes, NothingIsPaintedOutsideTheSquare)
 {
@@ -116,6 +116,6 @@ TEST(Shapes, TheLegendNamesEveryStateOnce)
     }
 }
 
-} // namespace
+} // namespace shapes_tests
 
 } // namespace asleft

@@ -8,7 +8,6 @@
 #include <draw/fonts.h>
 #include <draw/head.h>
 
-
 #include <QDir>
 #include <QGuiApplication>
 #include <QImage>

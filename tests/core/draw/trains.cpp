@@ -5,7 +5,7 @@
 
 namespace asleft {
 
-namespace {
+namespace trains_tests {
 
 /// Every valve train on engines of every layout, up to the most cylinders. Few radial ones: planning them takes longest.
 std::vector<Case> everyTrain()
@@ -158,6 +158,6 @@ TEST(Radial, TwoRowsStandSideBySide)
     EXPECT_EQ(plan.crankcases.size(), 2);
 }
 
-} // namespace
+} // namespace trains_tests
 
 } // namespace asleft

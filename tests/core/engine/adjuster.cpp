@@ -7,7 +7,7 @@
 #include <numeric>
 
 namespace asleft {
-namespace {
+namespace adjuster_tests {
 
 TEST(Adjuster, TurnsOfAScrew)
 {
@@ -67,5 +67,5 @@ TEST(Adjuster, EveryFractionIsNearAndTheSimplest)
     }
 }
 
-} // namespace
+} // namespace adjuster_tests
 } // namespace asleft

@@ -4,7 +4,7 @@
 #include <engine/phase.h>
 
 namespace asleft {
-namespace {
+namespace cam_tests {
 
 EngineDesign fourWithCam(const CamEvents &cam)
 {
@@ -148,5 +148,5 @@ TEST(Cam, RefusesArcsThatCannotBe)
     EXPECT_TRUE(designEngine(text).has_value());
 }
 
-} // namespace
+} // namespace cam_tests
 } // namespace asleft

@@ -1,7 +1,7 @@
 #include "engines.h"
 
 namespace asleft {
-namespace {
+namespace describe_tests {
 
 TEST(Describe, WritesWhatIsReadBack)
 {
@@ -38,5 +38,5 @@ TEST(Describe, WritesWhatIsReadBack)
     EXPECT_EQ(describeDesign(made(typed(Layout::InLine, 2, "1-2", "0.0005-719.9995"))).gaps, "0.0005-719.9995");
 }
 
-} // namespace
+} // namespace describe_tests
 } // namespace asleft

@@ -3,7 +3,7 @@
 #include <numeric>
 
 namespace asleft {
-namespace {
+namespace design_tests {
 
 EngineText fourWith(std::string EngineText::*field, std::string value)
 {
@@ -236,5 +236,5 @@ TEST(Design, RefusesAMegabyteUnread)
     EXPECT_EQ(refusalOf(text), tooLong);
 }
 
-} // namespace
+} // namespace design_tests
 } // namespace asleft

@@ -9,7 +9,7 @@
 #include <memory>
 
 namespace asleft {
-namespace {
+namespace fewest_tests {
 
 /// What the positions at half degrees reach: margins in half degrees, by position, then by thing that is pressed on its own.
 using Table = std::vector<std::vector<int>>;
@@ -210,5 +210,5 @@ TEST(Fewest, FromTheFirstsMarkAloneAsFewAsTheSolver)
     EXPECT_GT(seen.refused, 20);
 }
 
-} // namespace
+} // namespace fewest_tests
 } // namespace asleft

@@ -6,7 +6,7 @@
 #include <climits>
 
 namespace asleft {
-namespace {
+namespace fewest_small_tests {
 
 /// Better: fewer positions, then the greater least margin, then the earlier.
 struct Choice {
@@ -237,5 +237,5 @@ TEST(Fewest, ATwoStrokeHasOneTopDeadCentreATurn)
     EXPECT_EQ(wheel->positions[0].place, (CrankPosition{{0}, CrankEvent::Compression}));
 }
 
-} // namespace
+} // namespace fewest_small_tests
 } // namespace asleft

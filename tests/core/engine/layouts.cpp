@@ -3,7 +3,7 @@
 #include <algorithm>
 
 namespace asleft {
-namespace {
+namespace layouts_tests {
 
 constexpr Layout everyLayout[] = {Layout::InLine, Layout::Vee, Layout::Flat, Layout::Single, Layout::W, Layout::Radial, Layout::Opposed};
 
@@ -140,5 +140,5 @@ TEST(Layouts, ARadialFiresEveryOtherCylinder) // nine in one row, 1-3-5-7-9-2-4-
     EXPECT_EQ(bankLengths(nine), Lengths{9});
 }
 
-} // namespace
+} // namespace layouts_tests
 } // namespace asleft

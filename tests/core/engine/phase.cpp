@@ -3,7 +3,7 @@
 #include <engine/phase.h>
 
 namespace asleft {
-namespace {
+namespace phase_tests {
 
 EngineDesign fourWithCam(const CamEvents &cam)
 {
@@ -187,5 +187,5 @@ TEST(StrokeCheck, TheRampIsNoProof)
     EXPECT_TRUE(strokeCheck(late, Cylinder{0}).changeOverShows);
 }
 
-} // namespace
+} // namespace phase_tests
 } // namespace asleft

@@ -5,7 +5,7 @@
 #include <set>
 
 namespace asleft {
-namespace {
+namespace plan_tests {
 
 using Texts = std::vector<std::string>;
 
@@ -158,5 +158,5 @@ TEST(Describe, CountsLabelsAsAManualDoes)
     EXPECT_EQ(describePoints(twelve, PlanPosition{}), "");
 }
 
-} // namespace
+} // namespace plan_tests
 } // namespace asleft

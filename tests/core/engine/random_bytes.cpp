@@ -8,7 +8,7 @@
 #include <numeric>
 
 namespace asleft {
-namespace {
+namespace random_bytes_tests {
 
 /// What nearly makes sense to the readers of this room.
 class TypedEngineBytes : public Bytes {
@@ -107,5 +107,5 @@ TEST(RandomBytes, InATable)
     }
 }
 
-} // namespace
+} // namespace random_bytes_tests
 } // namespace asleft

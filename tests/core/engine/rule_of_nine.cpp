@@ -7,7 +7,7 @@
 #include <set>
 
 namespace asleft {
-namespace {
+namespace rule_of_nine_tests {
 
 EngineText fourWithHead(const std::string &valveOrder)
 {
@@ -144,5 +144,5 @@ TEST(RuleOfNine, RefusesEveryOtherEngine)
     EXPECT_TRUE(planFor(made(fourValves), {.way = PlanWay::RuleOfNine}).has_value());
 }
 
-} // namespace
+} // namespace rule_of_nine_tests
 } // namespace asleft

@@ -4,7 +4,7 @@
 #include <engine/plan.h>
 
 namespace asleft {
-namespace {
+namespace sweep_tests {
 
 TEST(Sweep, MarginsAgreeWithADiagram)
 {
@@ -167,5 +167,5 @@ TEST(Sweep, AnyChoiceOfPointsIsReadBack)
     }
 }
 
-} // namespace
+} // namespace sweep_tests
 } // namespace asleft

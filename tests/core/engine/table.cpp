@@ -3,7 +3,7 @@
 #include <engine/plan.h>
 
 namespace asleft {
-namespace {
+namespace table_tests {
 
 EngineDesign lettered()
 {
@@ -161,5 +161,5 @@ TEST(Table, RefusesBadLines)
     EXPECT_EQ(refusal(four, {{million, CrankEvent::Compression, "IN 1"}}), (Error{ErrorKind::TextTooLong, {"1000000", "1000"}}));
 }
 
-} // namespace
+} // namespace table_tests
 } // namespace asleft

@@ -4,7 +4,7 @@
 #include <engine/plan.h>
 
 namespace asleft {
-namespace {
+namespace table_points_tests {
 
 EngineText fourText(const std::string &valves)
 {
@@ -190,5 +190,5 @@ TEST(TablePoints, TheLongestDescriptionIsShortEnoughToRead)
     EXPECT_EQ(again->positions[0].points, position.points);
 }
 
-} // namespace
+} // namespace table_points_tests
 } // namespace asleft

@@ -2,7 +2,7 @@
 #include "engines.h"
 
 namespace asleft {
-namespace {
+namespace train_tests {
 
 EngineText fourWithValves(std::string valves)
 {
@@ -217,5 +217,5 @@ TEST(BarringGear, TeethAsTyped)
     }
 }
 
-} // namespace
+} // namespace train_tests
 } // namespace asleft

@@ -3,7 +3,7 @@
 #include <engine/plan.h>
 
 namespace asleft {
-namespace {
+namespace two_stroke_tests {
 
 EngineText twoStrokeText(int cylinders, std::string order)
 {
@@ -172,5 +172,5 @@ TEST(TwoStroke, RefusesWaysThatTellByIntakes)
     EXPECT_TRUE(planFromTable(four, {{"1", CrankEvent::ExhaustFullyOpen, "EX 4"}}, "").has_value());
 }
 
-} // namespace
+} // namespace two_stroke_tests
 } // namespace asleft

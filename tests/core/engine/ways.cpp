@@ -6,7 +6,7 @@
 #include <algorithm>
 
 namespace asleft {
-namespace {
+namespace ways_tests {
 
 using Texts = std::vector<std::string>;
 
@@ -211,5 +211,5 @@ TEST(From, TheDoubtOfATieDoesNotTurnWithIt)
     EXPECT_EQ(planned(single, {.from = degrees(360)}), planned(single, {}));
 }
 
-} // namespace
+} // namespace ways_tests
 } // namespace asleft

@@ -10,7 +10,7 @@
 #include <random>
 
 namespace asleft {
-namespace {
+namespace adapter_tests {
 
 Torque torque(std::string_view text)
 {
@@ -190,5 +190,5 @@ TEST(Adapter, HoldsTheLargestAFieldTakes)
     EXPECT_EQ(torqueAtFastener(*raised, longestLever, {length("2000 mm"), degrees(180)}), largest);
 }
 
-} // namespace
+} // namespace adapter_tests
 } // namespace asleft

@@ -8,7 +8,7 @@
 #include <random>
 
 namespace asleft {
-namespace {
+namespace choice_tests {
 
 using std::chrono::days;
 using std::chrono::sys_days;
@@ -385,5 +385,5 @@ TEST(Choice, OfAnyRack)
     EXPECT_GT(adapted, 50) << "the racks tried must include such as an adapter helps";
 }
 
-} // namespace
+} // namespace choice_tests
 } // namespace asleft

@@ -9,7 +9,7 @@
 #include <numeric>
 
 namespace asleft {
-namespace {
+namespace order_tests {
 
 std::string generated(const Result<Pattern> &pattern)
 {
@@ -202,5 +202,5 @@ TEST(Order, TheLongestOrderIsReadHoweverItIsParted)
     EXPECT_EQ(parseOrder(text, pattern), numbers);
 }
 
-} // namespace
+} // namespace order_tests
 } // namespace asleft

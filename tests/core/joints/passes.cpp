@@ -6,7 +6,7 @@
 #include <gtest/gtest.h>
 
 namespace asleft {
-namespace {
+namespace passes_tests {
 
 Torque newtonMetres(std::int64_t whole)
 {
@@ -329,5 +329,5 @@ TEST(Passes, EachAsksForItsTorque)
     EXPECT_EQ(torqueOfPass(PercentOfTarget{99}, Torque::ofSmallest(100'000'000'000'000)), Torque::ofSmallest(99'000'000'000'000));
 }
 
-} // namespace
+} // namespace passes_tests
 } // namespace asleft

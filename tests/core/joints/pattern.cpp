@@ -8,7 +8,7 @@
 #include <utility>
 
 namespace asleft {
-namespace {
+namespace pattern_tests {
 
 Error refusal(const Result<Pattern> &pattern)
 {
@@ -320,5 +320,5 @@ TEST(Pattern, RenumberingRefuses)
     EXPECT_EQ(refused({1000, 2, 3}), (Error{ErrorKind::PatternNumber, {"1000"}}));
 }
 
-} // namespace
+} // namespace pattern_tests
 } // namespace asleft

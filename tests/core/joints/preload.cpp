@@ -3,7 +3,7 @@
 #include <gtest/gtest.h>
 
 namespace asleft {
-namespace {
+namespace preload_tests {
 
 constexpr double newtonsPerPound = 4.448'221'615'260'5;
 
@@ -215,5 +215,5 @@ TEST(Allowance, TheLargestThatApplies)
         EXPECT_EQ(generalAllowancePercent(row.oiled, row.plated, row.material), row.percent);
 }
 
-} // namespace
+} // namespace preload_tests
 } // namespace asleft

@@ -9,7 +9,7 @@
 #include <random>
 
 namespace asleft {
-namespace {
+namespace progress_tests {
 
 std::vector<Pass> passes(std::string_view text)
 {
@@ -332,5 +332,5 @@ TEST(Progress, FoldsInStepWithTheTicks)
     EXPECT_LT(timeToFold(large, manyTicks), timeToFold(small, fewTicks) * 40);
 }
 
-} // namespace
+} // namespace progress_tests
 } // namespace asleft

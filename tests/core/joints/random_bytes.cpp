@@ -12,7 +12,7 @@
 #include <vector>
 
 namespace asleft {
-namespace {
+namespace random_bytes_tests {
 
 /// How many texts a reader is given.
 int rounds()
@@ -169,5 +169,5 @@ TEST(RandomBytes, InOrders)
     });
 }
 
-} // namespace
+} // namespace random_bytes_tests
 } // namespace asleft

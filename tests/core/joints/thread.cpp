@@ -9,7 +9,7 @@
 #include <tuple>
 
 namespace asleft {
-namespace {
+namespace thread_tests {
 
 constexpr double squareMillimetresPerSquareInch = 25.4 * 25.4;
 constexpr double newtonsPerPound = 4.448'221'615'260'5;
@@ -130,7 +130,9 @@ TEST(Thread, RefusesOverlongText)
     const auto read = parseThread(std::string(100'000, 'M'));
     ASSERT_FALSE(read);
     EXPECT_EQ(read.error(), (Error{ErrorKind::TextTooLong, {"100000", "200"}}));
-    EXPECT_EQ(parseThread(std::string(198, ' ') + "M8").value_or(Thread{}).name, "M8");
+    std::string longest(198, ' ');
+    longest += "M8";
+    EXPECT_EQ(parseThread(longest).value_or(Thread{}).name, "M8");
 }
 
 TEST(Thread, EveryThreadIsReadByItsNameAndByItsPitch)
@@ -314,5 +316,5 @@ TEST(Strength, RefusesWhatIsNoClass)
     EXPECT_EQ(parseStrength(std::string(201, '8')).error(), (Error{ErrorKind::TextTooLong, {"201", "200"}}));
 }
 
-} // namespace
+} // namespace thread_tests
 } // namespace asleft

@@ -7,7 +7,7 @@
 #include <random>
 
 namespace asleft {
-namespace {
+namespace anybytes_tests {
 
 constexpr int rounds = 20'000;
 
@@ -132,5 +132,5 @@ TEST(AnyBytes, BytesAreRefused)
         tryEveryReader(anyBytes(random), anyMark(random));
 }
 
-} // namespace
+} // namespace anybytes_tests
 } // namespace asleft

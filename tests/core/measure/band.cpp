@@ -4,7 +4,7 @@
 #include <gtest/gtest.h>
 
 namespace asleft {
-namespace {
+namespace band_tests {
 
 constexpr auto mm = LengthUnit::Millimetre;
 constexpr auto inch = LengthUnit::Inch;
@@ -310,5 +310,5 @@ TEST(FormatBand, OfTurns)
     EXPECT_EQ(formatBand(parseBand<Angle>("at most 1 turn", AngleUnit::Turn).value(), AngleUnit::Turn), "at most 1.00 turn");
 }
 
-} // namespace
+} // namespace band_tests
 } // namespace asleft

@@ -3,7 +3,7 @@
 #include <gtest/gtest.h>
 
 namespace asleft {
-namespace {
+namespace format_tests {
 
 constexpr auto mm = LengthUnit::Millimetre;
 constexpr auto inch = LengthUnit::Inch;
@@ -127,5 +127,5 @@ TEST(FormatTyped, KeepsTheWordsAndAddsAMissingSymbol)
     EXPECT_EQ(formatTyped(*parse<Angle>("1.5 turns", AngleUnit::Turn)), "1.5 turns");
 }
 
-} // namespace
+} // namespace format_tests
 } // namespace asleft

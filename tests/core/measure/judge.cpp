@@ -3,7 +3,7 @@
 #include <gtest/gtest.h>
 
 namespace asleft {
-namespace {
+namespace judge_tests {
 
 constexpr auto mm = LengthUnit::Millimetre;
 
@@ -124,5 +124,5 @@ TEST(OutsideBy, IsSignedAndZeroInside)
     EXPECT_EQ(outsideBy(hundredths(99), band("at least 0.20")), Length());
 }
 
-} // namespace
+} // namespace judge_tests
 } // namespace asleft

@@ -3,7 +3,7 @@
 #include <gtest/gtest.h>
 
 namespace asleft {
-namespace {
+namespace parse_tests {
 
 constexpr auto mm = LengthUnit::Millimetre;
 constexpr auto inch = LengthUnit::Inch;
@@ -245,5 +245,5 @@ TEST(ParseNumber, ReadsPlainNumbersOnly)
     EXPECT_EQ(parseNumber("1/0").error(), (Error{ErrorKind::DivisionByZero, {"1/0"}}));
 }
 
-} // namespace
+} // namespace parse_tests
 } // namespace asleft

@@ -5,7 +5,7 @@
 #include <limits>
 
 namespace asleft {
-namespace {
+namespace rational_tests {
 
 constexpr std::int64_t int64Max = std::numeric_limits<std::int64_t>::max();
 constexpr std::int64_t int64Min = std::numeric_limits<std::int64_t>::min();
@@ -86,5 +86,5 @@ TEST(Rational, CancelsBeforeItGivesUp)
     EXPECT_EQ(Rational(int128Min, 2), Rational(int128Min / 2));
 }
 
-} // namespace
+} // namespace rational_tests
 } // namespace asleft

@@ -3,7 +3,7 @@
 #include <gtest/gtest.h>
 
 namespace asleft {
-namespace {
+namespace refuse_tests {
 
 using namespace std::string_view_literals;
 
@@ -151,10 +151,11 @@ TEST(Refuse, AsksWhatAPointMeansOnlyWhereACommaIsTheDecimalMark)
 
 TEST(Refuse, OverlongTextUnread)
 {
-    const std::string longest = std::string(longestTypedText - 4, ' ') + "5 mm";
+    std::string longest(longestTypedText - 4, ' ');
+    longest += "5 mm";
     EXPECT_TRUE(parse<Length>(longest, LengthUnit::Millimetre));
     EXPECT_EQ(parse<Length>(" " + longest, LengthUnit::Millimetre).error(), (Error{ErrorKind::TextTooLong, {"201", "200"}}));
 }
 
-} // namespace
+} // namespace refuse_tests
 } // namespace asleft

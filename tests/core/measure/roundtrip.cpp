@@ -7,7 +7,7 @@
 #include <random>
 
 namespace asleft {
-namespace {
+namespace roundtrip_tests {
 
 constexpr TorqueUnit torqueUnits[] = {TorqueUnit::NewtonMetre, TorqueUnit::PoundFoot, TorqueUnit::PoundInch, TorqueUnit::KilogramForceMetre,
                                       TorqueUnit::KilogramForceCentimetre};
@@ -133,5 +133,5 @@ TEST(RoundTrip, ALimitTypedInAnyUnitIsInside)
     }
 }
 
-} // namespace
+} // namespace roundtrip_tests
 } // namespace asleft

@@ -7,7 +7,7 @@
 #include <cmath>
 
 namespace asleft {
-namespace {
+namespace temperature_tests {
 
 constexpr auto degreesC = TemperatureUnit::Celsius;
 constexpr auto degreesF = TemperatureUnit::Fahrenheit;
@@ -164,5 +164,5 @@ TEST(Temperatures, KeepTheirStoredNames)
         EXPECT_EQ(temperatureUnitStored(name), std::nullopt) << name;
 }
 
-} // namespace
+} // namespace temperature_tests
 } // namespace asleft

@@ -9,7 +9,7 @@
 #include <random>
 
 namespace asleft {
-namespace {
+namespace uncertainty_tests {
 
 constexpr auto mm = LengthUnit::Millimetre;
 
@@ -190,5 +190,5 @@ TEST(Judge, TurnsOfAScrew)
     EXPECT_EQ(outsideBy(degrees(180), spec), degrees(-45));
 }
 
-} // namespace
+} // namespace uncertainty_tests
 } // namespace asleft

@@ -5,7 +5,7 @@
 #include <gtest/gtest.h>
 
 namespace asleft {
-namespace {
+namespace units_tests {
 
 constexpr TorqueUnit torqueUnits[] = {TorqueUnit::NewtonMetre, TorqueUnit::PoundFoot, TorqueUnit::PoundInch, TorqueUnit::KilogramForceMetre,
                                       TorqueUnit::KilogramForceCentimetre};
@@ -271,5 +271,5 @@ TEST(Units, AngleSpellings)
         EXPECT_EQ(unitSpelled<Angle>(spelling), std::nullopt) << spelling;
 }
 
-} // namespace
+} // namespace units_tests
 } // namespace asleft

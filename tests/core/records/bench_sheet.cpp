@@ -10,7 +10,7 @@
 
 namespace asleft {
 
-namespace {
+namespace bench_sheet_tests {
 
 QString allText(const QList<RecordedPage> &pages)
 {
@@ -381,6 +381,6 @@ TEST(BenchSheet, NoTextIsTooLong)
     }
 }
 
-} // namespace
+} // namespace bench_sheet_tests
 
 } // namespace asleft

@@ -13,7 +13,7 @@
 
 namespace asleft {
 
-namespace {
+namespace bench_sheet_file_tests {
 
 class SheetFile : public ::testing::Test {
 protected:
@@ -122,6 +122,6 @@ TEST_F(SheetFile, AFailedWriteLeavesTheOldFileWhole)
     EXPECT_TRUE(write(path("sheet.pdf")));
 }
 
-} // namespace
+} // namespace bench_sheet_file_tests
 
 } // namespace asleft

@@ -2,7 +2,7 @@
 #include "story.h"
 
 namespace asleft {
-namespace {
+namespace bridges_tests {
 
 using Open = OpenItem::Kind;
 using Next = NextAct::Kind;
@@ -258,5 +258,5 @@ TEST(LeftHere, ALashWaitsForItsBridge)
     EXPECT_FALSE(can("BI1"));
 }
 
-} // namespace
+} // namespace bridges_tests
 } // namespace asleft

@@ -4,7 +4,7 @@
 #include <shop/entry.h>
 
 namespace asleft {
-namespace {
+namespace doubts_tests {
 
 constexpr auto mm = LengthUnit::Millimetre;
 constexpr auto inch = LengthUnit::Inch;
@@ -118,5 +118,5 @@ TEST(DoubtedCondition, ByTemperatureAndByHours)
     EXPECT_FALSE(doubtedCondition(cold, celsius(20), 600));
 }
 
-} // namespace
+} // namespace doubts_tests
 } // namespace asleft

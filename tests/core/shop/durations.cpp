@@ -4,7 +4,7 @@
 #include <shop/entry.h>
 
 namespace asleft {
-namespace {
+namespace durations_tests {
 
 struct Minutes {
     const char *text;
@@ -129,5 +129,5 @@ TEST(Turns, Refused)
     EXPECT_EQ(parseTurns("some").error().kind, ErrorKind::NotANumber);
 }
 
-} // namespace
+} // namespace durations_tests
 } // namespace asleft

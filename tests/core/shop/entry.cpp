@@ -4,7 +4,7 @@
 #include <shop/entry.h>
 
 namespace asleft {
-namespace {
+namespace entry_tests {
 
 std::string joined(const std::vector<Typed<Length>> &leaves)
 {
@@ -229,5 +229,5 @@ TEST(FarOff, BelowHalfOrAboveTwice)
     EXPECT_FALSE(farOff(parseReading("9.0 mm", mm).value(), band("at least 0.30 mm")));
 }
 
-} // namespace
+} // namespace entry_tests
 } // namespace asleft

@@ -2,7 +2,7 @@
 #include "story.h"
 
 namespace asleft {
-namespace {
+namespace folding_tests {
 
 TEST(Folding, WithoutActsEverythingIsUntouchedAndUnknown)
 {
@@ -330,5 +330,5 @@ INSTANTIATE_TEST_SUITE_P(All, Settled,
                                          SettledCase{Verdict::ByFeel, true}, SettledCase{Verdict::NotComparable, true},
                                          SettledCase{Verdict::NoSpec, true}));
 
-} // namespace
+} // namespace folding_tests
 } // namespace asleft

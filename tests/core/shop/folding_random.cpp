@@ -4,7 +4,7 @@
 #include <random>
 
 namespace asleft {
-namespace {
+namespace folding_random_tests {
 
 class RandomStory {
 public:
@@ -232,5 +232,5 @@ TEST(FoldingRandom, TheClockDecidesNothing)
     }
 }
 
-} // namespace
+} // namespace folding_random_tests
 } // namespace asleft

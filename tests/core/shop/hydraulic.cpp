@@ -2,7 +2,7 @@
 #include "story.h"
 
 namespace asleft {
-namespace {
+namespace hydraulic_tests {
 
 using Open = OpenItem::Kind;
 
@@ -163,5 +163,5 @@ TEST(LeftHere, WithTheTurnsTheSpecAsks)
     EXPECT_FALSE(can("I2"));
 }
 
-} // namespace
+} // namespace hydraulic_tests
 } // namespace asleft

@@ -8,7 +8,7 @@
 #include <functional>
 
 namespace asleft {
-namespace {
+namespace joint_tests {
 
 /// Twelve screws round a cover, in two passes and until none moves.
 JointText cover()
@@ -381,5 +381,5 @@ TEST(ThreadOf, IsTheFastenersOwnElseTheJoints)
     EXPECT_EQ(threadOf(joint, 3), parseThread("M6").value());
 }
 
-} // namespace
+} // namespace joint_tests
 } // namespace asleft

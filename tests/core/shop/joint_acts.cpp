@@ -2,7 +2,7 @@
 #include "joint_story.h"
 
 namespace asleft {
-namespace {
+namespace joint_acts_tests {
 
 TEST(JointActs, WhatTheySpeakOf)
 {
@@ -109,5 +109,5 @@ TEST(JointActs, AreTakenBackAndBroughtBack)
     EXPECT_FALSE(restingOn(story.state(), second));
 }
 
-} // namespace
+} // namespace joint_acts_tests
 } // namespace asleft

@@ -8,7 +8,7 @@
 #include <functional>
 
 namespace asleft {
-namespace {
+namespace joint_checks_tests {
 
 Joint read(const JointText &text)
 {
@@ -172,5 +172,5 @@ TEST(AsksTheSame, NotWhereTheHandHasToDoOtherwise)
     }
 }
 
-} // namespace
+} // namespace joint_checks_tests
 } // namespace asleft

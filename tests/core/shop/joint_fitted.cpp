@@ -2,7 +2,7 @@
 #include "joint_story.h"
 
 namespace asleft {
-namespace {
+namespace joint_fitted_tests {
 
 using Stage = FastenerStage;
 
@@ -101,5 +101,5 @@ TEST_F(JointFitted, AnExchangedFastenerKeepsHowItWasFound)
     EXPECT_TRUE(story.fastener(1).feelAccepted);
 }
 
-} // namespace
+} // namespace joint_fitted_tests
 } // namespace asleft

@@ -2,7 +2,7 @@
 #include "joint_story.h"
 
 namespace asleft {
-namespace {
+namespace joint_folding_tests {
 
 using Stage = FastenerStage;
 
@@ -378,5 +378,5 @@ TEST(JointFolding, FindingsInForceOldestFirst)
     EXPECT_FALSE(story.now().begun);
 }
 
-} // namespace
+} // namespace joint_folding_tests
 } // namespace asleft

@@ -2,7 +2,7 @@
 #include "joint_story.h"
 
 namespace asleft {
-namespace {
+namespace joint_open_tests {
 
 using Open = OpenItem::Kind;
 using Next = NextAct::Kind;
@@ -282,5 +282,5 @@ TEST(JointNext, OpenNutsGoFirst)
     EXPECT_EQ(nextAct(story.state()), (NextAct{.kind = Next::LockNut, .point = story.at("I1")}));
 }
 
-} // namespace
+} // namespace joint_open_tests
 } // namespace asleft

@@ -4,7 +4,7 @@
 #include <random>
 
 namespace asleft {
-namespace {
+namespace joint_random_tests {
 
 class RandomStory {
 public:
@@ -249,5 +249,5 @@ TEST(JointRandom, WhatIsSaidOfAJointHoldsTogether)
     EXPECT_GT(seen.found, 300);
 }
 
-} // namespace
+} // namespace joint_random_tests
 } // namespace asleft

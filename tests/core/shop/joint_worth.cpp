@@ -2,7 +2,7 @@
 #include "joint_story.h"
 
 namespace asleft {
-namespace {
+namespace joint_worth_tests {
 
 TEST(TickMade, ASetToolIsJudgedByItsSettingLimitsIncluded)
 {
@@ -237,5 +237,5 @@ TEST(JointVerdicts, FoundLoose)
     EXPECT_EQ(foundLoose(jointInHand(state, cover), state.joints.at(cover)), std::vector{1}) << "a loosening torque is not judged";
 }
 
-} // namespace
+} // namespace joint_worth_tests
 } // namespace asleft

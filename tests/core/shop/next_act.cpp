@@ -2,7 +2,7 @@
 #include "story.h"
 
 namespace asleft {
-namespace {
+namespace next_act_tests {
 
 using Kind = NextAct::Kind;
 
@@ -334,5 +334,5 @@ TEST(PhaseNow, FoundUntilItWasFeltThenLeft)
     EXPECT_EQ(phaseNow(story.point("I1")), Phase::AsLeft);
 }
 
-} // namespace
+} // namespace next_act_tests
 } // namespace asleft

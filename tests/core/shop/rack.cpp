@@ -7,7 +7,7 @@
 #include <gtest/gtest.h>
 
 namespace asleft {
-namespace {
+namespace rack_tests {
 
 using std::chrono::days;
 using std::chrono::sys_days;
@@ -299,5 +299,5 @@ TEST(ToolsWanted, ADayLaterTheCalibrationIsOverdue)
     EXPECT_TRUE(bare[0].advice.reaching.empty());
 }
 
-} // namespace
+} // namespace rack_tests
 } // namespace asleft

@@ -8,7 +8,7 @@
 #include <measure/format.h>
 
 namespace asleft {
-namespace {
+namespace random_bytes_tests {
 
 /// What nearly makes sense to the readers of this room.
 class TypedShopBytes : public Bytes {
@@ -178,5 +178,5 @@ TEST(RandomBytes, AskedForTheUnitMeant)
     EXPECT_GT(asked, 100);
 }
 
-} // namespace
+} // namespace random_bytes_tests
 } // namespace asleft

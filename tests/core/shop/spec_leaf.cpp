@@ -5,7 +5,7 @@
 #include <shop/entry.h>
 
 namespace asleft {
-namespace {
+namespace spec_leaf_tests {
 
 Tool leaves(std::string_view text)
 {
@@ -102,5 +102,5 @@ TEST(SpecLeafOfBoth, NothingOfABandThatSaysNothing)
     EXPECT_FALSE(specLeaf(Band<Length>{}, nullptr));
 }
 
-} // namespace
+} // namespace spec_leaf_tests
 } // namespace asleft

@@ -2,7 +2,7 @@
 #include "story.h"
 
 namespace asleft {
-namespace {
+namespace still_open_tests {
 
 using Kind = OpenItem::Kind;
 
@@ -215,5 +215,5 @@ TEST(StillOpen, AnAssumedToleranceOfTheBandThatJudged)
     EXPECT_EQ(openOf(story.state()).handOver, wanted);
 }
 
-} // namespace
+} // namespace still_open_tests
 } // namespace asleft

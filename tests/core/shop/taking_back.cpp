@@ -2,7 +2,7 @@
 #include "story.h"
 
 namespace asleft {
-namespace {
+namespace taking_back_tests {
 
 TEST(RestsOn, TheSamePoint)
 {
@@ -222,5 +222,5 @@ TEST(LastAct, OfThisJobWithoutWithdrawalsAndCautions)
     EXPECT_EQ(lastAct(state)->seq, left);
 }
 
-} // namespace
+} // namespace taking_back_tests
 } // namespace asleft

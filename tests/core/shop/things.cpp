@@ -6,7 +6,7 @@
 #include <measure/instrument.h>
 
 namespace asleft {
-namespace {
+namespace things_tests {
 
 Tool feelers(std::string_view leaves)
 {
@@ -145,5 +145,5 @@ TEST(Frame, AToolById)
     EXPECT_EQ(frame.tool(ToolId(3)), nullptr);
 }
 
-} // namespace
+} // namespace things_tests
 } // namespace asleft

@@ -8,7 +8,7 @@
 #include <string>
 
 namespace asleft {
-namespace {
+namespace vehicle_number_tests {
 
 /// The sample calculation of the regulation: its check digit is 4.
 const std::string sample = "1G4AH59H45G118341";
@@ -131,5 +131,5 @@ TEST(VehicleNumberCheck, TransposedNeighboursAreSeen)
     }
 }
 
-} // namespace
+} // namespace vehicle_number_tests
 } // namespace asleft

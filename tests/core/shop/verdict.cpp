@@ -2,7 +2,7 @@
 #include "story.h"
 
 namespace asleft {
-namespace {
+namespace verdict_tests {
 
 ReadingFact taken(ReadingForm form, std::string_view value = {}, std::string_view next = {})
 {
@@ -182,5 +182,5 @@ TEST(Intervals, OfEveryForm)
     EXPECT_EQ(intervalOf(measured), Interval<Length>::within(low, length("0.02 mm").value));
 }
 
-} // namespace
+} // namespace verdict_tests
 } // namespace asleft

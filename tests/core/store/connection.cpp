@@ -11,7 +11,7 @@
 #include <future>
 
 namespace asleft {
-namespace {
+namespace connection_tests {
 
 using store::Internals;
 
@@ -225,5 +225,5 @@ TEST_F(Connected, FindsLinksThatPointNowhere)
     EXPECT_EQ(garage->check().error().kind, ErrorKind::Damaged);
 }
 
-} // namespace
+} // namespace connection_tests
 } // namespace asleft

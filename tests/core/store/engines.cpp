@@ -7,7 +7,7 @@
 #include <span>
 
 namespace asleft {
-namespace {
+namespace engines_tests {
 
 using Engines = ThingsTest;
 
@@ -206,5 +206,5 @@ TEST_F(Engines, CallsAnUnreadableEngineDamaged)
     EXPECT_EQ(engine(*garage, id).error(), (Error{ErrorKind::Damaged, {path, "engine " + std::to_string(id.key())}}));
 }
 
-} // namespace
+} // namespace engines_tests
 } // namespace asleft

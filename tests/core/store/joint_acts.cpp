@@ -1,7 +1,7 @@
 #include "journal_test.h"
 
 namespace asleft {
-namespace {
+namespace joint_acts_tests {
 
 using JointActs = Journal;
 
@@ -235,5 +235,5 @@ TEST_F(TamperedJointActs, MissNoRow)
     }
 }
 
-} // namespace
+} // namespace joint_acts_tests
 } // namespace asleft

@@ -6,7 +6,7 @@
 #include <tuple>
 
 namespace asleft {
-namespace {
+namespace joints_tests {
 
 auto allOf(const Joint &joint)
 {
@@ -316,5 +316,5 @@ TEST_F(Joints, AreNamedByStepsAndStepsAreAppended)
     }
 }
 
-} // namespace
+} // namespace joints_tests
 } // namespace asleft

@@ -3,7 +3,7 @@
 #include <sqlite3.h>
 
 namespace asleft {
-namespace {
+namespace journal_tests {
 
 TEST_F(Journal, KeepsEveryKindOfFactAsItWas)
 {
@@ -260,5 +260,5 @@ TEST_F(TamperedJournal, NoticesOneFlippedBit)
     EXPECT_EQ(read.error().kind, ErrorKind::Damaged);
 }
 
-} // namespace
+} // namespace journal_tests
 } // namespace asleft

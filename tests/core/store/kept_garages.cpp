@@ -9,7 +9,7 @@
 #include <sqlite3.h>
 
 namespace asleft {
-namespace {
+namespace kept_garages_tests {
 
 /// What a job of a kept garage comes to. The numbers are what the program that made the garage said of it.
 struct Told {
@@ -248,5 +248,5 @@ TEST_P(KeptGarage, KeepsItsRules)
 INSTANTIATE_TEST_SUITE_P(OfThePrograms, KeptGarage, ::testing::Values(first(), second()),
                          [](const auto &tested) { return "Version" + std::to_string(tested.param.version); });
 
-} // namespace
+} // namespace kept_garages_tests
 } // namespace asleft

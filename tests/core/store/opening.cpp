@@ -9,7 +9,7 @@
 #include <optional>
 
 namespace asleft {
-namespace {
+namespace opening_tests {
 
 /// Every way a path can be something else than a garage, each beside what is said about it.
 class Opening : public FolderTest {
@@ -186,5 +186,5 @@ TEST_F(OpeningWithoutRights, MakesNoGarageInAReadOnlyFolder)
     EXPECT_TRUE(filesInFolder().empty());
 }
 
-} // namespace
+} // namespace opening_tests
 } // namespace asleft

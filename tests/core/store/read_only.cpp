@@ -1,4 +1,4 @@
-#include "other_seat.h"
+#include "other_station.h"
 #include "sample.h"
 #include "support.h"
 
@@ -13,7 +13,7 @@
 #include <map>
 
 namespace asleft {
-namespace {
+namespace read_only_tests {
 
 namespace fs = std::filesystem;
 
@@ -367,7 +367,7 @@ TEST(WayToRead, GoesByWhatStandsBeside)
     EXPECT_EQ(way(true, false, true, true), ReadingWay::FromACopy);
 }
 
-} // namespace
+} // namespace read_only_tests
 } // namespace asleft
 
 int main(int count, char **arguments)

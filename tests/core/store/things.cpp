@@ -7,7 +7,7 @@
 #include <functional>
 
 namespace asleft {
-namespace {
+namespace things_tests {
 
 using Things = ThingsTest;
 
@@ -334,5 +334,5 @@ TEST_F(Things, ListsTheNewestJobsFirst)
     EXPECT_TRUE(jobs(*garage, {tractor, other, 10}).value().empty());
 }
 
-} // namespace
+} // namespace things_tests
 } // namespace asleft

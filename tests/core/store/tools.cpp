@@ -6,7 +6,7 @@
 #include <sqlite3.h>
 
 namespace asleft {
-namespace {
+namespace tools_tests {
 
 using namespace std::chrono_literals;
 
@@ -198,5 +198,5 @@ TEST_F(Tools, AreDamagedWhereNobodyCanReadThem)
     }
 }
 
-} // namespace
+} // namespace tools_tests
 } // namespace asleft

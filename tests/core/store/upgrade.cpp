@@ -13,7 +13,7 @@
 #include <fstream>
 
 namespace asleft {
-namespace {
+namespace upgrade_tests {
 
 using store::SchemaStep;
 
@@ -236,5 +236,5 @@ TEST(Steps, ThatWereGivenToPeopleStayAsTheyAre)
     }
 }
 
-} // namespace
+} // namespace upgrade_tests
 } // namespace asleft

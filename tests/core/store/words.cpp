@@ -6,7 +6,7 @@
 #include <set>
 
 namespace asleft::store {
-namespace {
+namespace words_tests {
 
 /// Whether an enum has an enumerator for a number: the compiler spells out a value that has a name by it, and any other as
 /// a number cast to the enum.
@@ -106,5 +106,5 @@ TEST(AdjusterWords, StandForOneAdjusterEach)
     EXPECT_EQ(adjusterOf(Cylinder{5}, ""), std::nullopt);
 }
 
-} // namespace
+} // namespace words_tests
 } // namespace asleft::store

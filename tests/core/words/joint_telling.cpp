@@ -7,7 +7,7 @@
 
 namespace asleft {
 
-namespace {
+namespace joint_telling_tests {
 
 std::string text(const QString &words)
 {
@@ -223,6 +223,6 @@ TEST(JointResume, ABegunJointIsCounted)
     EXPECT_TRUE(resumeLines(story.state(), Moment{}).contains(QStringLiteral("Rocker cover: 0 of 12 tight")));
 }
 
-} // namespace
+} // namespace joint_telling_tests
 
 } // namespace asleft

@@ -4,14 +4,14 @@
 #include <words/joint_names.h>
 #include <words/joints.h>
 #include <words/numbers.h>
-#include <words/torque_tools.h>
 #include <words/tools.h>
+#include <words/torque_tools.h>
 
 #include <QRegularExpression>
 
 namespace asleft {
 
-namespace {
+namespace joint_words_tests {
 
 std::string text(const QString &words)
 {
@@ -340,6 +340,6 @@ TEST(JointCautions, NameWhatCanHurt)
         EXPECT_TRUE(isClean(caution) && caution.endsWith(u'.')) << text(caution);
 }
 
-} // namespace
+} // namespace joint_words_tests
 
 } // namespace asleft

@@ -12,7 +12,7 @@
 
 namespace asleft {
 
-namespace {
+namespace measuring_tests {
 
 std::string text(const QString &words)
 {
@@ -161,6 +161,6 @@ TEST(BleedDown, TheCrankStandsUntilThen)
     EXPECT_TRUE(sentence(error).contains(momentText(atMinute(13)))) << text(sentence(error));
 }
 
-} // namespace
+} // namespace measuring_tests
 
 } // namespace asleft

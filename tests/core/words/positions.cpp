@@ -6,7 +6,7 @@
 
 namespace asleft {
 
-namespace {
+namespace positions_tests {
 
 std::string text(const QString &words)
 {
@@ -164,6 +164,6 @@ TEST(Plans, OfManyPointsOnlySomeAreNamed)
     EXPECT_TRUE(planWarning(design, plan).contains(QStringLiteral("I5 and 19 more."))) << text(planWarning(design, plan));
 }
 
-} // namespace
+} // namespace positions_tests
 
 } // namespace asleft

@@ -8,7 +8,7 @@
 
 namespace asleft {
 
-namespace {
+namespace setting_tests {
 
 std::string text(const QString &words)
 {
@@ -171,6 +171,6 @@ TEST(ReadOnly, SaysWhatIsKeptAndWhatToDo)
     EXPECT_TRUE(readOnlySentence().endsWith(u'.'));
 }
 
-} // namespace
+} // namespace setting_tests
 
 } // namespace asleft

@@ -14,7 +14,7 @@
 
 namespace asleft {
 
-namespace {
+namespace words_tests {
 
 std::string text(const QString &words)
 {
@@ -337,6 +337,6 @@ TEST(Cautions, EachHasATitleAndASentence)
     EXPECT_TRUE(isClean(standingSentence()));
 }
 
-} // namespace
+} // namespace words_tests
 
 } // namespace asleft

@@ -4,7 +4,7 @@
 #include <algorithm>
 
 namespace asleft {
-namespace {
+namespace bench_sheet_tests {
 
 class BenchSheet : public BookTest {
 protected:
@@ -270,5 +270,5 @@ TEST_F(BenchSheet, SeesWhatAnotherSeatDidBefore)
     EXPECT_EQ(said(), (Said{"plan", "at 0", "to 360", "I4 left 0.30 mm"}));
 }
 
-} // namespace
+} // namespace bench_sheet_tests
 } // namespace asleft

@@ -2,7 +2,7 @@
 #include "support.h"
 
 namespace asleft {
-namespace {
+namespace crank_tests {
 
 class Crank : public BookTest {};
 
@@ -263,5 +263,5 @@ TEST_F(BleedingDown, KeepsATurnFromBeingBroughtBack)
     EXPECT_EQ(book->state().crank->crank, degrees(360));
 }
 
-} // namespace
+} // namespace crank_tests
 } // namespace asleft

@@ -6,7 +6,7 @@
 #include <set>
 
 namespace asleft {
-namespace {
+namespace demo_engines_tests {
 
 class DemoEngines : public DemoTest {
 protected:
@@ -166,5 +166,5 @@ TEST_F(DemoEngines, OneIsOnTheStandAndItsBarrowIsEmpty)
     EXPECT_EQ(book->state().point(pointOf(*book, "E1")).found->verdict, Verdict::High);
 }
 
-} // namespace
+} // namespace demo_engines_tests
 } // namespace asleft

@@ -2,7 +2,7 @@
 #include "demo.h"
 
 namespace asleft {
-namespace {
+namespace demo_garage_tests {
 
 using Kind = OpenItem::Kind;
 
@@ -175,5 +175,5 @@ TEST_F(DemoGarage, IsNotMadeOverAnotherFile)
     EXPECT_EQ(refusal(makeDemoGarage(inFolder("demo.asleft"))), ErrorKind::FileExists);
 }
 
-} // namespace
+} // namespace demo_garage_tests
 } // namespace asleft

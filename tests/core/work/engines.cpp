@@ -4,7 +4,7 @@
 #include <algorithm>
 
 namespace asleft {
-namespace {
+namespace engines_tests {
 
 class Engines : public WorkTest {
 protected:
@@ -195,5 +195,5 @@ TEST_F(Engines, LeaveVehiclesThatCanStillBeChanged)
     EXPECT_EQ(book->state().frame->vehicle.name, "Old tractor") << "a job opened there hears of it";
 }
 
-} // namespace
+} // namespace engines_tests
 } // namespace asleft

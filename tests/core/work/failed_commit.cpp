@@ -4,7 +4,7 @@
 #include <filesystem>
 
 namespace asleft {
-namespace {
+namespace failed_commit_tests {
 
 class FailedCommit : public BookTest {
 protected:
@@ -221,5 +221,5 @@ TEST_F(FailedCommit, OfAThingStoresAndTellsNothing)
     EXPECT_EQ(told, 1);
 }
 
-} // namespace
+} // namespace failed_commit_tests
 } // namespace asleft

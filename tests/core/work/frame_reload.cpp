@@ -6,7 +6,7 @@
 #include <QSqlQuery>
 
 namespace asleft {
-namespace {
+namespace frame_reload_tests {
 
 class FrameReload : public BookTest {
 protected:
@@ -48,5 +48,5 @@ TEST_F(FrameReload, IsTriedAgainWithTheNextAct)
     EXPECT_EQ(book->state().acts.size(), 2U);
 }
 
-} // namespace
+} // namespace frame_reload_tests
 } // namespace asleft

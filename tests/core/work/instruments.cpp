@@ -4,7 +4,7 @@
 #include <measure/format.h>
 
 namespace asleft {
-namespace {
+namespace instruments_tests {
 
 class Instruments : public BookTest {
 protected:
@@ -222,5 +222,5 @@ TEST_F(OtherPoints, ABridgeSetAfterItsLashSendsItToCheckAgain)
     EXPECT_EQ(point("I1").disturbance, Disturbance::BridgeSet);
 }
 
-} // namespace
+} // namespace instruments_tests
 } // namespace asleft

@@ -2,7 +2,7 @@
 #include "joint_support.h"
 
 namespace asleft {
-namespace {
+namespace job_joints_tests {
 
 class JobJoints : public JointTest {};
 
@@ -392,5 +392,5 @@ TEST_F(JobJoints, FindingsAreNoted)
     EXPECT_TRUE(book->state().findings[1].what.fasteners.empty());
 }
 
-} // namespace
+} // namespace job_joints_tests
 } // namespace asleft

@@ -2,7 +2,7 @@
 #include "joint_support.h"
 
 namespace asleft {
-namespace {
+namespace job_joints_again_tests {
 
 class JointUndo : public JointTest {};
 
@@ -257,5 +257,5 @@ TEST_F(JointAgain, OfAThingStoresAndTellsNothing)
     EXPECT_EQ(need(tools(*garage)).size(), 3U);
 }
 
-} // namespace
+} // namespace job_joints_again_tests
 } // namespace asleft

@@ -2,7 +2,7 @@
 #include "joint_support.h"
 
 namespace asleft {
-namespace {
+namespace job_joints_shown_tests {
 
 class JointShown : public JointTest {
 protected:
@@ -251,5 +251,5 @@ TEST_F(JointBroughtBack, WorkOnAnotherJointDoesNotHinder)
     EXPECT_EQ(fastener(bracket, 1).ticks.size(), 1U);
 }
 
-} // namespace
+} // namespace job_joints_shown_tests
 } // namespace asleft

@@ -4,7 +4,7 @@
 #include <algorithm>
 
 namespace asleft {
-namespace {
+namespace jobs_tests {
 
 TEST(Sheets, EveryBuiltInOneIsReadable)
 {
@@ -100,5 +100,5 @@ TEST_F(Jobs, AJobThatIsNotThere)
     EXPECT_TRUE(need(jobs(*garage)).empty());
 }
 
-} // namespace
+} // namespace jobs_tests
 } // namespace asleft

@@ -2,7 +2,7 @@
 #include "joint_support.h"
 
 namespace asleft {
-namespace {
+namespace joints_tests {
 
 class Joints : public BookTest {
 protected:
@@ -278,5 +278,5 @@ TEST_F(Joints, OfAnotherEngineDoNotReloadAnOpenJob)
     EXPECT_EQ(heard, 0);
 }
 
-} // namespace
+} // namespace joints_tests
 } // namespace asleft

@@ -2,7 +2,7 @@
 #include "support.h"
 
 namespace asleft {
-namespace {
+namespace meters_tests {
 
 class Meters : public WorkTest {
 protected:
@@ -107,5 +107,5 @@ TEST_F(Meters, OfAVehicleThatIsNotThere)
     EXPECT_TRUE(need(meterReadings(*garage, VehicleId(99))).empty());
 }
 
-} // namespace
+} // namespace meters_tests
 } // namespace asleft

@@ -7,7 +7,7 @@
 #include <filesystem>
 
 namespace asleft {
-namespace {
+namespace read_only_tests {
 
 /// A garage on a medium that cannot be written, with a job half done. Root may write anything, so it becomes nobody in particular.
 class ReadOnly : public BookTest {
@@ -152,5 +152,5 @@ TEST_F(ReadOnly, RefusesWithoutAPersonToo)
     expectRefused(nobody->confirmCrank(degrees(0)), path);
 }
 
-} // namespace
+} // namespace read_only_tests
 } // namespace asleft

@@ -2,7 +2,7 @@
 #include "support.h"
 
 namespace asleft {
-namespace {
+namespace readings_tests {
 
 class Readings : public BookTest {};
 
@@ -294,5 +294,5 @@ TEST_F(Readings, WhatStandsAlreadyIsNotLoggedAgain)
     EXPECT_EQ(actsInFile(), acts);
 }
 
-} // namespace
+} // namespace readings_tests
 } // namespace asleft

@@ -4,7 +4,7 @@
 #include <algorithm>
 
 namespace asleft {
-namespace {
+namespace specs_tests {
 
 class Specs : public WorkTest {
 protected:
@@ -172,5 +172,5 @@ TEST_F(Specs, ATableIsStoredAsTypedOrNotAtAll)
     EXPECT_EQ(need(turningTable(*garage, tractor.engine))->revision, 2);
 }
 
-} // namespace
+} // namespace specs_tests
 } // namespace asleft

@@ -2,7 +2,7 @@
 #include "joint_support.h"
 
 namespace asleft {
-namespace {
+namespace torque_tools_tests {
 
 class TorqueTools : public WorkTest {
 protected:
@@ -179,5 +179,5 @@ TEST_F(TorqueTools, DaysAreReadOneWayOnly)
         EXPECT_EQ(parseDay(text).error().kind, ErrorKind::DateUnread) << text;
 }
 
-} // namespace
+} // namespace torque_tools_tests
 } // namespace asleft

@@ -2,7 +2,7 @@
 #include "support.h"
 
 namespace asleft {
-namespace {
+namespace undo_tests {
 
 class Undo : public BookTest {};
 
@@ -132,5 +132,5 @@ TEST_F(Undo, IsToldWhosePlanCameAfter)
     EXPECT_EQ(book->undo().error(), (Error{ErrorKind::RestedOn, {"Manual p. 6-60"}}));
 }
 
-} // namespace
+} // namespace undo_tests
 } // namespace asleft

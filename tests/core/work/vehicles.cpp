@@ -2,7 +2,7 @@
 #include "support.h"
 
 namespace asleft {
-namespace {
+namespace vehicles_tests {
 
 class Vehicles : public WorkTest {
 protected:
@@ -183,5 +183,5 @@ TEST_F(Vehicles, EachChangeIsToldOnceAfterItIsStored)
     EXPECT_EQ(told, (std::vector{What::Vehicles, What::People, What::Tools, What::Vehicles, What::Vehicles}));
 }
 
-} // namespace
+} // namespace vehicles_tests
 } // namespace asleft

@@ -2,7 +2,7 @@
 #include "support.h"
 
 namespace asleft {
-namespace {
+namespace workshop_tests {
 
 class TheWorkshop : public WorkTest {};
 
@@ -83,5 +83,5 @@ TEST_F(TheWorkshop, DecidesSimplyUntilItSaysOtherwise)
     EXPECT_EQ(need(decisionRule(*garage)), DecisionRule::Simple);
 }
 
-} // namespace
+} // namespace workshop_tests
 } // namespace asleft

@@ -120,8 +120,8 @@ private:
     Heading *m_nothing = nullptr;
     OpenColumn *m_open = nullptr;
     BenchSheetSaving *m_saving = nullptr;
-    QTimer *m_waitOver = nullptr;  ///< rings when tappets have bled down
-    QList<Pane *> m_panes; ///< of the open job, but for the one that opens a session
+    QTimer *m_waitOver = nullptr; ///< rings when tappets have bled down
+    QList<Pane *> m_panes;        ///< of the open job, but for the one that opens a session
     SessionPane *m_session = nullptr;
     ValvePane *m_valves = nullptr;
     CrankPane *m_crank = nullptr;

@@ -1,8 +1,8 @@
 #pragma once
 
 #include <bench/bar_message.h>
-#include <parts/chip_row.h>
 #include <bench/typed_reading.h>
+#include <parts/chip_row.h>
 
 #include <QWidget>
 
@@ -37,9 +37,9 @@ struct BarView {
     LengthUnit unit = LengthUnit::Millimetre;
     QList<BarChip> chips;
     std::optional<Judgement> logged; ///< of the reading in force, shown until something is typed
-    bool hasLeaf = false;        ///< the spec has a leaf to set with, or turns
-    bool canKeep = false;        ///< left outside its band, not kept
-    bool canCheckAgain = false;  ///< something is left: later work may have moved it
+    bool hasLeaf = false;            ///< the spec has a leaf to set with, or turns
+    bool canKeep = false;            ///< left outside its band, not kept
+    bool canCheckAgain = false;      ///< something is left: later work may have moved it
     std::function<Judgement(const TypedReading &)> worth;
 };
 

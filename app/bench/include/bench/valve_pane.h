@@ -2,8 +2,8 @@
 
 #include <bench/crank_line.h>
 #include <bench/doubts.h>
-#include <bench/pane.h>
 #include <bench/other_stations.h>
+#include <bench/pane.h>
 #include <bench/reading_bar.h>
 #include <parts/app_context.h>
 

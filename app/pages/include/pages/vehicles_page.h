@@ -1,7 +1,7 @@
 #pragma once
 
-#include <parts/app_context.h>
 #include <forms/vehicle_reader.h>
+#include <parts/app_context.h>
 
 #include <QWidget>
 

@@ -1,7 +1,7 @@
 #pragma once
 
-#include <parts/tool_words.h>
 #include <parts/ruled_rows.h>
+#include <parts/tool_words.h>
 
 #include <work/workshop.h>
 

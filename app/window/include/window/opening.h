@@ -1,7 +1,7 @@
 #pragma once
 
-#include <window/arguments.h>
 #include <parts/app_context.h>
+#include <window/arguments.h>
 
 #include <QObject>
 

@@ -100,7 +100,7 @@ struct Tightening {
 
 /// How far a joint has come.
 struct TighteningProgress {
-    std::optional<TickSlot> next;      ///< nothing once all is done
+    std::optional<TickSlot> next;       ///< nothing once all is done
     int pass = 0;                       ///< the pass in hand, passes.size() when finished
     int round = 1;                      ///< the round in hand
     std::vector<int> doneInRound = {};  ///< in the order of tightening

@@ -35,7 +35,7 @@ struct ReadingFact {
     std::optional<ToolId> tool;
     EngineCondition condition = EngineCondition::Cold;
     bool specLeaf = false;          ///< set with the spec's leaf, locked, felt again
-    bool outOfPosition = false;        ///< logged although the crank stood where it may not be set, or at no known place
+    bool outOfPosition = false;     ///< logged although the crank stood where it may not be set, or at no known place
     std::optional<ActSeq> corrects; ///< the reading this one supersedes as a correction
     // Never said before the second schema step: empty in older acts.
     std::optional<Typed<Angle>> turned = {};          ///< of Turned

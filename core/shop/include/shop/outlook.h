@@ -18,7 +18,7 @@ struct OpenItem {
         NoSpecYet,        ///< count: points left with nothing to judge them by
         NotComparable,    ///< count: points left hot against a cold spec, or cold against a hot one
         ByFeel,           ///< count: points left by feel
-        OutOfPosition,       ///< count: points set where the crank did not allow it
+        OutOfPosition,    ///< count: points set where the crank did not allow it
         BleedingDown,     ///< until: hydraulic tappets just set; not to be turned before
         SetByTwo,         ///< point: left by two computers, each not knowing of the other
         LashBeforeBridge, ///< point: its lash is left, its bridge screw is not

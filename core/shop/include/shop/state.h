@@ -63,10 +63,10 @@ struct PointState {
     std::optional<std::string> kept; ///< the reason, where an as-left reading outside its band was kept
     std::string checkAgainWhy;
     std::optional<Disturbance> disturbance = {}; ///< of a point to check again
-    /// The as-left reading of another computer that the one in force came on top of, the point having been left all the while, without a nut
-    /// opened or a check asked for between: two people set the same point, each not knowing of the other. A computer that took or corrected a
-    /// reading knows of it. Empty again once the point is kept, opened, sent to check again, set once more at either of
-    /// the two computers, or the reading in force is corrected by the computer it came on top of; a correction at its own computer settles nothing.
+    /// The as-left reading of another computer that the one in force came on top of, the point having been left all the while, without a
+    /// nut opened or a check asked for between: two people set the same point, each not knowing of the other. A computer that took or
+    /// corrected a reading knows of it. Empty again once the point is kept, opened, sent to check again, set once more at either of the two
+    /// computers, or the reading in force is corrected by the computer it came on top of; a correction at its own computer settles nothing.
     std::optional<Judged> leftByTwo = {};
     bool operator==(const PointState &) const = default;
 

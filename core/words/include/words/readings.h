@@ -9,8 +9,8 @@ namespace asleft {
 
 // Readings and their verdicts.
 
-QString phaseName(Phase phase);              ///< "as found"
-QString disturbanceName(Disturbance cause);  ///< "the head was tightened again"
+QString phaseName(Phase phase);             ///< "as found"
+QString disturbanceName(Disturbance cause); ///< "the head was tightened again"
 /// What the engine was like when a reading was taken: "cold, 20 °C, 14 h after it ran".
 QString conditionText(const ReadingFact &reading);
 /// "0.016 mm is far from what the manual asks; 0.016 in would be inside." with what to do about it.

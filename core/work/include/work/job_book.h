@@ -31,7 +31,7 @@ struct SheetEntry {
 struct TickEntry {
     JointId joint;
     std::vector<TickSlot> places; ///< all of the pass and round in hand
-    bool moved = false;            ///< of a settle pass
+    bool moved = false;           ///< of a settle pass
     TickHow how = TickHow::SetTool;
     std::optional<ToolId> tool = {};           ///< the wrench or angle gauge
     std::optional<FitUsed> fit = {};           ///< an adapter on the wrench
@@ -139,8 +139,8 @@ public:
     /// Refuses an empty text (EmptyText), and a long one (TextTooLong).
     Result<ActSeq> noteFinding(JointId joint, const std::vector<int> &fasteners, std::string_view text);
 
-    /// Takes back this computer's last act of this job; refuses with RestedOn while another act rests on it: its points, those of the place it
-    /// moves the crank to, or the source of its plan.
+    /// Takes back this computer's last act of this job; refuses with RestedOn while another act rests on it: its points, those of the place
+    /// it moves the crank to, or the source of its plan.
     Result<ActSeq> undo();
     /// Takes the last undo back. Of a turn of the crank it refuses as turnCrank() does for nuts and tappets; of what was done to a
     /// joint with RestedOn where that was worked on since, and of ticks where it is worked by another revision now.

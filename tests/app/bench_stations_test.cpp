@@ -213,4 +213,4 @@ void BenchStationsTest::nothingWritesInAReadOnlyGarage()
 }
 
 APP_TEST(BenchStationsTest)
-#include "bench_seats_test.moc"
+#include "bench_stations_test.moc"

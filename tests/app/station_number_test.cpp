@@ -38,4 +38,4 @@ private Q_SLOTS:
 };
 
 APP_TEST(SeatTest)
-#include "seat_test.moc"
+#include "station_number_test.moc"

@@ -2,7 +2,7 @@
 #include "story.h"
 
 namespace asleft {
-namespace {
+namespace two_stations_tests {
 
 using Open = OpenItem::Kind;
 
@@ -207,5 +207,5 @@ TEST(LeftByTwo, TheBridgeSetAfterItSettlesItToo)
     EXPECT_FALSE(story.doubted()) << "it has to be set again anyway";
 }
 
-} // namespace
+} // namespace two_stations_tests
 } // namespace asleft

@@ -1,4 +1,4 @@
-#include "other_seat.h"
+#include "other_station.h"
 
 #include "sample.h"
 #include "support.h"

@@ -2,7 +2,7 @@
 #include "support.h"
 
 namespace asleft {
-namespace {
+namespace stations_tests {
 
 class Seats : public BookTest {
 protected:
@@ -141,5 +141,5 @@ TEST_F(Seats, AnEngineMovedAtTheOtherTakesItsJobAlong)
     EXPECT_EQ(point("I2").stage, PointStage::Left);
 }
 
-} // namespace
+} // namespace stations_tests
 } // namespace asleft

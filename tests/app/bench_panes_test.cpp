@@ -27,7 +27,7 @@ void typeInto(ValueField *field, const QString &text)
 
 } // namespace
 
-class BenchSheetsTest : public QObject {
+class BenchPanesTest : public QObject {
     Q_OBJECT
 
 private Q_SLOTS:
@@ -44,7 +44,7 @@ private Q_SLOTS:
     void whatCannotBeWrittenIsSaid();
 };
 
-void BenchSheetsTest::temperatureAndHoursAreKeptWithReadings()
+void BenchPanesTest::temperatureAndHoursAreKeptWithReadings()
 {
     Bench bench;
     SessionPane *sheet = takeOver(bench);
@@ -69,7 +69,7 @@ void BenchSheetsTest::temperatureAndHoursAreKeptWithReadings()
     QVERIFY(!bench.point("E1").found->reading.temperature);
 }
 
-void BenchSheetsTest::whatSpeaksAgainstColdIsAskedOnce()
+void BenchPanesTest::whatSpeaksAgainstColdIsAskedOnce()
 {
     Bench bench;
     SessionPane *sheet = takeOver(bench);
@@ -92,7 +92,7 @@ void BenchSheetsTest::whatSpeaksAgainstColdIsAskedOnce()
     QCOMPARE(bench.page->book()->session().condition, EngineCondition::Hot);
 }
 
-void BenchSheetsTest::badEngineStatesAreRefused_data()
+void BenchPanesTest::badEngineStatesAreRefused_data()
 {
     QTest::addColumn<QString>("temperature");
     QTest::addColumn<QString>("sinceRun");
@@ -112,7 +112,7 @@ void BenchSheetsTest::badEngineStatesAreRefused_data()
                                    << "-2";
 }
 
-void BenchSheetsTest::badEngineStatesAreRefused()
+void BenchPanesTest::badEngineStatesAreRefused()
 {
     QFETCH(QString, temperature);
     QFETCH(QString, sinceRun);
@@ -128,7 +128,7 @@ void BenchSheetsTest::badEngineStatesAreRefused()
     QVERIFY(!bench.page->book()->session().temperature);
 }
 
-void BenchSheetsTest::everyKindOfToolCanBeChosen()
+void BenchPanesTest::everyKindOfToolCanBeChosen()
 {
     Bench bench;
     const auto gauge =
@@ -150,7 +150,7 @@ void BenchSheetsTest::everyKindOfToolCanBeChosen()
     QVERIFY(!bench.page->book()->session().tool);
 }
 
-void BenchSheetsTest::theCauseChoosesHowFar()
+void BenchPanesTest::theCauseChoosesHowFar()
 {
     Bench bench;
     click(bench.page->valvePane()->allHereKey());
@@ -172,7 +172,7 @@ void BenchSheetsTest::theCauseChoosesHowFar()
     QVERIFY(namesFor(Disturbance::HeadTightened).endsWith(QStringLiteral("1: I2")));
 }
 
-void BenchSheetsTest::aCauseIsKeptWithItsWords()
+void BenchPanesTest::aCauseIsKeptWithItsWords()
 {
     Bench bench;
     press(Qt::Key_S);
@@ -196,7 +196,7 @@ void BenchSheetsTest::aCauseIsKeptWithItsWords()
     QVERIFY(bench.point("I1").settled());
 }
 
-void BenchSheetsTest::onlyWhatIsLeftIsSent()
+void BenchPanesTest::onlyWhatIsLeftIsSent()
 {
     Bench bench;
     // With nothing left there is nothing to send.
@@ -211,7 +211,7 @@ void BenchSheetsTest::onlyWhatIsLeftIsSent()
     QCOMPARE(bench.page->sheet(), bench.page->valvePane());
 }
 
-void BenchSheetsTest::theEmptySheetIsWritten()
+void BenchPanesTest::theEmptySheetIsWritten()
 {
     Bench bench;
     const QString path = bench.shop.folder.filePath(QStringLiteral("sheet.pdf"));
@@ -230,7 +230,7 @@ void BenchSheetsTest::theEmptySheetIsWritten()
                          [](const Act &act) { return std::holds_alternative<StepDoneFact>(act.what.fact); }));
 }
 
-void BenchSheetsTest::whatCannotBeWrittenIsSaid()
+void BenchPanesTest::whatCannotBeWrittenIsSaid()
 {
     Bench bench;
     const QString path = bench.shop.folder.filePath(QStringLiteral("no such folder/sheet.pdf"));
@@ -242,5 +242,5 @@ void BenchSheetsTest::whatCannotBeWrittenIsSaid()
     QVERIFY(!bench.page->message()->isVisible());
 }
 
-APP_TEST(BenchSheetsTest)
-#include "bench_sheets_test.moc"
+APP_TEST(BenchPanesTest)
+#include "bench_panes_test.moc"
