@@ -7,7 +7,7 @@
 namespace asleft {
 
 /// What went wrong, in the world or in what a person typed. Bugs of ours are assertions, never an Error.
-/// The comment behind a kind names its arguments in order; show/ turns a kind and its arguments into a sentence.
+/// The comment behind a kind names its arguments in order; words/ turns a kind and its arguments into a sentence.
 enum class ErrorKind {
     // text typed as a value
     EmptyText,       ///< -

@@ -4,7 +4,7 @@
 
 namespace asleft {
 
-/// One thing still open; show/ says it in words.
+/// One thing still open; words/ says it in words.
 struct OpenItem {
     enum class Kind {
         NutOpen,          ///< point, since

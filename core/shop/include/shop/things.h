@@ -158,7 +158,7 @@ struct TurningTable {
     std::vector<TableLine> lines;
 };
 
-/// What may hurt; show/ has the sentences.
+/// What may hurt; words/ has the sentences.
 enum class Caution {
     StandsAndChocks,
     Neutral,
