@@ -4,7 +4,8 @@
 #include <window/arguments.h>
 #include <window/page_picture.h>
 
-using namespace asleft;
+namespace asleft::testing::arguments_test {
+
 using Wish = Arguments::Wish;
 
 class ArgumentsTest : public QObject {
@@ -79,4 +80,7 @@ private Q_SLOTS:
 };
 
 APP_TEST(ArgumentsTest)
+
+} // namespace asleft::testing::arguments_test
+
 #include "arguments_test.moc"

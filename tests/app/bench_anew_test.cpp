@@ -2,8 +2,8 @@
 
 #include <words/errors.h>
 
-using namespace asleft;
-using namespace asleft::testing;
+namespace asleft::testing::bench_anew_test {
+
 using Key = TightenPane::Key;
 
 /// What another computer, another revision or a last look changes about a joint on the Bench.
@@ -162,4 +162,7 @@ void BenchAnewTest::whatWasTakenToYieldIsBegunAnew()
 }
 
 APP_TEST(BenchAnewTest)
+
+} // namespace asleft::testing::bench_anew_test
+
 #include "bench_anew_test.moc"

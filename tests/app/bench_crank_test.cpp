@@ -5,8 +5,7 @@
 #include <words/crank.h>
 #include <words/errors.h>
 
-using namespace asleft;
-using namespace asleft::testing;
+namespace asleft::testing::bench_crank_test {
 
 namespace {
 
@@ -292,4 +291,7 @@ void BenchCrankTest::theOpenColumnTellsWhenItIsOver()
 }
 
 APP_TEST(BenchCrankTest)
+
+} // namespace asleft::testing::bench_crank_test
+
 #include "bench_crank_test.moc"

@@ -4,8 +4,7 @@
 
 #include <bench/work_date.h>
 
-using namespace asleft;
-using namespace asleft::testing;
+namespace asleft::testing::bench_draft_test {
 
 class BenchDraftTest : public QObject {
     Q_OBJECT
@@ -160,4 +159,7 @@ void BenchDraftTest::theCrankIsAskedForAfterwards()
 }
 
 APP_TEST(BenchDraftTest)
+
+} // namespace asleft::testing::bench_draft_test
+
 #include "bench_draft_test.moc"

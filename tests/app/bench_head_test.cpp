@@ -7,8 +7,7 @@
 #include <QSignalSpy>
 #include <QWheelEvent>
 
-using namespace asleft;
-using namespace asleft::testing;
+namespace asleft::testing::bench_head_test {
 
 namespace {
 
@@ -317,4 +316,7 @@ void BenchHeadTest::theTouchKeysAreThereWhereTheyAreWanted()
 }
 
 APP_TEST(BenchHeadTest)
+
+} // namespace asleft::testing::bench_head_test
+
 #include "bench_head_test.moc"

@@ -7,8 +7,7 @@
 
 #include <cmath>
 
-using namespace asleft;
-using namespace asleft::testing;
+namespace asleft::testing::bench_joint_paint_test {
 
 namespace {
 
@@ -162,4 +161,7 @@ void BenchJointPaintTest::tickingPaintsOnlyWhatChanged()
 }
 
 APP_TEST(BenchJointPaintTest)
+
+} // namespace asleft::testing::bench_joint_paint_test
+
 #include "bench_joint_paint_test.moc"

@@ -10,8 +10,7 @@
 
 #include <random>
 
-using namespace asleft;
-using namespace asleft::testing;
+namespace asleft::testing::bench_joint_view_test {
 
 namespace {
 
@@ -343,4 +342,7 @@ void BenchJointViewTest::anotherJointHasItsOwnFasteners()
 }
 
 APP_TEST(BenchJointViewTest)
+
+} // namespace asleft::testing::bench_joint_view_test
+
 #include "bench_joint_view_test.moc"

@@ -5,8 +5,8 @@
 #include <QKeyEvent>
 #include <QSignalSpy>
 
-using namespace asleft;
-using namespace asleft::testing;
+namespace asleft::testing::bench_joints_test {
+
 using Key = TightenPane::Key;
 
 class BenchJointsTest : public QObject {
@@ -343,4 +343,7 @@ void BenchJointsTest::whatMayOnlyBeReadSaysSo()
 }
 
 APP_TEST(BenchJointsTest)
+
+} // namespace asleft::testing::bench_joints_test
+
 #include "bench_joints_test.moc"

@@ -8,8 +8,8 @@
 
 #include <QSignalSpy>
 
-using namespace asleft;
-using namespace asleft::testing;
+namespace asleft::testing::bench_loosen_test {
+
 using Key = LoosenPane::Key;
 
 class BenchLoosenTest : public QObject {
@@ -291,4 +291,7 @@ void BenchLoosenTest::whatMayOnlyBeReadSaysSo()
 }
 
 APP_TEST(BenchLoosenTest)
+
+} // namespace asleft::testing::bench_loosen_test
+
 #include "bench_loosen_test.moc"

@@ -6,8 +6,7 @@
 #include <parts/choice_keys.h>
 #include <words/readings.h>
 
-using namespace asleft;
-using namespace asleft::testing;
+namespace asleft::testing::bench_measuring_test {
 
 namespace {
 
@@ -320,4 +319,7 @@ void BenchMeasuringTest::aReasonCanBeLeft()
 }
 
 APP_TEST(BenchMeasuringTest)
+
+} // namespace asleft::testing::bench_measuring_test
+
 #include "bench_measuring_test.moc"

@@ -2,8 +2,7 @@
 
 #include <drawn/point_button.h>
 
-using namespace asleft;
-using namespace asleft::testing;
+namespace asleft::testing::bench_page_test {
 
 class BenchPageTest : public QObject {
     Q_OBJECT
@@ -267,4 +266,7 @@ void BenchPageTest::anOpenJobIsLeftAsItIs()
 }
 
 APP_TEST(BenchPageTest)
+
+} // namespace asleft::testing::bench_page_test
+
 #include "bench_page_test.moc"

@@ -6,8 +6,7 @@
 
 #include <QFileDialog>
 
-using namespace asleft;
-using namespace asleft::testing;
+namespace asleft::testing::bench_panes_test {
 
 namespace {
 
@@ -243,4 +242,7 @@ void BenchPanesTest::whatCannotBeWrittenIsSaid()
 }
 
 APP_TEST(BenchPanesTest)
+
+} // namespace asleft::testing::bench_panes_test
+
 #include "bench_panes_test.moc"

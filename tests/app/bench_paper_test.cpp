@@ -5,8 +5,7 @@
 #include <words/errors.h>
 #include <words/readings.h>
 
-using namespace asleft;
-using namespace asleft::testing;
+namespace asleft::testing::bench_paper_test {
 
 class BenchPaperTest : public QObject {
     Q_OBJECT
@@ -270,4 +269,7 @@ void BenchPaperTest::theKeypadTypesIntoTheBox()
 }
 
 APP_TEST(BenchPaperTest)
+
+} // namespace asleft::testing::bench_paper_test
+
 #include "bench_paper_test.moc"

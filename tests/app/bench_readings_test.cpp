@@ -2,8 +2,7 @@
 
 #include <QClipboard>
 
-using namespace asleft;
-using namespace asleft::testing;
+namespace asleft::testing::bench_readings_test {
 
 class BenchReadingsTest : public QObject {
     Q_OBJECT
@@ -234,4 +233,7 @@ void BenchReadingsTest::theKeypadTypes()
 }
 
 APP_TEST(BenchReadingsTest)
+
+} // namespace asleft::testing::bench_readings_test
+
 #include "bench_readings_test.moc"

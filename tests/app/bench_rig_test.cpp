@@ -7,8 +7,8 @@
 
 #include <QSignalSpy>
 
-using namespace asleft;
-using namespace asleft::testing;
+namespace asleft::testing::bench_rig_test {
+
 using Key = TightenPane::Key;
 
 /// The wrench, the adapter and what is read on a joint on the Bench.
@@ -327,4 +327,7 @@ void BenchRigTest::itFitsANarrowWindow()
 }
 
 APP_TEST(BenchRigTest)
+
+} // namespace asleft::testing::bench_rig_test
+
 #include "bench_rig_test.moc"

@@ -5,8 +5,7 @@
 #include <pictures/screens.h>
 #include <window/window.h>
 
-using namespace asleft;
-using namespace asleft::testing;
+namespace asleft::testing::bench_screens_test {
 
 class BenchScreensTest : public QObject {
     Q_OBJECT
@@ -78,4 +77,7 @@ void BenchScreensTest::namesAreTold()
 }
 
 APP_TEST(BenchScreensTest)
+
+} // namespace asleft::testing::bench_screens_test
+
 #include "bench_screens_test.moc"

@@ -4,8 +4,7 @@
 
 #include <QTimer>
 
-using namespace asleft;
-using namespace asleft::testing;
+namespace asleft::testing::bench_stations_test {
 
 class BenchStationsTest : public QObject {
     Q_OBJECT
@@ -213,4 +212,7 @@ void BenchStationsTest::nothingWritesInAReadOnlyGarage()
 }
 
 APP_TEST(BenchStationsTest)
+
+} // namespace asleft::testing::bench_stations_test
+
 #include "bench_stations_test.moc"

@@ -15,8 +15,8 @@
 
 #include <QClipboard>
 
-using namespace asleft;
-using namespace asleft::testing;
+namespace asleft::testing::crank_positions_test {
+
 using Open = OpenSpecs;
 using Section = SpecsPage::Section;
 
@@ -196,4 +196,7 @@ private:
 };
 
 APP_TEST(CrankPositionsTest)
+
+} // namespace asleft::testing::crank_positions_test
+
 #include "crank_positions_test.moc"

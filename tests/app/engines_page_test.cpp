@@ -11,8 +11,8 @@
 #include <parts/ruled_list.h>
 #include <parts/vehicles_model.h>
 
-using namespace asleft;
-using namespace asleft::testing;
+namespace asleft::testing::engines_page_test {
+
 using Field = VehicleField;
 
 namespace {
@@ -238,4 +238,7 @@ private:
 };
 
 APP_TEST(EnginesPageTest)
+
+} // namespace asleft::testing::engines_page_test
+
 #include "engines_page_test.moc"

@@ -5,8 +5,7 @@
 
 #include "demo_garage.h"
 
-using namespace asleft;
-using namespace asleft::testing;
+namespace asleft::testing::every_engine_test {
 
 class EveryEngineTest : public QObject {
     Q_OBJECT
@@ -91,4 +90,7 @@ void EveryEngineTest::everyWayWasUsed()
 }
 
 APP_TEST(EveryEngineTest)
+
+} // namespace asleft::testing::every_engine_test
+
 #include "every_engine_test.moc"

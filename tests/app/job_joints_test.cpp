@@ -14,8 +14,7 @@
 #include <work/joints.h>
 #include <work/workshop.h>
 
-using namespace asleft;
-using namespace asleft::testing;
+namespace asleft::testing::job_joints_test {
 
 namespace {
 
@@ -289,4 +288,7 @@ private Q_SLOTS:
 };
 
 APP_TEST(JobJointsTest)
+
+} // namespace asleft::testing::job_joints_test
+
 #include "job_joints_test.moc"

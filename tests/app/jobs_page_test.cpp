@@ -20,8 +20,7 @@
 
 #include <cmath>
 
-using namespace asleft;
-using namespace asleft::testing;
+namespace asleft::testing::jobs_page_test {
 
 namespace {
 
@@ -216,4 +215,7 @@ private:
 };
 
 APP_TEST(JobsPageTest)
+
+} // namespace asleft::testing::jobs_page_test
+
 #include "jobs_page_test.moc"

@@ -4,8 +4,8 @@
 #include <work/jobs.h>
 #include <work/workshop.h>
 
-using namespace asleft;
-using namespace asleft::testing;
+namespace asleft::testing::joint_form_test {
+
 using Field = JointField;
 using Choice = JointChoice;
 
@@ -379,4 +379,7 @@ private Q_SLOTS:
 };
 
 APP_TEST(JointFormTest)
+
+} // namespace asleft::testing::joint_form_test
+
 #include "joint_form_test.moc"

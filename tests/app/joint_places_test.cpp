@@ -5,8 +5,8 @@
 #include <QFileDialog>
 #include <QScrollBar>
 
-using namespace asleft;
-using namespace asleft::testing;
+namespace asleft::testing::joint_places_test {
+
 using Field = JointField;
 
 class JointPlacesTest : public QObject {
@@ -254,4 +254,7 @@ private Q_SLOTS:
 };
 
 APP_TEST(JointPlacesTest)
+
+} // namespace asleft::testing::joint_places_test
+
 #include "joint_places_test.moc"

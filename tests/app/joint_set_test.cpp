@@ -19,8 +19,7 @@
 #include <pages/vehicles_page.h>
 #include <parts/notes.h>
 
-using namespace asleft;
-using namespace asleft::testing;
+namespace asleft::testing::joint_set_test {
 
 namespace {
 
@@ -341,4 +340,7 @@ APP_TEST_BY([](const QStringList &given) {
     return runProgramTest<JointSet>(given,
                                     [](const QStringList &arguments) { return std::make_unique<JointsUntilKilled>(arguments.value(0)); });
 })
+
+} // namespace asleft::testing::joint_set_test
+
 #include "joint_set_test.moc"

@@ -11,8 +11,7 @@
 #include <QSignalSpy>
 #include <QVBoxLayout>
 
-using namespace asleft;
-using namespace asleft::testing;
+namespace asleft::testing::parts_test {
 
 namespace {
 
@@ -259,4 +258,7 @@ private Q_SLOTS:
 };
 
 APP_TEST(PartsTest)
+
+} // namespace asleft::testing::parts_test
+
 #include "parts_test.moc"

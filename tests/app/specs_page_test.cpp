@@ -9,8 +9,8 @@
 
 #include <QClipboard>
 
-using namespace asleft;
-using namespace asleft::testing;
+namespace asleft::testing::specs_page_test {
+
 using Open = OpenSpecs;
 using Section = SpecsPage::Section;
 using Field = SpecField;
@@ -336,4 +336,7 @@ private:
 };
 
 APP_TEST(SpecsPageTest)
+
+} // namespace asleft::testing::specs_page_test
+
 #include "specs_page_test.moc"

@@ -2,8 +2,7 @@
 
 #include <parts/station_number.h>
 
-using namespace asleft;
-using namespace asleft::testing;
+namespace asleft::testing::station_number_test {
 
 class SeatTest : public QObject {
     Q_OBJECT
@@ -38,4 +37,7 @@ private Q_SLOTS:
 };
 
 APP_TEST(SeatTest)
+
+} // namespace asleft::testing::station_number_test
+
 #include "station_number_test.moc"

@@ -17,8 +17,7 @@
 
 #include <cmath>
 
-using namespace asleft;
-using namespace asleft::testing;
+namespace asleft::testing::tools_page_test {
 
 class ToolsPageTest : public QObject {
     Q_OBJECT
@@ -282,4 +281,7 @@ private Q_SLOTS:
 };
 
 APP_TEST(ToolsPageTest)
+
+} // namespace asleft::testing::tools_page_test
+
 #include "tools_page_test.moc"

@@ -13,8 +13,7 @@
 
 #include <QClipboard>
 
-using namespace asleft;
-using namespace asleft::testing;
+namespace asleft::testing::torque_tools_test {
 
 namespace {
 
@@ -413,4 +412,7 @@ private Q_SLOTS:
 };
 
 APP_TEST(TorqueToolsTest)
+
+} // namespace asleft::testing::torque_tools_test
+
 #include "torque_tools_test.moc"

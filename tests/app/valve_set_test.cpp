@@ -13,8 +13,7 @@
 #include <pages/vehicles_page.h>
 #include <words/points.h>
 
-using namespace asleft;
-using namespace asleft::testing;
+namespace asleft::testing::valve_set_test {
 
 namespace {
 
@@ -293,4 +292,7 @@ APP_TEST_BY([](const QStringList &given) {
         return std::make_unique<ValvesUntilKilled>(arguments.value(0), arguments.value(1) == asTable);
     });
 })
+
+} // namespace asleft::testing::valve_set_test
+
 #include "valve_set_test.moc"

@@ -2,7 +2,8 @@
 
 #include <forms/vehicle_reader.h>
 
-using namespace asleft;
+namespace asleft::testing::vehicle_reader_test {
+
 using Field = VehicleField;
 
 namespace {
@@ -289,4 +290,7 @@ private Q_SLOTS:
 };
 
 APP_TEST(VehicleReaderTest)
+
+} // namespace asleft::testing::vehicle_reader_test
+
 #include "vehicle_reader_test.moc"

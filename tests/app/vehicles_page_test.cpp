@@ -16,8 +16,8 @@
 #include <QClipboard>
 #include <QSignalSpy>
 
-using namespace asleft;
-using namespace asleft::testing;
+namespace asleft::testing::vehicles_page_test {
+
 using Field = VehicleField;
 
 class VehiclesPageTest : public QObject {
@@ -367,4 +367,7 @@ private Q_SLOTS:
 };
 
 APP_TEST(VehiclesPageTest)
+
+} // namespace asleft::testing::vehicles_page_test
+
 #include "vehicles_page_test.moc"

@@ -23,8 +23,7 @@
 #include <QListView>
 #include <QSet>
 
-using namespace asleft;
-using namespace asleft::testing;
+namespace asleft::testing::window_test {
 
 namespace {
 
@@ -345,4 +344,7 @@ private:
 };
 
 APP_TEST(WindowTest)
+
+} // namespace asleft::testing::window_test
+
 #include "window_test.moc"
