@@ -2,6 +2,7 @@
 #include <window/opening.h>
 
 #include <draw/fonts.h>
+#include <words/translation.h>
 
 #include <QApplication>
 #include <QStyleFactory>
@@ -11,7 +12,8 @@ int main(int count, char **words)
     // A picture, the help and the version are told anywhere, also where there is no display.
     if (asleft::needsNoDisplay(count, words))
         qputenv("QT_QPA_PLATFORM", "offscreen");
-    const QApplication application(count, words);
+    QApplication application(count, words);
+    asleft::installTranslation(application);
     QCoreApplication::setOrganizationName(QStringLiteral("Asleft"));
     QCoreApplication::setApplicationName(QStringLiteral("Asleft"));
     QCoreApplication::setApplicationVersion(QStringLiteral(ASLEFT_VERSION));

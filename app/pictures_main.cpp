@@ -1,6 +1,7 @@
 #include <draw/fonts.h>
 #include <draw/palette.h>
 #include <pictures/pictures.h>
+#include <words/translation.h>
 
 #include <QApplication>
 #include <QStyleFactory>
@@ -23,7 +24,8 @@ int main(int count, char **words)
 {
     qputenv("QT_QPA_PLATFORM", "offscreen");
     qInstallMessageHandler(withoutPlatformComplaints);
-    const QApplication application(count, words);
+    QApplication application(count, words);
+    asleft::installTranslation(application);
     QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
     QApplication::setFont(asleft::textFont(asleft::TextSize::Body));
     QApplication::setPalette(asleft::palette(asleft::Look::Light));

@@ -225,7 +225,7 @@ QStringList BenchSheetPane::texts() const
 
 void BenchSheetPane::showCount()
 {
-    m_count->setText(tr("%1 of %2 boxes filled in").arg(draft()).arg(2 * m_lines.size()));
+    m_count->setText(tr("%1 of %n box(es) filled in", nullptr, int(2 * m_lines.size())).arg(draft()));
 }
 
 void BenchSheetPane::moveOn(PaperLine *line, Phase phase)
@@ -286,8 +286,7 @@ bool BenchSheetPane::mayBeSo(const std::vector<SheetEntry> &entries)
     if (doubts == 0)
         return true;
     m_askedFar = texts();
-    const QString far =
-        doubts == 1 ? tr("One value is far from what the manual asks.") : tr("%1 values are far from what the manual asks.").arg(doubts);
+    const QString far = tr("%n value(s) are far from what the manual asks.", nullptr, doubts);
     m_message->refuse(tr("%1 Nothing is logged yet; “Log the sheet” once more logs it as typed.").arg(far));
     return false;
 }
@@ -355,8 +354,7 @@ bool BenchSheetPane::mayBe(std::optional<QStringList> &asked, const QString &wha
     if (boxes == 0 || asked == texts())
         return true;
     asked = texts();
-    const QString filled =
-        boxes == 1 ? tr("One box is filled in and not logged.") : tr("%1 boxes are filled in and not logged.").arg(boxes);
+    const QString filled = tr("%n box(es) are filled in and not logged.", nullptr, boxes);
     m_message->refuse(filled + QChar::Space + whatThen);
     return false;
 }

@@ -76,7 +76,7 @@ private:
         text.singleUse = m_typed.singleUse;
         text.source = {m_typed.plain(Field::Manual), m_typed.plain(Field::Page), m_typed.certainty};
         if (text.name.empty())
-            refuse(Field::Name, {ErrorKind::NameMissing, {"joint"}});
+            refuse(Field::Name, {ErrorKind::NameMissing, {}, Noun::Joint});
     }
 
     void readPlaces()
@@ -214,8 +214,7 @@ private:
         const auto *settle = std::get_if<Settle>(&m_reading.joint.passes[pass]);
         if (!settle)
             return passName(m_reading.joint, pass);
-        return settle->mostRounds == 1 ? JointReader::tr("until none moves, at most one round")
-                                       : JointReader::tr("until none moves, at most %1 rounds").arg(settle->mostRounds);
+        return JointReader::tr("until none moves, at most %n round(s)", nullptr, settle->mostRounds);
     }
 
     /// A long order breaks between its numbers, not within one.

@@ -62,7 +62,7 @@ void JointTick::setWords(const QString &name, const QString &note)
 void JointTick::setPlace(int place)
 {
     m_place = place;
-    setAccessibleDescription(place > 0 ? tr("%1; comes off as number %2").arg(m_note).arg(place) : m_note);
+    setAccessibleDescription(place > 0 ? tr("%1; comes off as number %2").arg(m_note, QString::number(place)) : m_note);
     update();
 }
 

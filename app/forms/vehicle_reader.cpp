@@ -52,7 +52,7 @@ private:
         text.number = said(Field::Number);
         text.engineName = said(Field::EngineName);
         if (isAskedFor(Field::Name, m_typed) && blank(Field::Name))
-            refuse(Field::Name, {ErrorKind::NameMissing, {"vehicle"}});
+            refuse(Field::Name, {ErrorKind::NameMissing, {}, Noun::Vehicle});
         for (const Field field : {Field::Name, Field::Mark, Field::Number, Field::EngineName}) {
             const std::size_t length = QString::fromStdString(said(field)).trimmed().toStdString().size();
             if (length > longestName)

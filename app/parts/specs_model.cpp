@@ -118,28 +118,28 @@ SpecSource SpecsModel::lastSource() const
 Result<SpecId> SpecsModel::revise(SpecSubject subject, const SpecText &text, DecimalMark mark)
 {
     if (!m_engine)
-        return fail(ErrorKind::NotFound, "engine");
+        return fail(ErrorKind::NotFound, Noun::Engine);
     return reviseSpec(m_garage, *m_engine, subject, text, mark);
 }
 
 Done SpecsModel::reviseTable(const std::vector<TableLine> &lines, const SpecSource &source)
 {
     if (!m_engine)
-        return fail(ErrorKind::NotFound, "engine");
+        return fail(ErrorKind::NotFound, Noun::Engine);
     return asleft::reviseTable(m_garage, *m_engine, lines, source);
 }
 
 Result<JointId> SpecsModel::addJoint(const JointText &text, DecimalMark mark)
 {
     if (!m_engine)
-        return fail(ErrorKind::NotFound, "engine");
+        return fail(ErrorKind::NotFound, Noun::Engine);
     return asleft::addJoint(m_garage, *m_engine, text, mark);
 }
 
 Result<JointId> SpecsModel::reviseJoint(JointId joint, const JointText &text, DecimalMark mark)
 {
     if (!m_engine)
-        return fail(ErrorKind::NotFound, "engine");
+        return fail(ErrorKind::NotFound, Noun::Engine);
     if (const Done revised = asleft::reviseJoint(m_garage, joint, *m_engine, text, mark); !revised)
         return tl::unexpected(revised.error());
     return joint;

@@ -42,10 +42,9 @@ QString leavesWords(const std::vector<Typed<Length>> &leaves)
 {
     if (leaves.empty())
         return {};
-    const QString count = ToolWords::tr("%n leaves", nullptr, int(leaves.size()));
     if (leaves.size() == 1)
         return ToolWords::tr("one leaf, %1").arg(typedText(leaves.front()));
-    return ToolWords::tr("%1, %2 to %3").arg(count, typedText(leaves.front()), typedText(leaves.back()));
+    return ToolWords::tr("%n leaves, %1 to %2", nullptr, int(leaves.size())).arg(typedText(leaves.front()), typedText(leaves.back()));
 }
 
 QString gaugeWords(const Tool &gauge)

@@ -14,13 +14,13 @@ namespace {
 
 constexpr Angle stroke = degrees(180);
 
-tl::unexpected<Error> refuseArc(const std::string &whose, Angle open)
+tl::unexpected<Error> refuseArc(Noun whose, Angle open)
 {
     return fail(ErrorKind::CamArcTooLong, whose, plainDegrees(open));
 }
 
 /// Refuses an arc that is `shut` long with both events at their dead centres and with these events is none, or the whole cycle.
-Done checkEvents(const std::string &whose, Angle shut, Angle opensEarly, Angle closesLate, Angle cycle)
+Done checkEvents(Noun whose, Angle shut, Angle opensEarly, Angle closesLate, Angle cycle)
 {
     // An event a whole cycle away is no event, however well the other one makes up for it.
     const auto held = [&](Angle event) { return std::clamp(event, -cycle, cycle); };
@@ -31,7 +31,7 @@ Done checkEvents(const std::string &whose, Angle shut, Angle opensEarly, Angle c
     return refuseArc(whose, open);
 }
 
-Done checkArc(const std::string &whose, const std::optional<CrankArc> &arc, Angle cycle)
+Done checkArc(Noun whose, const std::optional<CrankArc> &arc, Angle cycle)
 {
     if (!arc)
         return {};
@@ -56,11 +56,12 @@ Done checkRamp(Angle ramp)
 Done checkCam(const CamEvents &cam, Cycle kind, Angle cycle)
 {
     const bool four = kind == Cycle::FourStroke;
-    return checkEvents("intake", stroke, cam.intakeOpensBeforeTdc, cam.intakeClosesAfterBdc, cycle)
-        .and_then(
-            [&] { return checkEvents("exhaust", four ? stroke : Angle{}, cam.exhaustOpensBeforeBdc, cam.exhaustClosesAfterTdc, cycle); })
-        .and_then([&] { return checkArc("second exhaust", cam.exhaustAgain, cycle); })
-        .and_then([&] { return checkArc("injector", cam.injector, cycle); })
+    return checkEvents(Noun::IntakeArc, stroke, cam.intakeOpensBeforeTdc, cam.intakeClosesAfterBdc, cycle)
+        .and_then([&] {
+            return checkEvents(Noun::ExhaustArc, four ? stroke : Angle{}, cam.exhaustOpensBeforeBdc, cam.exhaustClosesAfterTdc, cycle);
+        })
+        .and_then([&] { return checkArc(Noun::SecondExhaustArc, cam.exhaustAgain, cycle); })
+        .and_then([&] { return checkArc(Noun::InjectorArc, cam.injector, cycle); })
         .and_then([&] { return checkRamp(cam.rampAllowance); });
 }
 

@@ -33,7 +33,7 @@ Done keep(Result<Read> read, Place &place)
 
 Done readName(Joint &joint, DecimalMark /*mark*/)
 {
-    return joint.text.name.empty() ? fail(ErrorKind::NameMissing, "joint") : Done();
+    return joint.text.name.empty() ? fail(ErrorKind::NameMissing, Noun::Joint) : Done();
 }
 
 Done readThread(Joint &joint, DecimalMark /*mark*/)

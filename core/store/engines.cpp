@@ -122,7 +122,7 @@ Result<std::optional<ScrewAdjuster>> adjusterOf(const ScrewText &screw)
 
 Error unreadable(const Connection &connection, EngineId id)
 {
-    return {ErrorKind::Damaged, {connection.path(), "engine " + std::to_string(id.key())}};
+    return {ErrorKind::Damaged, {connection.path(), std::to_string(id.key())}, Noun::Engine};
 }
 
 Result<std::vector<SettingPoint>> storedPoints(Connection &connection, EngineId id)
@@ -204,7 +204,7 @@ Done updateEngine(Transaction &transaction, const Engine &engine)
                      "exhaust_closes_after_tdc = ?, ramp_allowance = ?, exhaust_again_starts = ?, exhaust_again_ends = ?, "
                      "injector_starts = ?, injector_ends = ?, check_lift = ?, cam_assumed = ?, screw_pitch = ?, screw_ratio = ?, "
                      "adjuster_kind = ?, bleed_down = ? WHERE id = ? RETURNING id",
-                     columns, "engine")
+                     columns, Noun::Engine)
         .and_then([&] { return insertPoints(connection, engine.id, engine.design); });
 }
 
@@ -250,7 +250,7 @@ Result<Engine> engine(Database &database, EngineId id)
     return foundRow(connection,
                     engineColumns + "FROM engine JOIN engine_fit ON engine_fit.engine = engine.id "
                                     "WHERE engine.id = ? ORDER BY engine_fit.id DESC LIMIT 1",
-                    values(id), engineRowOf, "engine")
+                    values(id), engineRowOf, Noun::Engine)
         .and_then([&](const EngineRow &row) { return fittedTogether(connection, row); });
 }
 

@@ -170,7 +170,7 @@ Result<Fact> readFact(Connection &connection, ActSeq act, std::string_view kind)
 
 Error damagedAct(const Connection &connection, ActSeq act)
 {
-    return {ErrorKind::Damaged, {connection.path(), "act " + std::to_string(act.key())}};
+    return {ErrorKind::Damaged, {connection.path(), std::to_string(act.key())}, Noun::Act};
 }
 
 } // namespace asleft::store

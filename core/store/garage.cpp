@@ -38,7 +38,7 @@ Done isNotCutOff(Connection &connection)
     const auto log = stampOf(logOf(connection.path()));
     const auto file = stampOf(connection.path());
     if (file && file->size % *pageSize != 0 && (!log || log->size == 0))
-        return fail(ErrorKind::Damaged, connection.path(), "page " + std::to_string(file->size / *pageSize + 1));
+        return fail(ErrorKind::Damaged, Noun::FilePage, connection.path(), std::to_string(file->size / *pageSize + 1));
     return {};
 }
 

@@ -113,7 +113,7 @@ Result<Job> job(Database &database, JobId id)
     Connection &connection = Internals::of(database);
     auto job = foundRow(
         connection, "SELECT id, vehicle, engine, title, opened_ms FROM job WHERE id = ?", values(id),
-        [](Row &row) { return Job{row.id<JobId>(), row.id<VehicleId>(), row.id<EngineId>(), row.text(), row.moment(), {}}; }, "job");
+        [](Row &row) { return Job{row.id<JobId>(), row.id<VehicleId>(), row.id<EngineId>(), row.text(), row.moment(), {}}; }, Noun::Job);
     if (!job)
         return job;
     auto steps = stepsOf(connection, id);

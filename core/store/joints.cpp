@@ -169,8 +169,8 @@ Result<Joint> wholeJoint(Connection &connection, JointHead head)
         return tl::unexpected(target.error());
     head.joint.target = *std::move(target);
     if (!understand(head))
-        return fail(ErrorKind::Damaged, connection.path(),
-                    "joint " + std::to_string(head.joint.id.key()) + " revision " + std::to_string(head.joint.revision));
+        return fail(ErrorKind::Damaged, Noun::Joint, connection.path(), std::to_string(head.joint.id.key()),
+                    std::to_string(head.joint.revision));
     return std::move(head.joint);
 }
 
@@ -193,7 +193,7 @@ Result<int> insertJointRevision(Transaction &transaction, const Joint &joint)
     if (!last)
         return tl::unexpected(last.error());
     if (!*last)
-        return connection.refuse({ErrorKind::NotFound, {"joint"}});
+        return connection.refuse({ErrorKind::NotFound, {}, Noun::Joint});
     const int revision = **last + 1;
     return writeRevision(connection, joint.id, revision, joint).map([&] { return revision; });
 }

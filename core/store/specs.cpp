@@ -35,7 +35,7 @@ Result<SpecBand<Q>> readBands(Connection &connection, SpecId spec)
         return tl::unexpected(bands.error());
     auto paired = pairOf(*std::move(bands));
     if (!paired)
-        return fail(ErrorKind::Damaged, connection.path(), "spec " + std::to_string(spec.key()));
+        return fail(ErrorKind::Damaged, Noun::Spec, connection.path(), std::to_string(spec.key()));
     return *std::move(paired);
 }
 

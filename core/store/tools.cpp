@@ -122,7 +122,7 @@ Done calibrate(Connection &connection, std::vector<Tool> &tools)
     for (const Calibration &calibration : *known) {
         const auto tool = std::ranges::find(tools, calibration.tool, &Tool::id);
         if (tool == tools.end() || !tool->torque)
-            return fail(ErrorKind::Damaged, connection.path(), "calibration of tool " + std::to_string(calibration.tool.key()));
+            return fail(ErrorKind::Damaged, Noun::Calibration, connection.path(), std::to_string(calibration.tool.key()));
         tool->torque->calibrationDue = calibration.due;
     }
     return {};

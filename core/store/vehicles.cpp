@@ -17,7 +17,7 @@ Result<VehicleId> insertVehicle(Transaction &transaction, const Vehicle &vehicle
 Done updateVehicle(Transaction &transaction, const Vehicle &vehicle)
 {
     return changeRow(Internals::of(transaction), "UPDATE vehicle SET name = ?, mark = ?, number = ? WHERE id = ? RETURNING id",
-                     values(vehicle.name, vehicle.mark, vehicle.number, vehicle.id), "vehicle");
+                     values(vehicle.name, vehicle.mark, vehicle.number, vehicle.id), Noun::Vehicle);
 }
 
 namespace {
@@ -37,7 +37,7 @@ Result<std::vector<Vehicle>> vehicles(Database &database)
 Result<Vehicle> vehicle(Database &database, VehicleId id)
 {
     return foundRow(Internals::of(database), "SELECT id, name, mark, number, stand FROM vehicle WHERE id = ?", values(id), vehicleOf,
-                    "vehicle");
+                    Noun::Vehicle);
 }
 
 Result<MeterReadingId> insertMeterReading(Transaction &transaction, const NewMeterReading &reading)

@@ -25,13 +25,14 @@ Result<std::vector<Person>> people(Database &database)
 Result<DecisionRule> decisionRule(Database &database)
 {
     return foundRow(
-        Internals::of(database), "SELECT decision FROM shop_rule", {}, [](Row &row) { return row.word<DecisionRule>(); }, "decision rule");
+        Internals::of(database), "SELECT decision FROM shop_rule", {}, [](Row &row) { return row.word<DecisionRule>(); },
+        Noun::DecisionRule);
 }
 
 Done updateDecisionRule(Transaction &transaction, DecisionRule rule)
 {
     return changeRow(Internals::of(transaction), "UPDATE shop_rule SET decision = ? WHERE one = 1 RETURNING one", values(rule),
-                     "decision rule");
+                     Noun::DecisionRule);
 }
 
 } // namespace asleft

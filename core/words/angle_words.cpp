@@ -4,6 +4,7 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
 #include <array>
 
 namespace asleft {
@@ -58,7 +59,8 @@ QString withUnit(const QString &number, AngleUnit unit, Angle largest)
 {
     if (unit == AngleUnit::Degree)
         return AngleWords::tr("%1°").arg(number);
-    return largest > oneTurn ? AngleWords::tr("%1 turns").arg(number) : AngleWords::tr("%1 turn").arg(number);
+    const std::int64_t turns = (largest.smallest() + oneTurn.smallest() - 1) / oneTurn.smallest();
+    return AngleWords::tr("%1 turn(s)", "number, also a fraction", static_cast<int>(std::max<std::int64_t>(turns, 1))).arg(number);
 }
 
 QString rangeText(const Band<Angle> &band)

@@ -100,11 +100,11 @@ QString oneTick(const TicksFact &fact, const Joint &joint)
 
 QString manyTicks(const TicksFact &fact, const Joint &joint)
 {
-    const QString count = QLocale().toString(static_cast<qulonglong>(fact.ticks.size()));
+    const auto count = static_cast<int>(fact.ticks.size());
     const QString pass = passOfTicks(fact, joint);
     if (fact.how == TickHow::ByFeel)
-        return withWords(JointActWords::tr("%1 fasteners by feel, %2", "count, pass").arg(count, pass), fact.reason);
-    return JointActWords::tr("ticked %1 fasteners, %2", "count, pass").arg(count, pass);
+        return withWords(JointActWords::tr("%n fastener(s) by feel, %1", "count, pass", count).arg(pass), fact.reason);
+    return JointActWords::tr("ticked %n fastener(s), %1", "count, pass", count).arg(pass);
 }
 
 std::vector<int> numbersOf(const std::vector<TickSlot> &places)
@@ -148,8 +148,8 @@ QString jointActText(const TicksFact &fact, const JobFrame &frame)
 QString jointActText(const UntickedFact &fact, const JobFrame &frame)
 {
     const std::vector<int> numbers = numbersOf(fact.places);
-    const QString pending = numbers.size() == 1 ? JointActWords::tr("took the tick of %1 back", "fastener").arg(numbersText(numbers))
-                                                : JointActWords::tr("took the ticks of %1 back", "fasteners").arg(numbersText(numbers));
+    const QString pending =
+        JointActWords::tr("took the tick(s) of %1 back", "fasteners", static_cast<int>(numbers.size())).arg(numbersText(numbers));
     return ofJoint(pending, fact.joint, frame);
 }
 

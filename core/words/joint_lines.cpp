@@ -62,7 +62,7 @@ public:
     QString operator()(const Settle &settle) const
     {
         if (!m_deed && m_round == 0)
-            return JointLines::tr("until none moves, at most %1 rounds").arg(settle.mostRounds);
+            return JointLines::tr("until none moves, at most %n round(s)", nullptr, settle.mostRounds);
         if (!m_deed)
             return JointLines::tr("until none moves, round %1 of at most %2").arg(m_round).arg(settle.mostRounds);
         const QString torque = torqueOf(m_joint, m_pass);
@@ -94,7 +94,7 @@ private:
 
 QString patternWords(const Pattern &pattern)
 {
-    return pattern.places.size() == 1 ? JointLines::tr("1 fastener") : QString::fromStdString(writePattern(pattern));
+    return pattern.places.size() == 1 ? JointLines::tr("%n fastener(s)", nullptr, 1) : QString::fromStdString(writePattern(pattern));
 }
 
 bool anyPlace(const Pattern &pattern, std::string FastenerPosition::*text)

@@ -6,6 +6,7 @@
 #include <QCoreApplication>
 
 #include <algorithm>
+#include <set>
 
 namespace asleft {
 
@@ -15,11 +16,14 @@ class JointNames {
     Q_DECLARE_TR_FUNCTIONS(JointNames)
 };
 
-/// Fewer numbers in a row are said one by one.
-constexpr std::size_t shortestRun = 4;
+QString runText(int first, int last)
+{
+    return first == last ? QString::number(first) : JointNames::tr("%1 to %2", "fastener numbers").arg(first).arg(last);
+}
 
 QStringList partsOf(std::vector<int> numbers)
 {
+    constexpr std::size_t shortestRun = 4; // fewer numbers in a row are said one by one
     std::sort(numbers.begin(), numbers.end());
     numbers.erase(std::unique(numbers.begin(), numbers.end()), numbers.end());
     QStringList parts;
@@ -29,16 +33,15 @@ QStringList partsOf(std::vector<int> numbers)
             ++end;
         if (end - at < shortestRun)
             end = at + 1;
-        parts.append(end - at == 1 ? QString::number(numbers[at])
-                                   : JointNames::tr("%1 to %2", "fastener numbers").arg(numbers[at]).arg(numbers[end - 1]));
+        parts.append(runText(numbers[at], numbers[end - 1]));
         at = end;
     }
     return parts;
 }
 
-bool isOne(const std::vector<int> &fasteners)
+int howMany(const std::vector<int> &fasteners)
 {
-    return std::all_of(fasteners.begin(), fasteners.end(), [&fasteners](int number) { return number == fasteners.front(); });
+    return static_cast<int>(std::set<int>(fasteners.begin(), fasteners.end()).size());
 }
 
 QString sizeNumber(StrengthClass strength)
@@ -195,16 +198,14 @@ QString fastenersName(const std::vector<int> &fasteners)
 {
     if (fasteners.empty())
         return JointNames::tr("No fastener");
-    return isOne(fasteners) ? JointNames::tr("Fastener %1").arg(fasteners.front())
-                            : JointNames::tr("Fasteners %1").arg(numbersText(fasteners));
+    return JointNames::tr("Fastener(s) %1", "numbers", howMany(fasteners)).arg(numbersText(fasteners));
 }
 
 QString fastenersInText(const std::vector<int> &fasteners)
 {
     if (fasteners.empty())
         return JointNames::tr("no fastener");
-    return isOne(fasteners) ? JointNames::tr("fastener %1").arg(fasteners.front())
-                            : JointNames::tr("fasteners %1").arg(numbersText(fasteners));
+    return JointNames::tr("fastener(s) %1", "numbers", howMany(fasteners)).arg(numbersText(fasteners));
 }
 
 QString jointName(const Joint &joint)

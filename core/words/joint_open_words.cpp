@@ -39,15 +39,9 @@ struct About {
     }
 };
 
-QString counted(int count, const QString &one, const QString &many)
-{
-    return count == 1 ? one : many.arg(QLocale().toString(count));
-}
-
 OpenWords fastenersLoose(const About &about)
 {
-    return {counted(about.item.count, JointOpenWords::tr("1 fastener not tight"), JointOpenWords::tr("%1 fasteners not tight")),
-            about.name()};
+    return {JointOpenWords::tr("%n fastener(s) not tight", nullptr, about.item.count), about.name()};
 }
 
 OpenWords fastenerFound(const About &about)
@@ -95,14 +89,13 @@ OpenWords torqueUnproved(const About &about)
 
 OpenWords fittedUnsaid(const About &about)
 {
-    return {counted(about.item.count, JointOpenWords::tr("1 fastener not said to be new"),
-                    JointOpenWords::tr("%1 fasteners not said to be new")),
+    return {JointOpenWords::tr("%n fastener(s) not said to be new", nullptr, about.item.count),
             about.note(JointOpenWords::tr("used once only"))};
 }
 
 OpenWords reused(const About &about)
 {
-    return {counted(about.item.count, JointOpenWords::tr("1 fastener used again"), JointOpenWords::tr("%1 fasteners used again")),
+    return {JointOpenWords::tr("%n fastener(s) used again", nullptr, about.item.count),
             about.note(about.isSingleUse() ? JointOpenWords::tr("made to be used once: fit new, or accept")
                                            : JointOpenWords::tr("in place of what was amiss: fit new, or accept"))};
 }
@@ -178,7 +171,8 @@ QStringList jointResumeLines(const JobState &state)
         const int tight = tightOf(now);
         const auto all = static_cast<int>(now.fasteners.size());
         if (joint && now.begun && tight < all)
-            lines.append(JointOpenWords::tr("%1: %2 of %3 tight", "joint, counts").arg(jointName(*joint)).arg(tight).arg(all));
+            lines.append(JointOpenWords::tr("%1: %2 of %3 tight", "joint, counts")
+                             .arg(jointName(*joint), QString::number(tight), QString::number(all)));
     }
     return lines;
 }

@@ -179,11 +179,10 @@ QString sayFitted(const std::vector<int> &fasteners, const Joint &joint)
     if (joint.text.singleUse == SingleUse::No)
         return JointStateWords::tr("%1: found missing, broken or of the wrong length. Say whether what goes in is new").arg(which);
     const bool washers = joint.text.singleUse == SingleUse::CrushWasher;
-    if (fasteners.size() == 1)
-        return washers ? JointStateWords::tr("%1 has a crush washer, used once only. Say whether a new one is fitted").arg(which)
-                       : JointStateWords::tr("%1 is used once only. Say whether a new one is fitted").arg(which);
-    return washers ? JointStateWords::tr("%1 have crush washers, used once only. Say whether new ones are fitted").arg(which)
-                   : JointStateWords::tr("%1 are used once only. Say whether new ones are fitted").arg(which);
+    const auto count = static_cast<int>(fasteners.size());
+    return washers ? JointStateWords::tr("%1 have crush washers, used once only. Say whether new ones are fitted", "fasteners", count)
+                         .arg(which)
+                   : JointStateWords::tr("%1 are used once only. Say whether new ones are fitted", "fasteners", count).arg(which);
 }
 
 QString torqueOutside(const std::vector<int> &fasteners, const Joint &joint)

@@ -99,7 +99,7 @@ QString sinceRunText(std::int64_t minutes)
     if (hours == 0)
         return MeasuringWords::tr("%1 min after it ran").arg(minutes);
     if (hours >= hoursUntilDaysAreSaid)
-        return MeasuringWords::tr("%1 days after it ran").arg(hours / 24);
+        return MeasuringWords::tr("%n day(s) after it ran", nullptr, static_cast<int>(hours / 24));
     return rest == 0 ? MeasuringWords::tr("%1 h after it ran").arg(hours)
                      : MeasuringWords::tr("%1 h %2 min after it ran").arg(hours).arg(rest);
 }

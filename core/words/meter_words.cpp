@@ -45,7 +45,7 @@ QString metersText(std::int64_t count)
     case 2: return MeterWords::tr("two meters");
     case 3: return MeterWords::tr("three meters");
     case 4: return MeterWords::tr("four meters");
-    default: return MeterWords::tr("%1 meters").arg(count);
+    default: return MeterWords::tr("%n meter(s)", nullptr, static_cast<int>(count));
     }
 }
 

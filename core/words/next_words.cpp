@@ -97,7 +97,7 @@ QString fractionText(SimpleFraction fraction)
     const int whole = fraction.numerator / fraction.denominator;
     const int rest = fraction.numerator % fraction.denominator;
     if (rest == 0)
-        return whole == 1 ? NextWords::tr("1 turn") : NextWords::tr("%1 turns").arg(whole);
+        return NextWords::tr("%n turn(s)", nullptr, whole);
     const QString part = NextWords::tr("%1/%2", "fraction of a turn").arg(rest).arg(fraction.denominator);
     return whole == 0 ? part : NextWords::tr("%1 %2", "turns, fraction").arg(whole).arg(part);
 }

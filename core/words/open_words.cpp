@@ -17,11 +17,6 @@ class OpenItemWords {
     Q_DECLARE_TR_FUNCTIONS(OpenItemWords)
 };
 
-QString counted(int count, const QString &one, const QString &many)
-{
-    return count == 1 ? one : many.arg(QLocale().toString(count));
-}
-
 QString pointOf(const OpenItem &item, const JobState &state, bool atHead)
 {
     if (!item.point)
@@ -152,30 +147,24 @@ OpenWords openWords(const OpenItem &item, const JobState &state, Moment now)
     const int count = item.count;
     switch (item.kind) {
     case OpenItem::Kind::NutOpen: return nutOpen(item, state, now);
-    case OpenItem::Kind::PointsNotLeft:
-        return {counted(count, OpenItemWords::tr("1 point not left"), OpenItemWords::tr("%1 points not left")), valveSetTitle(state)};
+    case OpenItem::Kind::PointsNotLeft: return {OpenItemWords::tr("%n point(s) not left", nullptr, count), valveSetTitle(state)};
     case OpenItem::Kind::OutOfBand: return outOfBand(item, state);
     case OpenItem::Kind::TooClose:
         return {OpenItemWords::tr("%1 too close to call").arg(pointOf(item, state, true)), keptNote(item, state)};
     case OpenItem::Kind::StepUndone: return stepUndone(item, state);
     case OpenItem::Kind::SpecRevised:
-        return {
-            counted(count, OpenItemWords::tr("1 point judged by an older spec"), OpenItemWords::tr("%1 points judged by an older spec")),
-            OpenItemWords::tr("the spec has changed since")};
+        return {OpenItemWords::tr("%n point(s) judged by an older spec", nullptr, count), OpenItemWords::tr("the spec has changed since")};
     case OpenItem::Kind::SpecUnsure: return specUnsure(item, state);
     case OpenItem::Kind::ToleranceAssumed: return toleranceAssumed(item, state);
     case OpenItem::Kind::NoSpecYet:
-        return {counted(count, OpenItemWords::tr("1 point left with no spec yet"), OpenItemWords::tr("%1 points left with no spec yet")),
-                OpenItemWords::tr("nothing to judge by")};
+        return {OpenItemWords::tr("%n point(s) left with no spec yet", nullptr, count), OpenItemWords::tr("nothing to judge by")};
     case OpenItem::Kind::NotComparable:
-        return {counted(count, OpenItemWords::tr("1 point not comparable"), OpenItemWords::tr("%1 points not comparable")),
+        return {OpenItemWords::tr("%n point(s) not comparable", nullptr, count),
                 OpenItemWords::tr("hot against cold, or turns against a clearance")};
     case OpenItem::Kind::ByFeel:
-        return {counted(count, OpenItemWords::tr("1 point left by feel"), OpenItemWords::tr("%1 points left by feel")),
-                OpenItemWords::tr("done, unmeasured")};
+        return {OpenItemWords::tr("%n point(s) left by feel", nullptr, count), OpenItemWords::tr("done, unmeasured")};
     case OpenItem::Kind::OutOfPosition:
-        return {counted(count, OpenItemWords::tr("1 point set out of place"), OpenItemWords::tr("%1 points set out of place")),
-                OpenItemWords::tr("the crank did not allow it")};
+        return {OpenItemWords::tr("%n point(s) set out of place", nullptr, count), OpenItemWords::tr("the crank did not allow it")};
     case OpenItem::Kind::BleedingDown: return bleedingDown(item, now);
     case OpenItem::Kind::SetByTwo: return setByTwo(item, state);
     case OpenItem::Kind::LashBeforeBridge: return lashBeforeBridge(item, state);

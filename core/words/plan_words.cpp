@@ -24,7 +24,8 @@ QString namesOf(const EngineDesign &design, const std::vector<AdjusterRef> &poin
     const QString comma = PlanWords::tr(", ", "between names of points");
     if (names.size() <= mostNamed)
         return names.join(comma);
-    return PlanWords::tr("%1 and %2 more", "names of points").arg(names.first(mostNamed - 1).join(comma)).arg(names.size() - mostNamed + 1);
+    return PlanWords::tr("%1 and %2 more", "names of points")
+        .arg(names.first(mostNamed - 1).join(comma), QString::number(names.size() - mostNamed + 1));
 }
 
 std::vector<AdjusterRef> doubtfulPoints(const CrankPlan &plan)

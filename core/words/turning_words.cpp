@@ -43,7 +43,7 @@ bool isWhole(double turns)
 QString pinionTurns(double turns)
 {
     if (isWhole(turns))
-        return std::lround(turns) == 1 ? TurningWords::tr("1 turn") : TurningWords::tr("%1 turns").arg(std::lround(turns));
+        return TurningWords::tr("%n turn(s)", nullptr, static_cast<int>(std::lround(turns)));
     return TurningWords::tr("about %1 turns").arg(QLocale().toString(turns, 'f', 1));
 }
 

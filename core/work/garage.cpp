@@ -94,11 +94,11 @@ Result<std::string> checkedReason(std::string_view text)
     return reason;
 }
 
-Result<std::string> checkedName(std::string_view text, const char *field)
+Result<std::string> checkedName(std::string_view text, Noun noun)
 {
     std::string name = trimmedText(text);
     if (name.empty())
-        return fail(ErrorKind::NameMissing, field);
+        return fail(ErrorKind::NameMissing, noun);
     if (const Done fits = shortEnough({name}); !fits)
         return tl::unexpected(fits.error());
     return name;

@@ -48,6 +48,6 @@ Result<std::string> checkedNote(std::string_view text);
 /// The same of a reason, which may not be empty (ReasonMissing).
 Result<std::string> checkedReason(std::string_view text);
 /// The same of a name, which may be neither empty nor too long; `field` says what is missing.
-Result<std::string> checkedName(std::string_view text, const char *field);
+Result<std::string> checkedName(std::string_view text, Noun noun);
 
 } // namespace asleft

@@ -92,7 +92,7 @@ Result<ActSeq> JobBook::openNut(PointId point)
     if (const Done may = mayAct(); !may)
         return tl::unexpected(may.error());
     if (!m_state.frame->point(point))
-        return fail(ErrorKind::WrongJob, "point");
+        return fail(ErrorKind::WrongJob, Noun::Point);
     return logOnce(NutOpenFact{point}, m_state.point(point).stage == PointStage::NutOpen);
 }
 
@@ -101,7 +101,7 @@ Result<ActSeq> JobBook::keepAsLeft(PointId point, std::string_view reason)
     if (const Done may = mayAct(); !may)
         return tl::unexpected(may.error());
     if (!m_state.frame->point(point))
-        return fail(ErrorKind::WrongJob, "point");
+        return fail(ErrorKind::WrongJob, Noun::Point);
     const PointState &now = m_state.point(point);
     if (now.stage != PointStage::Left || !now.left || now.settled())
         return fail(ErrorKind::NothingToKeep, namesOf(*m_state.frame, {point}));
@@ -117,11 +117,11 @@ Result<ActSeq> JobBook::sendToCheckAgain(const std::vector<PointId> &points, Dis
         return tl::unexpected(may.error());
     const bool known = std::ranges::all_of(points, [&](PointId point) { return m_state.frame->point(point) != nullptr; });
     if (points.empty() || !known)
-        return fail(ErrorKind::WrongJob, "point");
+        return fail(ErrorKind::WrongJob, Noun::Point);
     std::vector<PointId> left;
     std::ranges::copy_if(points, std::back_inserter(left), [&](PointId point) { return m_state.point(point).stage == PointStage::Left; });
     if (left.empty())
-        return fail(ErrorKind::NotFound, "point that was left");
+        return fail(ErrorKind::NotFound, Noun::PointThatWasLeft);
     auto note = checkedNote(why);
     if (!note)
         return tl::unexpected(note.error());
@@ -139,7 +139,7 @@ Result<ActSeq> JobBook::markStepDone(StepId step)
         return tl::unexpected(may.error());
     const Step *line = m_state.frame->step(step);
     if (!line)
-        return fail(ErrorKind::WrongJob, "step");
+        return fail(ErrorKind::WrongJob, Noun::Step);
     if (line->kind == StepKind::Tighten && line->joint)
         return fail(ErrorKind::StepByFasteners, line->title);
     return logOnce(StepDoneFact{step}, m_state.stepsDone.contains(step));

@@ -82,7 +82,7 @@ Result<const Joint *> JobBook::jointToWork(JointId id)
     if (const Done fresh = catchUp(); !fresh)
         return tl::unexpected(fresh.error());
     if (!m_state.frame->jointNow(id))
-        return fail(ErrorKind::WrongJob, "joint");
+        return fail(ErrorKind::WrongJob, Noun::Joint);
     return &jointInHand(m_state, id);
 }
 

@@ -122,7 +122,7 @@ Result<std::vector<SheetEntry>> filledIn(const std::vector<SheetEntry> &lines, c
     std::set<PointId> points;
     for (const SheetEntry &line : lines) {
         if (!frame.point(line.point))
-            return fail(ErrorKind::WrongJob, "point");
+            return fail(ErrorKind::WrongJob, Noun::Point);
         if (!isFilledIn(line))
             continue;
         if (!points.insert(line.point).second)

@@ -22,7 +22,7 @@ Done ownJoints(Database &database, EngineId engine, const JobSheet &sheet)
     const bool own = std::ranges::all_of(sheet.lines, [&](const SheetLine &line) {
         return !line.joint || std::ranges::find(*known, *line.joint, &Joint::id) != known->end();
     });
-    return own ? Done{} : Done(fail(ErrorKind::NotFound, "joint"));
+    return own ? Done{} : Done(fail(ErrorKind::NotFound, Noun::Joint));
 }
 
 } // namespace
@@ -31,7 +31,7 @@ Result<JobId> openJob(Garage &garage, VehicleId vehicle, EngineId engine, const 
 {
     if (const Done may = writable(garage); !may)
         return tl::unexpected(may.error());
-    const auto wanted = checkedName(title, "job");
+    const auto wanted = checkedName(title, Noun::Job);
     if (!wanted)
         return tl::unexpected(wanted.error());
     auto opened = inTransaction(garage, [&](Transaction &transaction) -> Result<JobId> {
@@ -39,7 +39,7 @@ Result<JobId> openJob(Garage &garage, VehicleId vehicle, EngineId engine, const 
         if (!worked)
             return tl::unexpected(worked.error());
         if (worked->vehicle != vehicle)
-            return fail(ErrorKind::NotFound, "engine");
+            return fail(ErrorKind::NotFound, Noun::Engine);
         if (const Done own = ownJoints(transaction.database(), engine, sheet); !own)
             return tl::unexpected(own.error());
         return insertJob(transaction, {vehicle, engine, *wanted, garage.now(), sheet.lines});

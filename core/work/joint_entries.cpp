@@ -42,7 +42,7 @@ bool fits(TickHow how, const Pass &pass)
     return false;
 }
 
-Result<const Tool *> knownTool(const JobFrame &frame, const std::optional<ToolId> &id, const char *what)
+Result<const Tool *> knownTool(const JobFrame &frame, const std::optional<ToolId> &id, Noun what)
 {
     const Tool *tool = id ? frame.tool(*id) : nullptr;
     if (!tool)
@@ -52,7 +52,7 @@ Result<const Tool *> knownTool(const JobFrame &frame, const std::optional<ToolId
 
 /// A tool of the rack, where one is named, that `fits` what it is used for.
 template <class Fits>
-Done rightTool(const JobFrame &frame, const std::optional<ToolId> &id, const char *what, Fits fits)
+Done rightTool(const JobFrame &frame, const std::optional<ToolId> &id, Noun what, Fits fits)
 {
     if (!id)
         return {};
@@ -66,7 +66,7 @@ Result<std::optional<FitUsed>> fitOf(const TickEntry &entry, const JobFrame &fra
 {
     if (!entry.fit)
         return std::optional<FitUsed>{};
-    const Done right = rightTool(frame, entry.fit->adapter, "adapter", [&](const Tool &tool) {
+    const Done right = rightTool(frame, entry.fit->adapter, Noun::Adapter, [&](const Tool &tool) {
         return tool.kind == ToolKind::Adapter && tool.length && tool.length->value == entry.fit->fit.length;
     });
     if (!right)
@@ -123,7 +123,7 @@ Done settingAsShown(const std::optional<Typed<Torque>> &shown, const Typed<Torqu
 
 Done fillWrench(TicksFact &ticks, const TickEntry &entry, const Joint &joint, const JobFrame &frame, std::chrono::sys_days today)
 {
-    const auto tool = knownTool(frame, entry.tool, "torque wrench");
+    const auto tool = knownTool(frame, entry.tool, Noun::TorqueWrench);
     if (!tool)
         return tl::unexpected(tool.error());
     const auto fit = fitOf(entry, frame);
@@ -156,7 +156,7 @@ Done fillReason(TicksFact &ticks, const TickEntry &entry)
 Done fillGauge(TicksFact &ticks, const TickEntry &entry, const JobFrame &frame)
 {
     ticks.tool = entry.tool;
-    return rightTool(frame, entry.tool, "angle gauge", [](const Tool &tool) { return tool.kind == ToolKind::AngleGauge; });
+    return rightTool(frame, entry.tool, Noun::AngleGauge, [](const Tool &tool) { return tool.kind == ToolKind::AngleGauge; });
 }
 
 Done fill(TicksFact &ticks, const TickEntry &entry, const Joint &joint, const JobFrame &frame, std::chrono::sys_days today)
@@ -227,7 +227,7 @@ Result<LoosenedFact> loosenedFrom(const LoosenEntry &entry, const Joint &joint, 
         return loosened;
     if (!entry.torque)
         return fail(ErrorKind::EmptyText);
-    const Done right = rightTool(frame, entry.tool, "torque wrench", [](const Tool &tool) { return tool.torque.has_value(); });
+    const Done right = rightTool(frame, entry.tool, Noun::TorqueWrench, [](const Tool &tool) { return tool.torque.has_value(); });
     if (!right)
         return tl::unexpected(right.error());
     loosened.torque = entry.torque;

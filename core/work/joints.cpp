@@ -28,7 +28,7 @@ Result<Joint> checkedJoint(const JointText &text, EngineId engine, DecimalMark m
     auto joint = readJoint(text, mark);
     if (!joint)
         return joint;
-    auto name = checkedName(joint->text.name, "joint");
+    auto name = checkedName(joint->text.name, Noun::Joint);
     if (!name)
         return tl::unexpected(name.error());
     if (const Done fits = textsFit(joint->text); !fits)
@@ -81,7 +81,7 @@ Result<bool> storeRevision(Transaction &transaction, const Joint &wanted)
     const auto present = newestOf(*revisions);
     const auto before = std::ranges::find(present, wanted.id, &Joint::id);
     if (before == present.end())
-        return fail(ErrorKind::NotFound, "joint");
+        return fail(ErrorKind::NotFound, Noun::Joint);
     if (saysTheSame(*before, wanted))
         return false;
     const Done allowed =
@@ -123,7 +123,7 @@ Result<bool> appendLines(Transaction &transaction, JobId id, const Joint &joint)
     if (!open)
         return tl::unexpected(open.error());
     if (open->engine != joint.engine)
-        return fail(ErrorKind::WrongJob, "joint");
+        return fail(ErrorKind::WrongJob, Noun::Joint);
     bool added = false;
     for (const StepKind kind : {StepKind::Loosen, StepKind::Tighten}) {
         if (hasLine(*open, kind, joint.id))

@@ -65,7 +65,7 @@ Result<ReadingEntry> asTheSpecAsks(ReadingEntry entry, const JobState &state, co
     // Loose or tight without a spec is still worth writing down; a spec leaf without a spec is not.
     const bool said = entry.value || entry.turned;
     if (entry.specLeaf && !said)
-        return fail(ErrorKind::NotFound, "lash spec");
+        return fail(ErrorKind::NotFound, Noun::LashSpec);
     return entry;
 }
 
@@ -124,7 +124,7 @@ ReadingFact factFrom(const ReadingEntry &entry, const JobState &state, const Ses
 Result<ReadingFact> readingFrom(const ReadingEntry &entry, const JobState &state, const Session &session)
 {
     if (!state.frame->point(entry.point))
-        return fail(ErrorKind::WrongJob, "point");
+        return fail(ErrorKind::WrongJob, Noun::Point);
     const auto whole = asTheSpecAsks(entry, state, toolOf(state, session));
     if (!whole)
         return tl::unexpected(whole.error());
@@ -157,7 +157,7 @@ Result<ActSeq> JobBook::leaveAllHere()
         all.readings.push_back(std::move(*reading));
     }
     if (all.readings.empty())
-        return fail(ErrorKind::NotFound, "point to set here");
+        return fail(ErrorKind::NotFound, Noun::PointToSetHere);
     return log(std::move(all));
 }
 

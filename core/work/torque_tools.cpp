@@ -78,7 +78,7 @@ Result<bool> storeCalibration(Transaction &transaction, ToolId id, std::optional
         return tl::unexpected(rack.error());
     const auto tool = std::ranges::find(*rack, id, &Tool::id);
     if (tool == rack->end())
-        return fail(ErrorKind::NotFound, "torque wrench");
+        return fail(ErrorKind::NotFound, Noun::TorqueWrench);
     if (!tool->torque)
         return fail(ErrorKind::ToolNotForTorque, tool->name);
     if (tool->torque->calibrationDue == due)
@@ -90,19 +90,19 @@ Result<std::optional<Typed<Length>>> adapterLength(const FittingText &text, Deci
 {
     auto length = cardLength(text.length, text.unit, mark);
     if (length && !*length)
-        return fail(ErrorKind::NameMissing, "length");
+        return fail(ErrorKind::NameMissing, Noun::Length);
     if (length && (*length)->value > longestAdapterLength)
         return fail(ErrorKind::AdapterOutOfRange);
     return length;
 }
 
-const char *fieldOf(ToolKind kind)
+Noun nounOf(ToolKind kind)
 {
     switch (kind) {
-    case ToolKind::AngleGauge: return "angle gauge";
-    case ToolKind::Adapter: return "adapter";
-    case ToolKind::Socket: return "socket";
-    default: return "tool";
+    case ToolKind::AngleGauge: return Noun::AngleGauge;
+    case ToolKind::Adapter: return Noun::Adapter;
+    case ToolKind::Socket: return Noun::Socket;
+    default: return Noun::Tool;
     }
 }
 
@@ -113,7 +113,7 @@ Result<ToolId> addTorqueWrench(Garage &garage, const TorqueWrenchText &text, Dec
     Q_ASSERT(text.kind == ToolKind::TorqueSet || text.kind == ToolKind::TorqueRead);
     if (const Done may = writable(garage); !may)
         return tl::unexpected(may.error());
-    auto name = checkedName(text.name, "torque wrench");
+    auto name = checkedName(text.name, Noun::TorqueWrench);
     if (!name)
         return tl::unexpected(name.error());
     TorqueTool wrench{.read = text.kind == ToolKind::TorqueRead, .least = {}, .most = {}};
@@ -142,7 +142,7 @@ Result<ToolId> addFitting(Garage &garage, const FittingText &text, DecimalMark m
     Q_ASSERT(text.kind == ToolKind::AngleGauge || text.kind == ToolKind::Adapter || text.kind == ToolKind::Socket);
     if (const Done may = writable(garage); !may)
         return tl::unexpected(may.error());
-    auto name = checkedName(text.name, fieldOf(text.kind));
+    auto name = checkedName(text.name, nounOf(text.kind));
     if (!name)
         return tl::unexpected(name.error());
     Tool tool{.id = ToolId(0), .name = std::move(*name), .leavesText = {}, .leaves = {}, .kind = text.kind};

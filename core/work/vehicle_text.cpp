@@ -29,7 +29,7 @@ Result<ScrewText> checkedScrew(const ScrewText &text, DecimalMark mark)
 
 Result<CheckedVehicle> checkVehicle(const VehicleText &text)
 {
-    auto name = checkedName(text.name, "vehicle");
+    auto name = checkedName(text.name, Noun::Vehicle);
     if (!name)
         return tl::unexpected(name.error());
     CheckedVehicle checked{std::move(*name), trimmedText(text.mark), trimmedText(text.number), {}, text.meterReplaced};

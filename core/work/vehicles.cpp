@@ -33,7 +33,7 @@ Done changeEngine(Transaction &transaction, const Vehicle &place, EngineId engin
     if (!now)
         return tl::unexpected(now.error());
     if (now->vehicle != place.id)
-        return fail(ErrorKind::NotFound, "engine");
+        return fail(ErrorKind::NotFound, Noun::Engine);
     if (!sameCylinders(now->design, checked.design)) {
         const auto worked = isWorkedOn(transaction.database(), engineId);
         if (!worked)

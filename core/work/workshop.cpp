@@ -40,7 +40,7 @@ Result<PersonId> addPerson(Garage &garage, std::string_view initials, std::strin
 {
     if (const Done may = writable(garage); !may)
         return tl::unexpected(may.error());
-    const auto checked = checkedName(initials, "initials");
+    const auto checked = checkedName(initials, Noun::Initials);
     if (!checked)
         return tl::unexpected(checked.error());
     const auto known = people(garage);
@@ -63,7 +63,7 @@ Result<ToolId> addFeelerSet(Garage &garage, std::string_view name, std::string_v
 {
     if (const Done may = writable(garage); !may)
         return tl::unexpected(may.error());
-    auto checked = checkedName(name, "feeler set");
+    auto checked = checkedName(name, Noun::FeelerSet);
     if (!checked)
         return tl::unexpected(checked.error());
     auto read = parseLeaves(leaves, fieldUnit, mark);
@@ -82,7 +82,7 @@ Result<ToolId> addGauge(Garage &garage, const GaugeText &text, DecimalMark mark)
     Q_ASSERT(text.kind != ToolKind::FeelerSet);
     if (const Done may = writable(garage); !may)
         return tl::unexpected(may.error());
-    auto checked = checkedName(text.name, "gauge");
+    auto checked = checkedName(text.name, Noun::Gauge);
     if (!checked)
         return tl::unexpected(checked.error());
     auto error = cardLength(text.permissibleError, text.unit, mark);

@@ -2,6 +2,7 @@
 #include "app_test.h"
 
 #include <draw/fonts.h>
+#include <words/translation.h>
 
 #include <QApplication>
 #include <QFileInfo>
@@ -40,7 +41,8 @@ int main(int count, char **words)
 {
     using namespace asleft;
     qputenv("QT_QPA_PLATFORM", "offscreen");
-    const QApplication application(count, words);
+    QApplication application(count, words);
+    installTranslation(application);
     // What is remembered from one start to the next is kept apart from whoever runs the tests.
     const QTemporaryDir settings;
     QSettings::setDefaultFormat(QSettings::IniFormat);

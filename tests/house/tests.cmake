@@ -10,6 +10,9 @@ endfunction()
 
 asleft_house_test(rules ${BASH} ${house}/rules.sh ${PROJECT_SOURCE_DIR})
 asleft_house_test(rules_can_fail ${BASH} ${house}/rules_can_fail.sh)
+find_program(PERL perl REQUIRED)
+asleft_house_test(sentences ${PERL} ${house}/sentences.pl ${PROJECT_SOURCE_DIR})
+asleft_house_test(sentences_can_fail ${BASH} ${house}/sentences_can_fail.sh)
 asleft_house_test(scripts_parse ${BASH} ${house}/scripts_parse.sh ${PROJECT_SOURCE_DIR})
 asleft_house_test(format ${BASH} ${PROJECT_SOURCE_DIR}/scripts/format --check)
 

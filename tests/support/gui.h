@@ -1,5 +1,7 @@
 #pragma once
 
+#include <words/translation.h>
+
 #include <QGuiApplication>
 #include <QLocale>
 
@@ -17,6 +19,7 @@ public:
         qputenv("QT_QPA_PLATFORM", "offscreen");
         QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
         m_application = std::make_unique<QGuiApplication>(m_count, m_arguments);
+        installTranslation(*m_application);
     }
     void TearDown() override { m_application.reset(); }
 

@@ -224,7 +224,7 @@ Pattern manyPlaces(int count)
 INSTANTIATE_TEST_SUITE_P(
     NameThreadAndClass, RefusedJoint,
     testing::Values(
-        Refusal{"no name", [](JointText &text) { text.name = " \t"; }, {ErrorKind::NameMissing, {"joint"}}},
+        Refusal{"no name", [](JointText &text) { text.name = " \t"; }, {ErrorKind::NameMissing, {}, Noun::Joint}},
         Refusal{"thread", [](JointText &text) { text.thread = "eight"; }, {ErrorKind::ThreadUnread, {"eight"}}},
         Refusal{"no such pitch", [](JointText &text) { text.thread = "M8x3"; }, {ErrorKind::ThreadUnknown, {"M8x3", "M8, M8x1, M8x0.75"}}},
         Refusal{

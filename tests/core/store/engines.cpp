@@ -196,14 +196,14 @@ TEST_F(Engines, CallsAPointThatIsMissingDamaged)
 {
     const EngineId id = addEngine(addVehicle("Lorry"), bridgedDesign());
     EXPECT_EQ(Raw(path).run("DELETE FROM setting_point WHERE cylinder = 2 AND adjuster = 'decompressor'"), SQLITE_OK);
-    EXPECT_EQ(engine(*garage, id).error(), (Error{ErrorKind::Damaged, {path, "engine " + std::to_string(id.key())}}));
+    EXPECT_EQ(engine(*garage, id).error(), (Error{ErrorKind::Damaged, {path, std::to_string(id.key())}, Noun::Engine}));
 }
 
 TEST_F(Engines, CallsAnUnreadableEngineDamaged)
 {
     const EngineId id = addEngine(addVehicle("Lorry"), inLineFour());
     Raw(path).run("UPDATE engine SET firing_order = '1-1-1-1'");
-    EXPECT_EQ(engine(*garage, id).error(), (Error{ErrorKind::Damaged, {path, "engine " + std::to_string(id.key())}}));
+    EXPECT_EQ(engine(*garage, id).error(), (Error{ErrorKind::Damaged, {path, std::to_string(id.key())}, Noun::Engine}));
 }
 
 } // namespace engines_tests

@@ -124,7 +124,7 @@ TEST_F(JointActs, AreDamagedWithoutTheFastenersTheySpeakOf)
         const auto read = jobActs(*garage, sample->job, sample->engine);
         ASSERT_FALSE(read) << "fact " << count;
         EXPECT_EQ(read.error().kind, ErrorKind::Damaged) << "fact " << count;
-        EXPECT_TRUE(read.error().arguments.back().starts_with("act ")) << "fact " << count;
+        EXPECT_EQ(read.error().noun, Noun::Act) << "fact " << count;
         garage.reset();
         writeBytes(path, sound);
         ++count;

@@ -184,7 +184,7 @@ TEST_F(Joints, ThatAreNotThereHaveNoNextRevision)
     Joint joint = readJoint(leastText("Sensor")).value();
     joint.id = JointId(77);
     auto transaction = Transaction::begin(*garage);
-    EXPECT_EQ(insertJointRevision(*transaction, joint).error(), (Error{ErrorKind::NotFound, {"joint"}}));
+    EXPECT_EQ(insertJointRevision(*transaction, joint).error(), (Error{ErrorKind::NotFound, {}, Noun::Joint}));
     EXPECT_FALSE(transaction->commit());
 }
 

@@ -66,7 +66,7 @@ protected:
         const auto read = jobActs(**opened, sample->job, sample->engine);
         ASSERT_FALSE(read) << change;
         EXPECT_EQ(read.error().kind, ErrorKind::Damaged) << change;
-        EXPECT_TRUE(read.error().arguments.back().starts_with("act ")) << change;
+        EXPECT_EQ(read.error().noun, Noun::Act) << change;
     }
 };
 

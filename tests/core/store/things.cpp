@@ -39,13 +39,13 @@ TEST_F(Things, KeepsOneStandAmongTheVehicles)
 
 TEST_F(Things, SaysWhatIsNotThere)
 {
-    EXPECT_EQ(vehicle(*garage, VehicleId(9)).error(), (Error{ErrorKind::NotFound, {"vehicle"}}));
-    EXPECT_EQ(engine(*garage, EngineId(9)).error(), (Error{ErrorKind::NotFound, {"engine"}}));
-    EXPECT_EQ(job(*garage, JobId(9)).error(), (Error{ErrorKind::NotFound, {"job"}}));
+    EXPECT_EQ(vehicle(*garage, VehicleId(9)).error(), (Error{ErrorKind::NotFound, {}, Noun::Vehicle}));
+    EXPECT_EQ(engine(*garage, EngineId(9)).error(), (Error{ErrorKind::NotFound, {}, Noun::Engine}));
+    EXPECT_EQ(job(*garage, JobId(9)).error(), (Error{ErrorKind::NotFound, {}, Noun::Job}));
     {
         auto transaction = Transaction::begin(*garage);
-        EXPECT_EQ(updateVehicle(*transaction, {VehicleId(9), "x", ""}).error(), (Error{ErrorKind::NotFound, {"vehicle"}}));
-        EXPECT_EQ(transaction->commit().error(), (Error{ErrorKind::NotFound, {"vehicle"}}));
+        EXPECT_EQ(updateVehicle(*transaction, {VehicleId(9), "x", ""}).error(), (Error{ErrorKind::NotFound, {}, Noun::Vehicle}));
+        EXPECT_EQ(transaction->commit().error(), (Error{ErrorKind::NotFound, {}, Noun::Vehicle}));
     }
     EXPECT_TRUE(vehicles(*garage).value().empty());
     EXPECT_EQ(latestMeter(*garage, VehicleId(9)).value(), std::nullopt);
@@ -188,7 +188,7 @@ TEST_F(Things, KeepsHowTheShopDecides)
     EXPECT_EQ(Raw(path).run("INSERT INTO shop_rule (one, decision) VALUES (2, 'simple')"), SQLITE_CONSTRAINT_CHECK);
     EXPECT_EQ(Raw(path).run("UPDATE shop_rule SET decision = 'by_coin'"), SQLITE_CONSTRAINT_CHECK);
     EXPECT_EQ(Raw(path).run("DELETE FROM shop_rule"), SQLITE_OK);
-    EXPECT_EQ(decisionRule(*garage).error(), (Error{ErrorKind::NotFound, {"decision rule"}}));
+    EXPECT_EQ(decisionRule(*garage).error(), (Error{ErrorKind::NotFound, {}, Noun::DecisionRule}));
     auto transaction = Transaction::begin(*garage);
     EXPECT_EQ(updateDecisionRule(*transaction, DecisionRule::Simple).error().kind, ErrorKind::NotFound);
 }

@@ -65,6 +65,36 @@ TEST(Sentence, AMissingArgumentIsNotFatal)
     EXPECT_TRUE(isClean(sentence({ErrorKind::GarageNewer, {}})));
 }
 
+TEST(Sentence, EveryNounHasAWordOfItsOwn)
+{
+    QStringList seen;
+    for (int noun = 0; noun <= static_cast<int>(Noun::FilePage); ++noun) {
+        const QString words = sentence({ErrorKind::WrongJob, {}, static_cast<Noun>(noun)});
+        EXPECT_FALSE(words.startsWith(u' ')) << noun;
+        EXPECT_FALSE(seen.contains(words)) << text(words);
+        seen.append(words);
+    }
+    EXPECT_EQ(text(sentence({ErrorKind::CamArcTooLong, {"720"}, Noun::SecondExhaustArc})),
+              "By these events the second exhaust arc lasts 720°. Nothing was changed; check the events with the manual.");
+    EXPECT_EQ(text(sentence({ErrorKind::Damaged, {"a.asleft", "3", "2"}, Noun::Joint})),
+              "“a.asleft” is damaged: joint 3 revision 2. It was left as it is; open the latest backup.");
+    EXPECT_EQ(text(sentence({ErrorKind::Damaged, {"a.asleft", "12"}, Noun::Act})),
+              "“a.asleft” is damaged: act 12. It was left as it is; open the latest backup.");
+    EXPECT_TRUE(sentence({ErrorKind::Damaged, {"a.asleft", "malformed"}}).contains(QStringLiteral("damaged: malformed. ")));
+}
+
+TEST(Sentence, NumbersStandWithTheirPlurals)
+{
+    EXPECT_TRUE(sentence({ErrorKind::ValveOrderLength, {"1", "4"}})
+                    .startsWith(QStringLiteral("The valve order has 1 letter, the bank has 4 valves.")));
+    EXPECT_TRUE(sentence({ErrorKind::ValveOrderLength, {"2", "1"}})
+                    .startsWith(QStringLiteral("The valve order has 2 letters, the bank has 1 valve.")));
+    EXPECT_TRUE(sentence({ErrorKind::GapsCount, {"1", "4"}}).startsWith(QStringLiteral("There is 1 firing gap where 4 are wanted.")));
+    EXPECT_TRUE(sentence({ErrorKind::GapsCount, {"2", "1"}}).startsWith(QStringLiteral("There are 2 firing gaps where 1 is wanted.")));
+    EXPECT_TRUE(sentence({ErrorKind::RowsUneven, {"11", "2"}}).startsWith(QStringLiteral("11 cylinders do not stand evenly in 2 rows.")));
+    EXPECT_TRUE(sentence({ErrorKind::RowsUneven, {"1", "2"}}).startsWith(QStringLiteral("1 cylinder does not stand evenly in 2 rows.")));
+}
+
 TEST(Sentence, AThreadWithNoOthersOfItsSizeIsOfferedNone)
 {
     EXPECT_EQ(text(sentence({ErrorKind::ThreadUnknown, {"M7.3", ""}})), "There is no thread “M7.3”. Nothing was stored; measure it again.");

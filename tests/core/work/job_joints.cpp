@@ -279,7 +279,7 @@ TEST_F(JobJoints, AnotherEnginesJointIsNotWorkedOn)
 {
     const NewVehicle other = need(addVehicle(*garage, tractorText()));
     const JointId theirs = need(addJoint(*garage, other.engine, plainText()));
-    EXPECT_EQ(book->beginJoint(theirs).error(), (Error{ErrorKind::WrongJob, {"joint"}}));
+    EXPECT_EQ(book->beginJoint(theirs).error(), (Error{ErrorKind::WrongJob, {}, Noun::Joint}));
     EXPECT_EQ(refusal(book->untick(theirs, 1)), ErrorKind::WrongJob);
     EXPECT_EQ(refusal(book->sayFitted(theirs, {1}, Fitted::New)), ErrorKind::WrongJob);
     EXPECT_EQ(refusal(book->acceptJoint(theirs, AcceptedWhat::ByFeel, {1}, "why")), ErrorKind::WrongJob);

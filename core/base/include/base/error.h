@@ -1,5 +1,6 @@
 #pragma once
 
+#include <optional>
 #include <string>
 #include <utility>
 #include <vector>
@@ -42,7 +43,7 @@ enum class ErrorKind {
     ValveOrderLength,    ///< letters typed, valves in the bank
     ValveOrderLetter,    ///< the letter
     ValveOrderCount,     ///< intakes typed, exhausts typed, of each expected
-    CamArcTooLong,       ///< "intake", "exhaust", "second exhaust" or "injector", degrees open
+    CamArcTooLong,       ///< noun: whose arc; degrees open
     ValvesACylinder,     ///< the text: valves of a cylinder that cannot be read, or that no engine has
     BridgeWithoutPair,   ///< -: bridged, but neither side has an even number of valves
     RowsUneven,          ///< cylinders, banks: they do not divide
@@ -57,15 +58,15 @@ enum class ErrorKind {
     TablePointTwice,     ///< the point
     LeavesUnread,        ///< the part
     // things of the shop
-    NameMissing,     ///< which field
+    NameMissing,     ///< noun: what has no name
     PitchOutOfRange, ///< the text
     MeterUnread,     ///< the part
     MeterRunsBack,   ///< what was read, what was read last: a slip, or another meter
     BleedDownUnread, ///< the text
     VehicleTaken,    ///< the vehicle: another engine is in it
-    NotFound,        ///< what was looked for
+    NotFound,        ///< noun: what was looked for
     // acts
-    WrongJob,          ///< what does not belong to the job
+    WrongJob,          ///< noun: what does not belong to the job
     NothingToUndo,     ///< -
     RestedOn,          ///< what later act rests on it
     NutStillOpen,      ///< the points whose lock nut is open
@@ -131,15 +132,52 @@ enum class ErrorKind {
     NoRoom,         ///< path
     GarageMoved,    ///< path: renamed or replaced while open
     DiskFault,      ///< path, what the system said
-    Damaged,        ///< path, where
+    Damaged,        ///< path, what the database said; or noun, path, number and perhaps revision of what cannot be read
     UpgradeFailed,  ///< path, step, what was said
     Database,       ///< what the database said
 };
 
-/// One failure: a kind and its arguments, without a sentence.
+/// What an error speaks of by its name, which every language has a word of its own for.
+enum class Noun {
+    // things of the shop
+    Vehicle,
+    Engine,
+    Job,
+    Step,
+    Joint,
+    LashSpec,
+    DecisionRule,
+    Initials,
+    Length,
+    // setting points
+    Point,
+    PointThatWasLeft,
+    PointToSetHere,
+    // tools
+    FeelerSet,
+    Gauge,
+    TorqueWrench,
+    AngleGauge,
+    Adapter,
+    Socket,
+    Tool,
+    // arcs of a cam
+    IntakeArc,
+    ExhaustArc,
+    SecondExhaustArc,
+    InjectorArc,
+    // what stands in a garage file, with its numbers
+    Act,
+    Spec,
+    Calibration,
+    FilePage,
+};
+
+/// One failure: a kind, its arguments, and where it has one its noun, without a sentence.
 struct Error {
     ErrorKind kind;
     std::vector<std::string> arguments;
+    std::optional<Noun> noun = std::nullopt;
 
     bool operator==(const Error &) const = default;
 };

@@ -19,4 +19,10 @@ tl::unexpected<Error> fail(ErrorKind kind, Arguments &&...arguments)
     return tl::unexpected<Error>(Error{kind, {std::string(std::forward<Arguments>(arguments))...}});
 }
 
+template <class... Arguments>
+tl::unexpected<Error> fail(ErrorKind kind, Noun noun, Arguments &&...arguments)
+{
+    return tl::unexpected<Error>(Error{kind, {std::string(std::forward<Arguments>(arguments))...}, noun});
+}
+
 } // namespace asleft
