@@ -102,8 +102,13 @@ const char *fieldOf(ToolKind kind)
     case ToolKind::AngleGauge: return "angle gauge";
     case ToolKind::Adapter: return "adapter";
     case ToolKind::Socket: return "socket";
-    default: return "tool";
+    case ToolKind::FeelerSet:
+    case ToolKind::DialGauge:
+    case ToolKind::Micrometer:
+    case ToolKind::TorqueSet:
+    case ToolKind::TorqueRead: break;
     }
+    return "tool";
 }
 
 } // namespace
