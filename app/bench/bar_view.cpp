@@ -74,7 +74,7 @@ QString nowAt(const JobBook &book, PointId point)
 {
     const JobState &state = book.state();
     const NextAct act = pointAct(state, point);
-    if (act.kind == NextAct::Kind::NothingOpen)
+    if (std::holds_alternative<next::NothingOpen>(act))
         return BarWords::tr("%1: %2").arg(pointName(*state.frame, point), lookWords(lookOf(state, point, false)));
     return nextActSentence(act, state, book.tool());
 }

@@ -41,11 +41,10 @@ void BenchPage::goOn()
 {
     keepPlan();
     const JobState &state = m_book->state();
-    const NextAct next = nextAct(state);
-    if (next.step)
-        viewStep(*next.step);
-    else if (next.point)
+    if (std::holds_alternative<next::LockNut>(nextAct(state)))
         showHead();
+    else if (const Step *step = firstUndone(state))
+        viewStep(step->id);
     else if (!state.frame->job.steps.empty())
         viewStep(m_viewed.value_or(state.frame->job.steps.back().id));
 }

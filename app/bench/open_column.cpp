@@ -15,43 +15,31 @@ namespace asleft {
 
 namespace {
 
+// A joint may have an item for each of its fasteners, or for a tool; none has a number above 999.
+constexpr std::int64_t mostOfAJoint = 1000;
+
+/// What tells an item from the others of its kind.
+std::int64_t numberOf(const OpenItem &item)
+{
+    return std::visit(Overloaded{
+                          [](const open::OfPoint &one) { return one.point.key(); },
+                          [](const open::OfPoints &) { return std::int64_t(0); },
+                          [](const open::OfSpec &one) { return one.spec.key(); },
+                          [](const open::StepUndone &one) { return one.step.key(); },
+                          [](const open::BleedingDown &) { return std::int64_t(0); },
+                          [](const open::OfJoint &one) { return one.joint.key() * mostOfAJoint; },
+                          [](const open::OfFastener &one) { return one.joint.key() * mostOfAJoint + one.fastener; },
+                          [](const open::CalibrationOverdue &one) {
+                              return one.joint.key() * mostOfAJoint + (one.tool ? one.tool->key() % mostOfAJoint : 0);
+                          },
+                      },
+                      item);
+}
+
 /// The same item keeps its id from one state to the next, so that its row stays where it is.
 qint64 idOf(const OpenItem &item)
 {
-    // A joint may have an item for each of its fasteners, or for a tool; none has a number above 999.
-    constexpr qint64 mostOfAJoint = 1000;
-    const qint64 ofJoint = item.fastener ? *item.fastener : item.tool ? item.tool->key() % mostOfAJoint : 0;
-    if (item.joint)
-        return (item.joint->key() * mostOfAJoint + ofJoint) * 100 + qint64(item.kind);
-    const qint64 subject = item.point ? item.point->key() : item.step ? item.step->key() : item.spec ? item.spec->key() : 0;
-    return subject * 100 + qint64(item.kind);
-}
-
-/// Whether an item that counts points counts this one.
-bool counts(OpenItem::Kind kind, const PointState &point)
-{
-    if (kind == OpenItem::Kind::PointsNotLeft)
-        return point.stage != PointStage::Left;
-    if (point.stage != PointStage::Left || !point.left)
-        return false;
-    switch (kind) {
-    case OpenItem::Kind::ByFeel: return point.left->verdict == Verdict::ByFeel;
-    case OpenItem::Kind::NoSpecYet: return point.left->verdict == Verdict::NoSpec;
-    case OpenItem::Kind::NotComparable: return point.left->verdict == Verdict::NotComparable;
-    case OpenItem::Kind::OutOfPosition: return point.left->reading.outOfPosition;
-    default: return false;
-    }
-}
-
-/// The point an item leads to: its own, else the first of those it counts.
-std::optional<PointId> pointBehind(const OpenItem &item, const JobState &state)
-{
-    if (item.point)
-        return item.point;
-    for (const SettingPoint &point : state.frame->engine.points)
-        if (counts(item.kind, state.point(point.id)))
-            return point.id;
-    return std::nullopt;
+    return numberOf(item) * 100 + qint64(item.index());
 }
 
 /// As high as its rows: the three parts scroll together, not each for itself.
@@ -114,7 +102,7 @@ bool OpenColumn::eventFilter(QObject *watched, QEvent *event)
 void OpenColumn::present(const JobState &state)
 {
     const StillOpen open = stillOpen(state, m_context.garage().now());
-    m_items.clear();
+    m_subjects.clear();
     presentPart(m_parts.at(std::size_t(Gate::TurningTheCrank)), open.turning, state);
     presentPart(m_parts.at(std::size_t(Gate::FirstStart)), open.firstStart, state);
     presentPart(m_parts.at(std::size_t(Gate::HandOver)), open.handOver, state);
@@ -126,7 +114,7 @@ void OpenColumn::presentPart(Part &part, const std::vector<OpenItem> &items, con
     for (const OpenItem &item : items) {
         const OpenWords words = openWords(item, state, m_context.garage().now());
         rows.append({.id = idOf(item), .title = words.title, .note = words.note, .right = {}});
-        m_items.insert(idOf(item), {pointBehind(item, state), item.step, item.joint, item.fastener});
+        m_subjects.insert(idOf(item), subjectOf(item));
     }
     part.rows->setRows(rows);
     part.list->setCurrentId(std::nullopt);
@@ -137,15 +125,17 @@ void OpenColumn::presentPart(Part &part, const std::vector<OpenItem> &items, con
 void OpenColumn::choose(const Part &part, qint64 id)
 {
     part.list->setCurrentId(std::nullopt);
-    const auto item = m_items.constFind(id);
-    if (item == m_items.constEnd())
+    const auto subject = m_subjects.value(id);
+    if (!subject)
         return;
-    if (item->point)
-        Q_EMIT pointWanted(*item->point);
-    else if (item->joint)
-        Q_EMIT jointWanted(*item->joint, item->fastener);
-    else if (item->step)
-        Q_EMIT stepWanted(*item->step);
+    std::visit(Overloaded{
+                   [this](PointId point) { Q_EMIT pointWanted(point); },
+                   [this](const FastenerSubject &of) {
+                       Q_EMIT jointWanted(of.joint, of.fasteners.empty() ? std::nullopt : std::optional(of.fasteners.front()));
+                   },
+                   [this](StepId step) { Q_EMIT stepWanted(step); }, [](OneOf<EngineId, VehicleId> auto) {}, // no item is about these
+               },
+               *subject);
 }
 
 } // namespace asleft

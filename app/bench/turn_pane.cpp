@@ -135,8 +135,8 @@ void TurnPane::showPositions()
 std::size_t TurnPane::nextPosition() const
 {
     const NextAct next = nextValveAct(m_book.state());
-    if (next.kind == NextAct::Kind::TurnCrank)
-        return *next.position;
+    if (const auto *turn = std::get_if<next::TurnCrank>(&next))
+        return turn->position;
     const auto here = planPositionHere(m_book.state());
     return here ? (*here + 1) % m_plan.positions.size() : 0;
 }

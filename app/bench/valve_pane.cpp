@@ -28,7 +28,7 @@ ValvePane::ValvePane(AppContext &context, JobBook &book, QWidget *parent)
     build();
     wire();
     shortcuts();
-    m_inHand = nextValveAct(m_book.state()).point;
+    m_inHand = pointOf(nextValveAct(m_book.state()));
     refresh();
 }
 
@@ -139,14 +139,14 @@ void ValvePane::showBar()
     if (m_inHand)
         view = barViewOf(m_book, *m_inHand, phaseOf(*m_inHand), m_unit);
     else
-        view.now = next.kind == NextAct::Kind::NothingOpen ? tr("Every point is set. Enter goes on to the next line.")
-                                                           : nextActSentence(next, state, m_book.tool());
+        view.now = std::holds_alternative<next::NothingOpen>(next) ? tr("Every point is set. Enter goes on to the next line.")
+                                                                   : nextActSentence(next, state, m_book.tool());
     if (!m_inHand && m_unit)
         view.unit = *m_unit;
     view.canCheckAgain = std::ranges::any_of(state.points, [](const auto &each) { return each.second.stage == PointStage::Left; });
     view.readOnly = readOnly();
     m_bar->present(view);
-    turnKey()->setStrong(next.kind == NextAct::Kind::TurnCrank && !m_inHand);
+    turnKey()->setStrong(std::holds_alternative<next::TurnCrank>(next) && !m_inHand);
 }
 
 void ValvePane::hearOthers()
@@ -191,7 +191,7 @@ void ValvePane::focusValue()
 
 void ValvePane::goToNext()
 {
-    m_inHand = nextValveAct(m_book.state()).point;
+    m_inHand = pointOf(nextValveAct(m_book.state()));
     m_phase.reset();
     m_asked.reset();
     m_news.clear();
@@ -211,14 +211,15 @@ void ValvePane::redo()
 void ValvePane::moveOn()
 {
     const NextAct next = nextValveAct(m_book.state());
-    if (next.kind == NextAct::Kind::NothingOpen)
+    const auto point = pointOf(next);
+    if (std::holds_alternative<next::NothingOpen>(next))
         Q_EMIT finished();
-    else if (next.point && next.point != m_inHand)
+    else if (point && point != m_inHand)
         // Enter on nothing logs nothing; it goes to the point that is next.
-        takeInHand(*next.point);
-    else if (next.kind == NextAct::Kind::TurnCrank && !readOnly())
+        takeInHand(*point);
+    else if (std::holds_alternative<next::TurnCrank>(next) && !readOnly())
         Q_EMIT turnWanted();
-    else if (next.kind == NextAct::Kind::ConfirmCrank && !readOnly())
+    else if (std::holds_alternative<next::ConfirmCrank>(next) && !readOnly())
         Q_EMIT crankWanted();
 }
 
@@ -360,7 +361,7 @@ void ValvePane::after(const Result<ActSeq> &logged)
     m_news.clear();
     const JobState &state = m_book.state();
     const auto act = std::ranges::find(state.acts, *logged, &Act::seq);
-    m_inHand = act == state.acts.end() ? nextValveAct(state).point : inHandAfter(*act);
+    m_inHand = act == state.acts.end() ? pointOf(nextValveAct(state)) : inHandAfter(*act);
     refresh();
     tellDone(*logged);
     focusValue();
@@ -381,7 +382,7 @@ std::optional<PointId> ValvePane::inHandAfter(const Act &act) const
         if (!points.empty())
             return points.front();
     }
-    return nextValveAct(state).point;
+    return pointOf(nextValveAct(state));
 }
 
 } // namespace asleft

@@ -39,11 +39,15 @@ KindWords wordsOf(ToolKind kind)
         return {FittingForm::tr("New adapter"), FittingForm::tr("Name of the adapter"),
                 FittingForm::tr("Give the adapter a name, such as crow-foot 13."), FittingForm::tr("Save the adapter"),
                 FittingForm::tr("Fits")};
-    default:
-        return {FittingForm::tr("New socket, key or spanner"), FittingForm::tr("Name of the socket or key"),
-                FittingForm::tr("Give it a name, such as deep socket 13."), FittingForm::tr("Save the socket or key"),
-                FittingForm::tr("Size")};
+    case ToolKind::FeelerSet:
+    case ToolKind::DialGauge:
+    case ToolKind::Micrometer:
+    case ToolKind::TorqueSet:
+    case ToolKind::TorqueRead: // each has a form of its own
+    case ToolKind::Socket: break;
     }
+    return {FittingForm::tr("New socket, key or spanner"), FittingForm::tr("Name of the socket or key"),
+            FittingForm::tr("Give it a name, such as deep socket 13."), FittingForm::tr("Save the socket or key"), FittingForm::tr("Size")};
 }
 
 } // namespace
@@ -79,8 +83,14 @@ QList<ValueField *> FittingForm::fields() const
     switch (m_kind) {
     case ToolKind::AngleGauge: return {m_name};
     case ToolKind::Adapter: return {m_name, m_size, m_length};
-    default: return {m_name, m_size};
+    case ToolKind::FeelerSet:
+    case ToolKind::DialGauge:
+    case ToolKind::Micrometer:
+    case ToolKind::TorqueSet:
+    case ToolKind::TorqueRead: // each has a form of its own
+    case ToolKind::Socket: break;
     }
+    return {m_name, m_size};
 }
 
 void FittingForm::wire()

@@ -321,8 +321,27 @@ QString refusalSentence(VehicleField field, const Error &error)
     case Field::ExhaustAgainTo:
     case Field::InjectorFrom:
     case Field::InjectorTo: return VehicleReader::tr("Type both ends, or leave both empty.");
-    default: return VehicleReader::tr("Type degrees, or say that the cam events are not known.");
+    case Field::Name:
+    case Field::Mark:
+    case Field::Number:
+    case Field::Meter:
+    case Field::EngineName:
+    case Field::Gaps:
+    case Field::Numbering:
+    case Field::Barring:
+    case Field::Valves:
+    case Field::ValveOrder:
+    case Field::Pitch:
+    case Field::Ratio:
+    case Field::BleedDown:
+    case Field::IntakeOpens:
+    case Field::IntakeCloses:
+    case Field::ExhaustOpens:
+    case Field::ExhaustCloses:
+    case Field::CheckLift:
+    case Field::Ramp: break; // an empty one is refused of the cam events alone
     }
+    return VehicleReader::tr("Type degrees, or say that the cam events are not known.");
 }
 
 } // namespace asleft

@@ -122,9 +122,8 @@ StepLook stepLookOf(const JobState &state, const Step &step)
         return StepLook::Done;
     if (stepBegun(state, step))
         return StepLook::Begun;
-    const auto &steps = state.frame->job.steps;
-    const auto first = std::find_if(steps.begin(), steps.end(), [&state](const Step &other) { return !stepDone(state, other); });
-    return first != steps.end() && first->id == step.id ? StepLook::InHand : StepLook::ToDo;
+    const Step *first = firstUndone(state);
+    return first && first->id == step.id ? StepLook::InHand : StepLook::ToDo;
 }
 
 QString stepWords(StepLook look)

@@ -14,8 +14,16 @@ TextSize strongOf(TextSize size)
     switch (size) {
     case TextSize::Small: return TextSize::SmallStrong;
     case TextSize::Fine: return TextSize::FineStrong;
-    default: return size;
+    case TextSize::Title:
+    case TextSize::Now:
+    case TextSize::Body:
+    case TextSize::BodyStrong:
+    case TextSize::SmallStrong:
+    case TextSize::FineStrong:
+    case TextSize::Number:
+    case TextSize::Value: break;
     }
+    return size;
 }
 
 } // namespace

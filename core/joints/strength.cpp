@@ -64,8 +64,13 @@ std::optional<double> propertyClassStress(StrengthClass strength, Length diamete
     case C9_8: return large ? std::nullopt : std::optional<double>(650);
     case C10_9: return 830;
     case C12_9: return 970;
-    default: return std::nullopt;
+    case Sae2:
+    case Sae5:
+    case Sae8:
+    case A2_70:
+    case A4_70: break;
     }
+    return std::nullopt;
 }
 
 /// SAE J429 in kpsi (Shigley, Table 8-9).
@@ -75,8 +80,19 @@ std::optional<double> gradeStress(StrengthClass strength, Length diameter)
     case Sae2: return diameter <= inches64(48) ? 55 : 33;
     case Sae5: return diameter <= inches64(64) ? 85 : 74;
     case Sae8: return 120;
-    default: return std::nullopt;
+    case C4_6:
+    case C4_8:
+    case C5_6:
+    case C5_8:
+    case C6_8:
+    case C8_8:
+    case C9_8:
+    case C10_9:
+    case C12_9:
+    case A2_70:
+    case A4_70: break;
     }
+    return std::nullopt;
 }
 
 /// Blanks and dashes between two digits are one '-', those beside a letter do not count; at the ends a dash stays, to be refused.
@@ -151,8 +167,17 @@ std::optional<double> proofStressMegapascals(StrengthClass strength, const Threa
         const auto kpsi = inJ429(thread) ? gradeStress(strength, thread.diameter) : std::nullopt;
         return kpsi ? std::optional(*kpsi * megapascalsPerKpsi) : std::nullopt;
     }
-    default: return inIso898(thread) ? propertyClassStress(strength, thread.diameter) : std::nullopt;
+    case C4_6:
+    case C4_8:
+    case C5_6:
+    case C5_8:
+    case C6_8:
+    case C8_8:
+    case C9_8:
+    case C10_9:
+    case C12_9: return inIso898(thread) ? propertyClassStress(strength, thread.diameter) : std::nullopt;
     }
+    return std::nullopt;
 }
 
 std::optional<double> proofLoadNewtons(StrengthClass strength, const Thread &thread)

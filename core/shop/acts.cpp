@@ -6,13 +6,6 @@ namespace asleft {
 
 namespace {
 
-template <class... Visitors>
-struct Overloaded : Visitors... {
-    using Visitors::operator()...;
-};
-template <class... Visitors>
-Overloaded(Visitors...) -> Overloaded<Visitors...>;
-
 template <class F>
 const F *factIn(const Act &act)
 {
@@ -95,39 +88,38 @@ bool shareFastener(const Act &later, const Act &earlier)
 
 std::vector<PointId> pointsOf(const Fact &fact)
 {
+    using Points = std::vector<PointId>;
     return std::visit(Overloaded{
-                          [](const ReadingFact &reading) { return std::vector{reading.point}; },
+                          [](const ReadingFact &reading) { return Points{reading.point}; },
                           [](const AllLeftFact &all) {
-                              std::vector<PointId> points;
+                              Points points;
                               for (const ReadingFact &reading : all.readings)
                                   points.push_back(reading.point);
                               return points;
                           },
-                          [](const NutOpenFact &open) { return std::vector{open.point}; },
-                          [](const KeepFact &keep) { return std::vector{keep.point}; },
+                          [](const NutOpenFact &open) { return Points{open.point}; },
+                          [](const KeepFact &keep) { return Points{keep.point}; },
                           [](const CheckAgainFact &again) { return again.points; },
-                          [](const auto &) { return std::vector<PointId>{}; },
+                          [](const JointFact auto &) { return Points{}; },
+                          [](const OtherFact auto &) { return Points{}; },
                       },
                       fact);
 }
 
 std::optional<JointId> jointOf(const Fact &fact)
 {
-    using Id = std::optional<JointId>;
+    using Joint = std::optional<JointId>;
     return std::visit(Overloaded{
-                          [](const LoosenedFact &loosened) { return Id(loosened.joint); },
-                          [](const TicksFact &ticks) { return Id(ticks.joint); },
-                          [](const UntickedFact &unticked) { return Id(unticked.joint); },
-                          [](const JointBegunFact &begun) { return Id(begun.joint); },
-                          [](const FittedFact &fitted) { return Id(fitted.joint); },
-                          [](const AcceptedFact &accepted) { return Id(accepted.joint); },
-                          [](const auto &) { return Id(); },
+                          [](const JointFact auto &work) { return Joint(work.joint); },
+                          [](const PointFact auto &) { return Joint(); },
+                          [](const OtherFact auto &) { return Joint(); },
                       },
                       fact);
 }
 
 std::vector<int> fastenersOf(const Fact &fact)
 {
+    using Numbers = std::vector<int>;
     return std::visit(
         Overloaded{
             [](const LoosenedFact &loosened) { return loosened.fasteners; },
@@ -135,9 +127,11 @@ std::vector<int> fastenersOf(const Fact &fact)
             [](const UntickedFact &unticked) {
                 return numbersOf<TickSlot>(unticked.places, [](const TickSlot &place) { return place.fastener; });
             },
+            [](const JointBegunFact &) { return Numbers{}; },
             [](const FittedFact &fitted) { return fitted.fasteners; },
             [](const AcceptedFact &accepted) { return accepted.fasteners; },
-            [](const auto &) { return std::vector<int>{}; },
+            [](const PointFact auto &) { return Numbers{}; },
+            [](const OtherFact auto &) { return Numbers{}; },
         },
         fact);
 }

@@ -158,10 +158,9 @@ public:
         }
     }
 
-    template <class Other>
-    void operator()(const Other &)
-    {
-    }
+    // Of no joint: none of its acts.
+    void operator()(const PointFact auto &) {}
+    void operator()(const OtherFact auto &) {}
 
     [[nodiscard]] JointState result() const
     {

@@ -8,7 +8,6 @@ namespace asleft {
 
 namespace {
 
-using Kind = OpenItem::Kind;
 using Items = std::vector<OpenItem>;
 
 /// A joint, the revision it is worked by, and how far it has come.
@@ -40,27 +39,21 @@ std::optional<Gate> gateOf(const JobState &state, const Worked &worked)
     return gate;
 }
 
-template <class Holds>
-void addCount(const Worked &worked, Kind kind, Holds holds, Items &items)
+template <class Item, class Holds>
+void addCount(const Worked &worked, Holds holds, Items &items)
 {
     const auto count = std::ranges::count_if(worked.state.fasteners, [&](const auto &fastener) { return holds(fastener.second); });
     if (count > 0)
-        items.push_back({.kind = kind, .count = static_cast<int>(count), .joint = worked.id});
+        items.push_back(Item{worked.id, static_cast<int>(count)});
 }
 
-template <class Holds>
-void addEach(const Worked &worked, Kind kind, Holds holds, Items &items)
+template <class Item, class Holds>
+void addEach(const Worked &worked, Holds holds, Items &items)
 {
     for (const auto &[number, fastener] : worked.state.fasteners) {
         if (holds(fastener))
-            items.push_back({.kind = kind, .joint = worked.id, .fastener = number});
+            items.push_back(Item{worked.id, number});
     }
-}
-
-void addFound(const Worked &worked, Items &items)
-{
-    addEach(
-        worked, Kind::FastenerFound, [](const FastenerState &fastener) { return fastener.amiss; }, items);
 }
 
 void addTorques(const Worked &worked, Items &items)
@@ -69,8 +62,8 @@ void addTorques(const Worked &worked, Items &items)
     const auto unproved = [](const FastenerState &fastener) { return fastener.verdict() == Verdict::TooClose; };
     const auto isOutside = [&](const FastenerState &fastener) { return stands(fastener) && !unproved(fastener); };
     const auto isUnproved = [&](const FastenerState &fastener) { return stands(fastener) && unproved(fastener); };
-    addEach(worked, Kind::TorqueOutside, isOutside, items);
-    addEach(worked, Kind::TorqueUnproved, isUnproved, items);
+    addEach<open::TorqueOutside>(worked, isOutside, items);
+    addEach<open::TorqueUnproved>(worked, isUnproved, items);
 }
 
 template <class Holds>
@@ -94,9 +87,9 @@ void addUnsure(const Worked &worked, Items &items)
 {
     const bool ticked = anyTick(worked, [](const TickMade &) { return true; });
     if (ticked && worked.joint.text.source.certainty != Certainty::ReadInManual)
-        items.push_back({.kind = Kind::JointUnsure, .joint = worked.id});
+        items.push_back(open::JointUnsure{worked.id});
     if (anyTick(worked, [&](const TickMade &made) { return judgedByAssumed(worked.joint, made); }))
-        items.push_back({.kind = Kind::JointAssumed, .joint = worked.id});
+        items.push_back(open::JointAssumed{worked.id});
 }
 
 void addOverdue(const Worked &worked, Items &items)
@@ -109,7 +102,7 @@ void addOverdue(const Worked &worked, Items &items)
         }
     }
     for (const auto &tool : overdue)
-        items.push_back({.kind = Kind::CalibrationOverdue, .joint = worked.id, .tool = tool});
+        items.push_back(open::CalibrationOverdue{worked.id, tool});
 }
 
 } // namespace
@@ -127,24 +120,25 @@ void addLooseFasteners(const JobState &state, Gate gate, std::vector<OpenItem> &
     eachJoint(state, [&](const Worked &worked) {
         const auto isLoose = [](const FastenerState &fastener) { return fastener.stage != FastenerStage::Tight; };
         if (gateOf(state, worked) == gate)
-            addCount(worked, Kind::FastenersLoose, isLoose, items);
+            addCount<open::FastenersLoose>(worked, isLoose, items);
     });
 }
 
 void addJointsBeforeStart(const JobState &state, std::vector<OpenItem> &items)
 {
     eachJoint(state, [&](const Worked &worked) {
-        addFound(worked, items);
+        const auto isAmiss = [](const FastenerState &fastener) { return fastener.amiss; };
+        addEach<open::FastenerFound>(worked, isAmiss, items);
         addTorques(worked, items);
         if (worked.state.progress.unsettled && !worked.state.unsettledAccepted)
-            items.push_back({.kind = Kind::Unsettled, .joint = worked.id});
+            items.push_back(open::Unsettled{worked.id});
         const auto isUnsaid = [](const FastenerState &fastener) { return !fastener.fitted; };
         if (worked.isSingleUse() && gateOf(state, worked))
-            addCount(worked, Kind::FittedUnsaid, isUnsaid, items);
+            addCount<open::FittedUnsaid>(worked, isUnsaid, items);
         const auto isReused = [](const FastenerState &fastener) { return fastener.reused(); };
-        addCount(worked, Kind::Reused, isReused, items);
+        addCount<open::Reused>(worked, isReused, items);
         if (worked.state.begun && !asksTheSame(worked.joint, *state.frame->jointNow(worked.id)))
-            items.push_back({.kind = Kind::JointRevised, .joint = worked.id});
+            items.push_back(open::JointRevised{worked.id});
     });
 }
 
@@ -152,7 +146,7 @@ void addJointsAtHandOver(const JobState &state, std::vector<OpenItem> &items)
 {
     eachJoint(state, [&](const Worked &worked) {
         const auto isByFeel = [](const FastenerState &fastener) { return fastener.byFeel() && !fastener.feelAccepted; };
-        addEach(worked, Kind::FastenerByFeel, isByFeel, items);
+        addEach<open::FastenerByFeel>(worked, isByFeel, items);
         addUnsure(worked, items);
         addOverdue(worked, items);
     });

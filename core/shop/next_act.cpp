@@ -8,6 +8,12 @@ namespace asleft {
 
 namespace {
 
+/// One left outside its band goes first, then those to feel.
+int urgency(const NextAct &act)
+{
+    return std::holds_alternative<next::SetOrKeep>(act) ? 0 : std::holds_alternative<next::FeelPoint>(act) ? 1 : 2;
+}
+
 /// Of the unsettled points for which `allowed` holds: one left outside its band, else the first to feel, else the first to set.
 template <class Allowed>
 std::optional<NextAct> firstWanted(const JobState &state, Allowed allowed)
@@ -17,10 +23,7 @@ std::optional<NextAct> firstWanted(const JobState &state, Allowed allowed)
         if (state.point(point.id).settled() || !allowed(point))
             continue;
         const NextAct act = pointAct(state, point.id);
-        const auto rank = [](NextAct::Kind kind) {
-            return kind == NextAct::Kind::SetOrKeep ? 0 : kind == NextAct::Kind::FeelPoint ? 1 : 2;
-        };
-        if (!best || rank(act.kind) < rank(best->kind))
+        if (!best || urgency(act) < urgency(*best))
             best = act;
     }
     return best;
@@ -73,26 +76,53 @@ const SettingPoint *bridgeBefore(const JobState &state, const SettingPoint &lash
     return bridge && !state.point(bridge->id).settled() ? bridge : nullptr;
 }
 
+/// The point whose screw is turned by an act.
+std::optional<PointId> setBy(const NextAct &act)
+{
+    using Point = std::optional<PointId>;
+    return std::visit(Overloaded{
+                          []<OneOf<next::LockNut, next::SetPoint, next::SetOrKeep> Sets>(const Sets &sets) { return Point(sets.point); },
+                          []<OneOf<next::NothingOpen, next::ConfirmCrank, next::FeelPoint, next::TurnCrank, next::DoStep, next::LoosenJoint,
+                                   next::TightenNext, next::SettleJoint>
+                                 Other>(const Other &) { return Point(); },
+                      },
+                      act);
+}
+
 NextAct bridgeFirst(const JobState &state, const NextAct &act)
 {
-    const bool sets = act.kind == NextAct::Kind::LockNut || act.kind == NextAct::Kind::SetPoint || act.kind == NextAct::Kind::SetOrKeep;
-    const SettingPoint *point = sets ? state.frame->point(*act.point) : nullptr;
+    const auto id = setBy(act);
+    const SettingPoint *point = id ? state.frame->point(*id) : nullptr;
     const SettingPoint *bridge = point ? bridgeBefore(state, *point) : nullptr;
     return bridge ? pointAct(state, bridge->id) : act;
 }
 
-/// \pre the step is not done
-NextAct jointStepAct(const JobState &state, const Step &step, const JointState &joint)
+/// \pre the joint is not settled
+NextAct tightenAct(const JobState &state, const next::OfJoint &where, const JointState &joint)
 {
-    NextAct act{.kind = NextAct::Kind::LoosenJoint, .step = step.id, .joint = step.joint};
-    if (step.kind == StepKind::Loosen)
-        return act;
-    const auto wants = jointWants(jointInHand(state, *step.joint), joint).kind;
-    const bool wantsAWord = joint.progress.finished() || wants == JointWants::Kind::SayFitted;
-    act.kind = wantsAWord ? NextAct::Kind::SettleJoint : NextAct::Kind::TightenNext;
-    if (!wantsAWord)
-        act.tick = joint.progress.next;
-    return act;
+    const bool saysFirst = jointWants(jointInHand(state, where.joint), joint).kind == JointWants::Kind::SayFitted;
+    if (saysFirst || !joint.progress.next)
+        return next::SettleJoint{where};
+    return next::TightenNext{where, *joint.progress.next};
+}
+
+/// \pre the step is not done
+NextAct stepAct(const JobState &state, const Step &step)
+{
+    const JointState *joint = jointOfStep(state, step);
+    switch (step.kind) {
+    case StepKind::Note: break;
+    case StepKind::ValveSet: return nextValveAct(state);
+    case StepKind::Loosen:
+        if (joint)
+            return next::LoosenJoint{step.id, *step.joint};
+        break;
+    case StepKind::Tighten:
+        if (joint)
+            return tightenAct(state, {step.id, *step.joint}, *joint);
+        break;
+    }
+    return next::DoStep{step.id};
 }
 
 bool foundInFull(const JointState &joint)
@@ -135,13 +165,13 @@ NextAct pointAct(const JobState &state, PointId id)
     if (point.settled())
         return {};
     switch (point.stage) {
-    case PointStage::NutOpen: return {.kind = NextAct::Kind::LockNut, .point = id};
-    case PointStage::Untouched: return {.kind = NextAct::Kind::FeelPoint, .point = id};
-    case PointStage::Left: return {.kind = NextAct::Kind::SetOrKeep, .point = id};
+    case PointStage::NutOpen: return next::LockNut{id};
+    case PointStage::Untouched: return next::FeelPoint{id};
+    case PointStage::Left: return next::SetOrKeep{id};
     case PointStage::Found:
     case PointStage::CheckAgain: break;
     }
-    return {.kind = NextAct::Kind::SetPoint, .point = id};
+    return next::SetPoint{id};
 }
 
 bool canBeLeftHere(const JobState &state, const SettingPoint &point)
@@ -156,47 +186,58 @@ bool canBeLeftHere(const JobState &state, const SettingPoint &point)
 NextAct nextValveAct(const JobState &state)
 {
     if (const auto open = openNuts(state); !open.empty())
-        return bridgeFirst(state, {.kind = NextAct::Kind::LockNut, .point = open.front()});
+        return bridgeFirst(state, next::LockNut{open.front()});
     const auto anywhere = firstWanted(state, [](const SettingPoint &) { return true; });
     if (!anywhere)
         return {};
     if (!state.crank || !state.crank->crank)
-        return {.kind = NextAct::Kind::ConfirmCrank};
+        return next::ConfirmCrank{};
     if (const auto atHand = firstWanted(state, [&](const SettingPoint &point) { return here(state, point.id) == Here::InPlan; }))
         return bridgeFirst(state, *atHand);
     if (const auto position = nearestAhead(state))
-        return {.kind = NextAct::Kind::TurnCrank, .position = position};
+        return next::TurnCrank{*position};
     return bridgeFirst(state, *anywhere);
 }
 
 bool stepDone(const JobState &state, const Step &step)
 {
-    if (step.kind == StepKind::ValveSet)
-        return std::ranges::all_of(state.points, [](const auto &point) { return point.second.settled(); });
     const JointState *joint = jointOfStep(state, step);
-    if (joint && step.kind == StepKind::Tighten)
-        return joint->settled(jointInHand(state, *step.joint));
-    return state.stepsDone.contains(step.id) || (joint && foundInFull(*joint));
+    const bool byAct = state.stepsDone.contains(step.id);
+    switch (step.kind) {
+    case StepKind::Note: return byAct;
+    case StepKind::ValveSet: return std::ranges::all_of(state.points, [](const auto &point) { return point.second.settled(); });
+    case StepKind::Loosen: return byAct || (joint && foundInFull(*joint));
+    case StepKind::Tighten: return joint ? joint->settled(jointInHand(state, *step.joint)) : byAct;
+    }
+    return byAct;
+}
+
+const Step *firstUndone(const JobState &state)
+{
+    const auto &steps = state.frame->job.steps;
+    const auto found = std::ranges::find_if(steps, [&](const Step &step) { return !stepDone(state, step); });
+    return found == steps.end() ? nullptr : &*found;
 }
 
 NextAct nextAct(const JobState &state)
 {
     const NextAct valves = nextValveAct(state);
-    if (valves.kind == NextAct::Kind::LockNut)
+    if (std::holds_alternative<next::LockNut>(valves))
         return valves;
-    for (const Step &step : state.frame->job.steps) {
-        if (stepDone(state, step))
-            continue;
-        if (step.kind == StepKind::ValveSet) {
-            NextAct act = valves;
-            act.step = step.id;
-            return act;
-        }
-        if (const JointState *joint = jointOfStep(state, step))
-            return jointStepAct(state, step, *joint);
-        return {.kind = NextAct::Kind::DoStep, .step = step.id};
-    }
-    return {};
+    const Step *step = firstUndone(state);
+    return step ? stepAct(state, *step) : NextAct();
+}
+
+std::optional<PointId> pointOf(const NextAct &act)
+{
+    using Point = std::optional<PointId>;
+    return std::visit(
+        Overloaded{
+            [](const next::OfPoint &at) { return Point(at.point); },
+            [](const next::OfJoint &) { return Point(); },
+            []<OneOf<next::NothingOpen, next::ConfirmCrank, next::TurnCrank, next::DoStep> Other>(const Other &) { return Point(); },
+        },
+        act);
 }
 
 Phase phaseNow(const PointState &point)

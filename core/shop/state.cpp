@@ -69,11 +69,11 @@ public:
 
     void operator()(const FindingFact &found) { m_state.findings.push_back({m_act.seq, m_act.what.at, m_act.what.who, found}); }
 
-    /// Says nothing, or speaks of a joint, which is folded as a whole.
-    template <class Other>
-    void operator()(const Other &)
-    {
-    }
+    // These change nothing: what was withdrawn is not folded at all.
+    void operator()(const CautionsFact &) {}
+    void operator()(const WithdrawFact &) {}
+    /// A joint is folded as a whole.
+    void operator()(const JointFact auto &) {}
 
 private:
     PointState *ofThisJob(PointId id)

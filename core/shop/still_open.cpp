@@ -9,21 +9,6 @@ namespace asleft {
 
 namespace {
 
-using Kind = OpenItem::Kind;
-
-OpenItem counted(Kind kind, int count)
-{
-    return {.kind = kind, .count = count};
-}
-
-OpenItem ofPoint(Kind kind, PointId point, const PointState &state)
-{
-    OpenItem item{.kind = kind, .point = point, .kept = state.kept.has_value()};
-    if (state.left)
-        item.since = state.left->at;
-    return item;
-}
-
 bool olderRevision(const JobFrame &frame, const std::optional<Judged> &judged)
 {
     if (!judged || !judged->reading.judgedBy)
@@ -35,13 +20,13 @@ bool olderRevision(const JobFrame &frame, const std::optional<Judged> &judged)
 void addNuts(const JobState &state, std::vector<OpenItem> &items)
 {
     for (const PointId point : openNuts(state))
-        items.push_back({.kind = Kind::NutOpen, .point = point, .since = state.point(point).nutOpenSince});
+        items.push_back(open::NutOpen{point, *state.point(point).nutOpenSince});
 }
 
 void addBleedDown(const JobState &state, Moment now, std::vector<OpenItem> &items)
 {
     if (const auto until = bleedDownUntil(state); until && *until > now)
-        items.push_back({.kind = Kind::BleedingDown, .until = until});
+        items.push_back(open::BleedingDown{*until});
 }
 
 /// Whether setting a point presses on a tappet, which then holds its valve off the computer until it has bled down.
@@ -66,7 +51,7 @@ void addSteps(const JobState &state, Gate gate, std::vector<OpenItem> &items)
 {
     for (const Step &step : state.frame->job.steps) {
         if (isListed(state, step) && step.before == gate && !stepDone(state, step))
-            items.push_back({.kind = Kind::StepUndone, .step = step.id});
+            items.push_back(open::StepUndone{step.id});
     }
 }
 
@@ -81,19 +66,23 @@ void addOutside(const JobState &state, std::vector<OpenItem> &items)
         const PointState &now = state.point(point.id);
         if (now.stage != PointStage::Left || !now.left)
             continue;
-        if (now.left->verdict == Verdict::Low || now.left->verdict == Verdict::High)
-            items.push_back(ofPoint(Kind::OutOfBand, point.id, now));
-        else if (now.left->verdict == Verdict::TooClose)
-            items.push_back(ofPoint(Kind::TooClose, point.id, now));
+        switch (now.left->verdict) {
+        case Verdict::Low:
+        case Verdict::High: items.push_back(open::OutOfBand{point.id, now.left->verdict, now.kept}); break;
+        case Verdict::TooClose: items.push_back(open::TooClose{point.id, now.kept}); break;
+        case Verdict::Inside:
+        case Verdict::ByFeel:
+        case Verdict::NotComparable:
+        case Verdict::NoSpec: break;
+        }
     }
 }
 
 void addByTwo(const JobState &state, std::vector<OpenItem> &items)
 {
     for (const SettingPoint &point : state.frame->engine.points) {
-        const PointState &now = state.point(point.id);
-        if (now.leftByTwo)
-            items.push_back(ofPoint(Kind::SetByTwo, point.id, now));
+        if (state.point(point.id).leftByTwo)
+            items.push_back(open::SetByTwo{point.id});
     }
 }
 
@@ -101,18 +90,23 @@ void addBeforeBridge(const JobState &state, std::vector<OpenItem> &items)
 {
     for (const SettingPoint &point : state.frame->engine.points) {
         const SettingPoint *bridge = bridgeOf(*state.frame, point);
-        const PointState &now = state.point(point.id);
-        if (bridge && now.stage == PointStage::Left && state.point(bridge->id).stage != PointStage::Left)
-            items.push_back(ofPoint(Kind::LashBeforeBridge, point.id, now));
+        const auto stageOf = [&](PointId id) { return state.point(id).stage; };
+        if (bridge && stageOf(point.id) == PointStage::Left && stageOf(bridge->id) != PointStage::Left)
+            items.push_back(open::LashBeforeBridge{point.id});
     }
 }
 
-template <class Holds>
-void addCount(const JobState &state, Kind kind, Holds holds, std::vector<OpenItem> &items)
+/// Those of the engine's points for which it holds, as one item.
+template <class Item, class Holds>
+void addPoints(const JobState &state, Holds holds, std::vector<OpenItem> &items)
 {
-    const auto count = std::ranges::count_if(state.points, [&](const auto &point) { return holds(point.second); });
-    if (count > 0)
-        items.push_back(counted(kind, static_cast<int>(count)));
+    std::vector<PointId> points;
+    for (const SettingPoint &point : state.frame->engine.points) {
+        if (holds(state.point(point.id)))
+            points.push_back(point.id);
+    }
+    if (!points.empty())
+        items.push_back(Item{std::move(points)});
 }
 
 /// A point to check again keeps its last reading, but is no longer said to be left by it.
@@ -147,9 +141,9 @@ void addUnsureSpecs(const JobState &state, std::vector<OpenItem> &items)
             assumed = assumed || toleranceAssumed(spec, point.left->reading);
         }
         if (judges && spec.source.certainty != Certainty::ReadInManual)
-            items.push_back({.kind = Kind::SpecUnsure, .spec = spec.id});
+            items.push_back(open::SpecUnsure{spec.id});
         if (assumed)
-            items.push_back({.kind = Kind::ToleranceAssumed, .spec = spec.id});
+            items.push_back(open::ToleranceAssumed{spec.id});
     }
 }
 
@@ -171,38 +165,53 @@ std::optional<Moment> bleedDownUntil(const JobState &state)
     return Moment{last->utcMilliseconds + std::chrono::milliseconds(*engine.bleedDown).count()};
 }
 
+std::optional<Subject> subjectOf(const OpenItem &item)
+{
+    using Answer = std::optional<Subject>;
+    return std::visit(Overloaded{
+                          [](const open::OfPoint &one) { return Answer(one.point); },
+                          [](const open::OfPoints &several) { return Answer(several.points.front()); },
+                          [](const open::StepUndone &undone) { return Answer(undone.step); },
+                          [](const open::OfJoint &whole) { return Answer(FastenerSubject{whole.joint}); },
+                          [](const open::OfFastener &one) {
+                              return Answer(FastenerSubject{one.joint, {one.fastener}});
+                          },
+                          [](const open::OfSpec &) { return Answer(); },
+                          [](const open::BleedingDown &) { return Answer(); },
+                      },
+                      item);
+}
+
 StillOpen stillOpen(const JobState &state, Moment now)
 {
-    StillOpen open;
-    addNuts(state, open.turning);
-    addBleedDown(state, now, open.turning);
-    addLooseFasteners(state, Gate::TurningTheCrank, open.turning);
-    addSteps(state, Gate::TurningTheCrank, open.turning);
+    StillOpen all;
+    addNuts(state, all.turning);
+    addBleedDown(state, now, all.turning);
+    addLooseFasteners(state, Gate::TurningTheCrank, all.turning);
+    addSteps(state, Gate::TurningTheCrank, all.turning);
 
-    addOutside(state, open.firstStart);
-    addByTwo(state, open.firstStart);
-    addBeforeBridge(state, open.firstStart);
+    addOutside(state, all.firstStart);
+    addByTwo(state, all.firstStart);
+    addBeforeBridge(state, all.firstStart);
+    const auto notLeft = [](const PointState &point) { return point.stage != PointStage::Left; };
     if (hasValveSet(state))
-        addCount(
-            state, Kind::PointsNotLeft, [](const PointState &point) { return point.stage != PointStage::Left; }, open.firstStart);
-    addCount(
-        state, Kind::SpecRevised,
-        [&](const PointState &point) { return olderRevision(*state.frame, point.left ? point.left : point.found); }, open.firstStart);
-    addLooseFasteners(state, Gate::FirstStart, open.firstStart);
-    addJointsBeforeStart(state, open.firstStart);
-    addSteps(state, Gate::FirstStart, open.firstStart);
+        addPoints<open::PointsNotLeft>(state, notLeft, all.firstStart);
+    const auto revised = [&](const PointState &point) { return olderRevision(*state.frame, point.left ? point.left : point.found); };
+    addPoints<open::SpecRevised>(state, revised, all.firstStart);
+    addLooseFasteners(state, Gate::FirstStart, all.firstStart);
+    addJointsBeforeStart(state, all.firstStart);
+    addSteps(state, Gate::FirstStart, all.firstStart);
 
-    addCount(state, Kind::NoSpecYet, leftWith(Verdict::NoSpec), open.handOver);
-    addCount(state, Kind::NotComparable, leftWith(Verdict::NotComparable), open.handOver);
-    addCount(state, Kind::ByFeel, leftWith(Verdict::ByFeel), open.handOver);
-    addCount(
-        state, Kind::OutOfPosition, [](const PointState &point) { return isLeft(point) && point.left->reading.outOfPosition; },
-        open.handOver);
-    addUnsureSpecs(state, open.handOver);
-    addLooseFasteners(state, Gate::HandOver, open.handOver);
-    addJointsAtHandOver(state, open.handOver);
-    addSteps(state, Gate::HandOver, open.handOver);
-    return open;
+    addPoints<open::NoSpecYet>(state, leftWith(Verdict::NoSpec), all.handOver);
+    addPoints<open::NotComparable>(state, leftWith(Verdict::NotComparable), all.handOver);
+    addPoints<open::ByFeel>(state, leftWith(Verdict::ByFeel), all.handOver);
+    const auto outOfPosition = [](const PointState &point) { return isLeft(point) && point.left->reading.outOfPosition; };
+    addPoints<open::OutOfPosition>(state, outOfPosition, all.handOver);
+    addUnsureSpecs(state, all.handOver);
+    addLooseFasteners(state, Gate::HandOver, all.handOver);
+    addJointsAtHandOver(state, all.handOver);
+    addSteps(state, Gate::HandOver, all.handOver);
+    return all;
 }
 
 } // namespace asleft

@@ -16,9 +16,9 @@ class JointNextWords {
 };
 
 /// Where the joint is not known, the line's own words.
-QString stepTitle(const NextAct &next, const JobState &state)
+QString stepTitle(const next::OfJoint &act, const JobState &state)
 {
-    const Step *step = next.step ? state.frame->step(*next.step) : nullptr;
+    const Step *step = state.frame->step(act.step);
     return step ? QString::fromStdString(step->title) : JointNextWords::tr("Go on with the next joint");
 }
 
@@ -63,16 +63,22 @@ QString settle(const Joint &joint, const JobState &state)
 
 } // namespace
 
-QString jointNextSentence(const NextAct &next, const JobState &state)
+QString jointNextSentence(const next::LoosenJoint &act, const JobState &state)
 {
-    const Joint *joint = jointOf(state, next.joint);
-    if (!joint)
-        return stepTitle(next, state);
-    if (next.kind == NextAct::Kind::LoosenJoint)
-        return loosen(*joint);
-    if (next.kind == NextAct::Kind::SettleJoint)
-        return settle(*joint, state);
-    return next.tick ? tighten(*joint, *next.tick) : stepTitle(next, state);
+    const Joint *joint = jointOf(state, act.joint);
+    return joint ? loosen(*joint) : stepTitle(act, state);
+}
+
+QString jointNextSentence(const next::TightenNext &act, const JobState &state)
+{
+    const Joint *joint = jointOf(state, act.joint);
+    return joint ? tighten(*joint, act.tick) : stepTitle(act, state);
+}
+
+QString jointNextSentence(const next::SettleJoint &act, const JobState &state)
+{
+    const Joint *joint = jointOf(state, act.joint);
+    return joint ? settle(*joint, state) : stepTitle(act, state);
 }
 
 } // namespace asleft

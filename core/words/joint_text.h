@@ -43,10 +43,27 @@ QString jointActText(const FittedFact &fact, const JobFrame &frame);
 QString jointActText(const AcceptedFact &fact, const JobFrame &frame);
 QString jointActText(const FindingFact &fact, const JobFrame &frame);
 
-/// Of the kinds of items that are about joints.
-OpenWords jointOpenWords(const OpenItem &item, const JobState &state);
-/// Of the kinds of next acts that are about joints.
-QString jointNextSentence(const NextAct &next, const JobState &state);
+// What is open of a joint.
+
+OpenWords jointOpenWords(const open::FastenersLoose &item, const JobState &state);
+OpenWords jointOpenWords(const open::FittedUnsaid &item, const JobState &state);
+OpenWords jointOpenWords(const open::Reused &item, const JobState &state);
+OpenWords jointOpenWords(const open::FastenerFound &item, const JobState &state);
+OpenWords jointOpenWords(const open::FastenerByFeel &item, const JobState &state);
+OpenWords jointOpenWords(const open::TorqueOutside &item, const JobState &state);
+OpenWords jointOpenWords(const open::TorqueUnproved &item, const JobState &state);
+OpenWords jointOpenWords(const open::Unsettled &item, const JobState &state);
+OpenWords jointOpenWords(const open::JointRevised &item, const JobState &state);
+OpenWords jointOpenWords(const open::JointUnsure &item, const JobState &state);
+OpenWords jointOpenWords(const open::JointAssumed &item, const JobState &state);
+OpenWords jointOpenWords(const open::CalibrationOverdue &item, const JobState &state);
+
+// What is next at a joint.
+
+QString jointNextSentence(const next::LoosenJoint &act, const JobState &state);
+QString jointNextSentence(const next::TightenNext &act, const JobState &state);
+QString jointNextSentence(const next::SettleJoint &act, const JobState &state);
+
 /// A line for each joint that was begun and is not tight: "Rocker cover: 5 of 12 tight".
 QStringList jointResumeLines(const JobState &state);
 

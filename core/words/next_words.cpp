@@ -172,66 +172,70 @@ QString setOrKeep(const QString &name, const Aim &aim, const PointState &point)
     return tooClose(name, point);
 }
 
-/// A hydraulic tappet full of oil tells nothing to a leaf: it is set from zero lash at once.
-QString feelPoint(const NextAct &next, const JobState &state)
-{
-    if (!next.point)
-        return NextWords::tr("Choose a point");
-    const Aim aim = aimOf(state, *next.point, nullptr);
-    if (aim.turns || (aim.adjuster.kind == PointKind::BridgeScrew && !aim.bands))
-        return NextWords::tr("%1: %2", "point, what to do").arg(pointName(*state.frame, *next.point), setSentence(aim));
-    const QString name = pointInText(*state.frame, *next.point);
-    return aim.adjuster.kind == PointKind::Injector ? NextWords::tr("Measure %1").arg(name) : NextWords::tr("Feel %1").arg(name);
-}
+/// What to do now, one function for each kind.
+class NextTelling {
+public:
+    NextTelling(const JobState &state, const Tool *leaves) : m_state(state), m_frame(*state.frame), m_leaves(leaves) {}
 
-QString turnCrank(const NextAct &next, const JobState &state)
-{
-    if (!state.plan || !next.position || *next.position >= state.plan->positions.size())
-        return NextWords::tr("Turn the crank to the next position");
-    const EngineDesign &design = state.frame->engine.design;
-    const PlanPosition &position = state.plan->positions[*next.position];
-    const QString place = positionInText(design, position);
-    if (!state.crank || !state.crank->crank)
-        return NextWords::tr("Turn the crank to %1").arg(place);
-    return NextWords::tr("Turn the crank %1 to %2").arg(degreesText(travel(design, *state.crank->crank, position.crank)), place);
-}
+    QString operator()(const next::NothingOpen &) const { return NextWords::tr("Nothing is left to do here"); }
+    QString operator()(const next::ConfirmCrank &) const { return NextWords::tr("Confirm where the crank stands"); }
 
-QString doStep(const NextAct &next, const JobState &state)
-{
-    const Step *step = next.step ? state.frame->step(*next.step) : nullptr;
-    return step ? QString::fromStdString(step->title) : NextWords::tr("Do the next line");
-}
+    QString operator()(const next::LockNut &act) const
+    {
+        return NextWords::tr("%1: nut open. %2").arg(nameOf(act), setSentence(aimAt(act)));
+    }
 
-QString pointSentence(const NextAct &next, const JobState &state, const Tool *leaves)
-{
-    if (!next.point)
-        return NextWords::tr("Choose a point");
-    const QString name = pointName(*state.frame, *next.point);
-    const Aim aim = aimOf(state, *next.point, leaves);
-    const PointState &point = state.point(*next.point);
-    if (next.kind == NextAct::Kind::LockNut)
-        return NextWords::tr("%1: nut open. %2").arg(name, setSentence(aim));
-    return next.kind == NextAct::Kind::SetOrKeep ? setOrKeep(name, aim, point) : setOrLeave(name, aim, point);
-}
+    /// A hydraulic tappet full of oil tells nothing to a leaf: it is set from zero lash at once.
+    QString operator()(const next::FeelPoint &act) const
+    {
+        const Aim aim = aimOf(m_state, act.point, nullptr);
+        if (aim.turns || (aim.adjuster.kind == PointKind::BridgeScrew && !aim.bands))
+            return NextWords::tr("%1: %2", "point, what to do").arg(nameOf(act), setSentence(aim));
+        const QString name = pointInText(m_frame, act.point);
+        return aim.adjuster.kind == PointKind::Injector ? NextWords::tr("Measure %1").arg(name) : NextWords::tr("Feel %1").arg(name);
+    }
+
+    QString operator()(const next::SetPoint &act) const { return setOrLeave(nameOf(act), aimAt(act), m_state.point(act.point)); }
+    QString operator()(const next::SetOrKeep &act) const { return setOrKeep(nameOf(act), aimAt(act), m_state.point(act.point)); }
+
+    QString operator()(const next::TurnCrank &act) const
+    {
+        if (!m_state.plan || act.position >= m_state.plan->positions.size())
+            return NextWords::tr("Turn the crank to the next position");
+        const EngineDesign &design = m_frame.engine.design;
+        const PlanPosition &position = m_state.plan->positions[act.position];
+        const QString place = positionInText(design, position);
+        if (!m_state.crank || !m_state.crank->crank)
+            return NextWords::tr("Turn the crank to %1").arg(place);
+        return NextWords::tr("Turn the crank %1 to %2").arg(degreesText(travel(design, *m_state.crank->crank, position.crank)), place);
+    }
+
+    QString operator()(const next::DoStep &act) const
+    {
+        const Step *step = m_frame.step(act.step);
+        return step ? QString::fromStdString(step->title) : NextWords::tr("Do the next line");
+    }
+
+    template <std::derived_from<next::OfJoint> AtJoint>
+    QString operator()(const AtJoint &act) const
+    {
+        return jointNextSentence(act, m_state);
+    }
+
+private:
+    [[nodiscard]] QString nameOf(const next::OfPoint &act) const { return pointName(m_frame, act.point); }
+    [[nodiscard]] Aim aimAt(const next::OfPoint &act) const { return aimOf(m_state, act.point, m_leaves); }
+
+    const JobState &m_state;
+    const JobFrame &m_frame;
+    const Tool *m_leaves;
+};
 
 } // namespace
 
-QString nextActSentence(const NextAct &next, const JobState &state, const Tool *leaves)
+QString nextActSentence(const NextAct &act, const JobState &state, const Tool *leaves)
 {
-    switch (next.kind) {
-    case NextAct::Kind::ConfirmCrank: return NextWords::tr("Confirm where the crank stands");
-    case NextAct::Kind::LockNut:
-    case NextAct::Kind::SetPoint:
-    case NextAct::Kind::SetOrKeep: return pointSentence(next, state, leaves);
-    case NextAct::Kind::FeelPoint: return feelPoint(next, state);
-    case NextAct::Kind::TurnCrank: return turnCrank(next, state);
-    case NextAct::Kind::DoStep: return doStep(next, state);
-    case NextAct::Kind::LoosenJoint:
-    case NextAct::Kind::TightenNext:
-    case NextAct::Kind::SettleJoint: return jointNextSentence(next, state);
-    case NextAct::Kind::NothingOpen: return NextWords::tr("Nothing is left to do here");
-    }
-    return {};
+    return std::visit(NextTelling(state, leaves), act);
 }
 
 } // namespace asleft

@@ -17,49 +17,11 @@ class OpenItemWords {
     Q_DECLARE_TR_FUNCTIONS(OpenItemWords)
 };
 
-QString pointOf(const OpenItem &item, const JobState &state, bool atHead)
+QString keptNote(const std::optional<std::string> &kept)
 {
-    if (!item.point)
-        return {};
-    return atHead ? pointName(*state.frame, *item.point) : pointInText(*state.frame, *item.point);
-}
-
-QString sinceNote(const OpenItem &item, Moment now)
-{
-    return item.since ? OpenItemWords::tr("since %1").arg(momentText(*item.since, now)) : QString();
-}
-
-OpenWords nutOpen(const OpenItem &item, const JobState &state, Moment now)
-{
-    return {OpenItemWords::tr("Nut open: %1").arg(pointOf(item, state, false)), sinceNote(item, now)};
-}
-
-const PointState *stateOf(const OpenItem &item, const JobState &state)
-{
-    const auto point = item.point ? state.points.find(*item.point) : state.points.end();
-    return point == state.points.end() ? nullptr : &point->second;
-}
-
-QString keptNote(const OpenItem &item, const JobState &state)
-{
-    if (!item.kept)
+    if (!kept)
         return OpenItemWords::tr("as left, not kept");
-    const PointState *point = stateOf(item, state);
-    const std::string reason = point ? point->kept.value_or("") : "";
-    return reason.empty() ? OpenItemWords::tr("as left, kept") : OpenItemWords::tr("as left, kept: %1").arg(QString::fromStdString(reason));
-}
-
-OpenWords outOfBand(const OpenItem &item, const JobState &state)
-{
-    const PointState *point = stateOf(item, state);
-    const Verdict verdict = point && point->left ? point->left->verdict : Verdict::High;
-    return {OpenItemWords::tr("%1 %2", "point, verdict").arg(pointOf(item, state, true), verdictName(verdict)), keptNote(item, state)};
-}
-
-OpenWords stepUndone(const OpenItem &item, const JobState &state)
-{
-    const Step *step = item.step ? state.frame->step(*item.step) : nullptr;
-    return {step ? QString::fromStdString(step->title) : OpenItemWords::tr("A line not done"), {}};
+    return kept->empty() ? OpenItemWords::tr("as left, kept") : OpenItemWords::tr("as left, kept: %1").arg(QString::fromStdString(*kept));
 }
 
 QString valveSetTitle(const JobState &state)
@@ -96,39 +58,116 @@ QString leftByText(const Judged &left, const JobFrame &frame)
     return person ? OpenItemWords::tr("%1 %2", "reading, initials").arg(value, QString::fromStdString(person->initials)) : value;
 }
 
-OpenWords setByTwo(const OpenItem &item, const JobState &state)
-{
-    const PointState *point = stateOf(item, state);
-    const QString title = OpenItemWords::tr("%1 left by two seats").arg(pointOf(item, state, true));
-    if (!point || !point->left || !point->leftByTwo)
-        return {title, OpenItemWords::tr("feel it again")};
-    return {title, OpenItemWords::tr("%1, then %2: feel it again", "two readings, each with initials")
-                       .arg(leftByText(*point->leftByTwo, *state.frame), leftByText(*point->left, *state.frame))};
-}
+/// What stands open, one function for each kind.
+class OpenTelling {
+public:
+    OpenTelling(const JobState &state, Moment now) : m_state(state), m_frame(*state.frame), m_now(now) {}
 
-OpenWords bleedingDown(const OpenItem &item, Moment now)
-{
-    const QString note = item.until ? OpenItemWords::tr("not to be turned until %1").arg(momentText(*item.until, now)) : QString();
-    return {OpenItemWords::tr("Hydraulic tappets bleeding down"), note};
-}
+    OpenWords operator()(const open::NutOpen &item) const
+    {
+        return {OpenItemWords::tr("Nut open: %1").arg(pointInText(m_frame, item.point)),
+                OpenItemWords::tr("since %1").arg(momentText(item.since, m_now))};
+    }
 
-OpenWords lashBeforeBridge(const OpenItem &item, const JobState &state)
-{
-    return {OpenItemWords::tr("%1 left before its bridge").arg(pointOf(item, state, true)),
-            OpenItemWords::tr("bridge screw first, then this lash")};
-}
+    OpenWords operator()(const open::OutOfBand &item) const
+    {
+        return {OpenItemWords::tr("%1 %2", "point, verdict").arg(pointName(m_frame, item.point), verdictName(item.verdict)),
+                keptNote(item.kept)};
+    }
 
-OpenWords specUnsure(const OpenItem &item, const JobState &state)
-{
-    const Spec *spec = item.spec ? state.frame->spec(*item.spec) : nullptr;
-    return spec ? OpenWords{unsureTitle(spec->source.certainty), specNote(*spec)} : OpenWords{OpenItemWords::tr("Spec not sure"), {}};
-}
+    OpenWords operator()(const open::TooClose &item) const
+    {
+        return {OpenItemWords::tr("%1 too close to call").arg(pointName(m_frame, item.point)), keptNote(item.kept)};
+    }
 
-OpenWords toleranceAssumed(const OpenItem &item, const JobState &state)
-{
-    const Spec *spec = item.spec ? state.frame->spec(*item.spec) : nullptr;
-    return {OpenItemWords::tr("Tolerance assumed"), spec ? specNote(*spec) : QString()};
-}
+    OpenWords operator()(const open::SetByTwo &item) const
+    {
+        const PointState &point = m_state.point(item.point);
+        const QString title = OpenItemWords::tr("%1 left by two seats").arg(pointName(m_frame, item.point));
+        if (!point.left || !point.leftByTwo)
+            return {title, OpenItemWords::tr("feel it again")};
+        return {title, OpenItemWords::tr("%1, then %2: feel it again", "two readings, each with initials")
+                           .arg(leftByText(*point.leftByTwo, m_frame), leftByText(*point.left, m_frame))};
+    }
+
+    OpenWords operator()(const open::LashBeforeBridge &item) const
+    {
+        return {OpenItemWords::tr("%1 left before its bridge").arg(pointName(m_frame, item.point)),
+                OpenItemWords::tr("bridge screw first, then this lash")};
+    }
+
+    OpenWords operator()(const open::PointsNotLeft &item) const
+    {
+        return {OpenItemWords::tr("%n point(s) not left", nullptr, item.count()),
+                valveSetTitle(m_state)};
+    }
+
+    OpenWords operator()(const open::SpecRevised &item) const
+    {
+        return {OpenItemWords::tr("%n point(s) judged by an older spec", nullptr, item.count()),
+                OpenItemWords::tr("the spec has changed since")};
+    }
+
+    OpenWords operator()(const open::NoSpecYet &item) const
+    {
+        return {
+            OpenItemWords::tr("%n point(s) left with no spec yet", nullptr, item.count()),
+            OpenItemWords::tr("nothing to judge by")};
+    }
+
+    OpenWords operator()(const open::NotComparable &item) const
+    {
+        return {OpenItemWords::tr("%n point(s) not comparable", nullptr, item.count()),
+                OpenItemWords::tr("hot against cold, or turns against a clearance")};
+    }
+
+    OpenWords operator()(const open::ByFeel &item) const
+    {
+        return {OpenItemWords::tr("%n point(s) left by feel", nullptr, item.count()),
+                OpenItemWords::tr("done, unmeasured")};
+    }
+
+    OpenWords operator()(const open::OutOfPosition &item) const
+    {
+        return {OpenItemWords::tr("%n point(s) set out of place", nullptr, item.count()),
+                OpenItemWords::tr("the crank did not allow it")};
+    }
+
+    OpenWords operator()(const open::SpecUnsure &item) const
+    {
+        const Spec *spec = m_frame.spec(item.spec);
+        return spec ? OpenWords{unsureTitle(spec->source.certainty), specNote(*spec)} : OpenWords{OpenItemWords::tr("Spec not sure"), {}};
+    }
+
+    OpenWords operator()(const open::ToleranceAssumed &item) const
+    {
+        const Spec *spec = m_frame.spec(item.spec);
+        return {OpenItemWords::tr("Tolerance assumed"), spec ? specNote(*spec) : QString()};
+    }
+
+    OpenWords operator()(const open::StepUndone &item) const
+    {
+        const Step *step = m_frame.step(item.step);
+        return {step ? QString::fromStdString(step->title) : OpenItemWords::tr("A line not done"), {}};
+    }
+
+    OpenWords operator()(const open::BleedingDown &item) const
+    {
+        return {OpenItemWords::tr("Hydraulic tappets bleeding down"),
+                OpenItemWords::tr("not to be turned until %1").arg(momentText(item.until, m_now))};
+    }
+
+    template <std::derived_from<open::OfJoint> Item>
+    OpenWords operator()(const Item &item) const
+    {
+        return jointOpenWords(item, m_state);
+    }
+
+private:
+    const JobState &m_state;
+    const JobFrame &m_frame;
+    Moment m_now;
+};
 
 } // namespace
 
@@ -144,44 +183,7 @@ QString gateName(Gate gate)
 
 OpenWords openWords(const OpenItem &item, const JobState &state, Moment now)
 {
-    const int count = item.count;
-    switch (item.kind) {
-    case OpenItem::Kind::NutOpen: return nutOpen(item, state, now);
-    case OpenItem::Kind::PointsNotLeft: return {OpenItemWords::tr("%n point(s) not left", nullptr, count), valveSetTitle(state)};
-    case OpenItem::Kind::OutOfBand: return outOfBand(item, state);
-    case OpenItem::Kind::TooClose:
-        return {OpenItemWords::tr("%1 too close to call").arg(pointOf(item, state, true)), keptNote(item, state)};
-    case OpenItem::Kind::StepUndone: return stepUndone(item, state);
-    case OpenItem::Kind::SpecRevised:
-        return {OpenItemWords::tr("%n point(s) judged by an older spec", nullptr, count), OpenItemWords::tr("the spec has changed since")};
-    case OpenItem::Kind::SpecUnsure: return specUnsure(item, state);
-    case OpenItem::Kind::ToleranceAssumed: return toleranceAssumed(item, state);
-    case OpenItem::Kind::NoSpecYet:
-        return {OpenItemWords::tr("%n point(s) left with no spec yet", nullptr, count), OpenItemWords::tr("nothing to judge by")};
-    case OpenItem::Kind::NotComparable:
-        return {OpenItemWords::tr("%n point(s) not comparable", nullptr, count),
-                OpenItemWords::tr("hot against cold, or turns against a clearance")};
-    case OpenItem::Kind::ByFeel:
-        return {OpenItemWords::tr("%n point(s) left by feel", nullptr, count), OpenItemWords::tr("done, unmeasured")};
-    case OpenItem::Kind::OutOfPosition:
-        return {OpenItemWords::tr("%n point(s) set out of place", nullptr, count), OpenItemWords::tr("the crank did not allow it")};
-    case OpenItem::Kind::BleedingDown: return bleedingDown(item, now);
-    case OpenItem::Kind::SetByTwo: return setByTwo(item, state);
-    case OpenItem::Kind::LashBeforeBridge: return lashBeforeBridge(item, state);
-    case OpenItem::Kind::FastenersLoose:
-    case OpenItem::Kind::FastenerFound:
-    case OpenItem::Kind::FastenerByFeel:
-    case OpenItem::Kind::TorqueOutside:
-    case OpenItem::Kind::TorqueUnproved:
-    case OpenItem::Kind::Unsettled:
-    case OpenItem::Kind::FittedUnsaid:
-    case OpenItem::Kind::Reused:
-    case OpenItem::Kind::JointRevised:
-    case OpenItem::Kind::JointUnsure:
-    case OpenItem::Kind::JointAssumed:
-    case OpenItem::Kind::CalibrationOverdue: return jointOpenWords(item, state);
-    }
-    return {};
+    return std::visit(OpenTelling(state, now), item);
 }
 
 } // namespace asleft

@@ -102,8 +102,13 @@ Noun nounOf(ToolKind kind)
     case ToolKind::AngleGauge: return Noun::AngleGauge;
     case ToolKind::Adapter: return Noun::Adapter;
     case ToolKind::Socket: return Noun::Socket;
-    default: return Noun::Tool;
+    case ToolKind::FeelerSet:
+    case ToolKind::DialGauge:
+    case ToolKind::Micrometer:
+    case ToolKind::TorqueSet:
+    case ToolKind::TorqueRead: break;
     }
+    return Noun::Tool;
 }
 
 } // namespace

@@ -90,7 +90,7 @@ private:
         const auto known = jobs(*m_garage);
         for (const JobLine &line : *known) {
             const auto book = JobBook::open(*m_garage, line.id);
-            if (book && (*book)->state().frame->engine.id == m_engine && nextAct((*book)->state()).kind != NextAct::Kind::NothingOpen)
+            if (book && (*book)->state().frame->engine.id == m_engine && nextAct((*book)->state()) != NextAct(next::NothingOpen{}))
                 return line.id;
         }
         return std::nullopt;
@@ -152,7 +152,7 @@ private:
 
     void doStep() const
     {
-        if (nextAct(state()).kind == NextAct::Kind::NothingOpen) {
+        if (nextAct(state()) == NextAct(next::NothingOpen{})) {
             measureWhatWasFelt();
             return;
         }
@@ -198,7 +198,7 @@ private:
             m_used.insert(int(Way::AllHere));
             return;
         }
-        if (!bench().valvePane()->inHand() && nextAct(state()).kind == NextAct::Kind::NothingOpen) {
+        if (!bench().valvePane()->inHand() && nextAct(state()) == NextAct(next::NothingOpen{})) {
             measureWhatWasFelt();
             return;
         }

@@ -182,7 +182,7 @@ void BenchReadingsTest::withoutASpecItIsKeptAndSaid()
     QVERIFY(bench.point("I1").settled());
     const auto open = stillOpen(bench.state(), bench.shop.garage->now());
     QVERIFY(std::any_of(open.handOver.begin(), open.handOver.end(),
-                        [](const OpenItem &item) { return item.kind == OpenItem::Kind::NoSpecYet; }));
+                        [](const OpenItem &item) { return std::holds_alternative<open::NoSpecYet>(item); }));
 }
 
 void BenchReadingsTest::aBracketIsABracket()

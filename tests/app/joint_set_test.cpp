@@ -141,8 +141,9 @@ void workUpTo(const BenchPage &bench, const char *name)
 {
     for (int acts = 0; acts < 40; ++acts) {
         const NextAct next = nextAct(bench.book()->state());
-        const bool isNext = next.kind == NextAct::Kind::TightenNext && next.joint == jointNamed(bench, name).id;
-        if (isNext && bench.tightenPane()->step() == next.step && bench.sheet() == bench.tightenPane())
+        const auto *tighten = std::get_if<next::TightenNext>(&next);
+        const bool isNext = tighten && tighten->joint == jointNamed(bench, name).id;
+        if (isNext && bench.tightenPane()->step() == tighten->step && bench.sheet() == bench.tightenPane())
             break;
         if (bench.sheet() == bench.loosenPane())
             loosenOn(bench);
@@ -318,9 +319,9 @@ void JointSet::settle(const BenchPage &bench)
 
 void JointSet::finish(const BenchPage &bench)
 {
-    for (int acts = 0; acts < 20 && nextAct(bench.book()->state()).kind != NextAct::Kind::NothingOpen; ++acts)
+    for (int acts = 0; acts < 20 && nextAct(bench.book()->state()) != NextAct(next::NothingOpen{}); ++acts)
         press(Qt::Key_Return);
-    QCOMPARE(nextAct(bench.book()->state()).kind, NextAct::Kind::NothingOpen);
+    QCOMPARE(nextAct(bench.book()->state()), NextAct(next::NothingOpen{}));
     QVERIFY(bench.isAncestorOf(QApplication::focusWidget())); // it stays on the Bench
     const FastenerState &sensor = workedOn(bench, "Sensor").fasteners.at(1);
     QCOMPARE(sensor.stage, FastenerStage::Tight);

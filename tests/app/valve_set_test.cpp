@@ -272,19 +272,19 @@ void ValveSet::setTheRest(BenchPage &bench)
     }
     const StillOpen open = stillOpen(bench.book()->state(), SystemClock().now());
     const auto ofValves = [](const std::vector<OpenItem> &items) {
-        return std::count_if(items.begin(), items.end(), [](const OpenItem &item) { return item.kind != OpenItem::Kind::StepUndone; });
+        return std::count_if(items.begin(), items.end(),
+                             [](const OpenItem &item) { return !std::holds_alternative<open::StepUndone>(item); });
     };
     QCOMPARE(ofValves(open.turning), 0);
     QCOMPARE(ofValves(open.handOver), 0);
     QCOMPARE(ofValves(open.firstStart), 1);
-    QCOMPARE(open.firstStart.front().kind, OpenItem::Kind::OutOfBand);
-    QCOMPARE(nameOf(*bench.book(), open.firstStart.front().point), odd);
-    QVERIFY(open.firstStart.front().kept);
-    QCOMPARE(bench.book()->state().point(*open.firstStart.front().point).kept,
-             std::optional<std::string>("seat is due, watched until then"));
+    const auto *outside = std::get_if<open::OutOfBand>(&open.firstStart.front());
+    QVERIFY(outside);
+    QCOMPARE(nameOf(*bench.book(), outside->point), odd);
+    QCOMPARE(outside->kept, std::optional<std::string>("seat is due, watched until then"));
     const auto &rows = bench.openColumn()->rows(Gate::FirstStart)->rows();
     QVERIFY(rows.front().title.contains(QStringLiteral("6")) && rows.front().title.contains(QStringLiteral("above")));
-    QCOMPARE(nextValveAct(bench.book()->state()).kind, NextAct::Kind::NothingOpen);
+    QCOMPARE(nextValveAct(bench.book()->state()), NextAct(next::NothingOpen{}));
 }
 
 APP_TEST_BY([](const QStringList &given) {

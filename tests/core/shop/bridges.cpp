@@ -1,11 +1,9 @@
 // Engines with bridged pairs: the screw that computers a bridge goes before the lash of its pair, and undoes it when it is set after.
+#include "kinds.h"
 #include "story.h"
 
 namespace asleft {
 namespace bridges_tests {
-
-using Open = OpenItem::Kind;
-using Next = NextAct::Kind;
 
 Story bridged()
 {
@@ -21,16 +19,9 @@ Story atFirstPosition()
     return story;
 }
 
-NextAct ofPoint(Next kind, const Story &story, std::string_view point)
+std::vector<open::LashBeforeBridge> beforeBridge(const Story &story)
 {
-    return {.kind = kind, .point = story.at(point)};
-}
-
-std::vector<OpenItem> ofKind(Open kind, const Story &story)
-{
-    auto items = stillOpen(story.state(), Moment{1'000'000'000}).firstStart;
-    std::erase_if(items, [kind](const OpenItem &item) { return item.kind != kind; });
-    return items;
+    return ofKind<open::LashBeforeBridge>(stillOpen(story.state(), Moment{1'000'000'000}).firstStart);
 }
 
 TEST(BridgeOf, IsOfTheSamePair)
@@ -161,22 +152,21 @@ TEST(RestingOnABridge, TheLashLeftOverIt)
 TEST(LashBeforeBridge, UntilTheBridgeIsLeft)
 {
     Story story = bridged();
-    const ActSeq lash = story.left("I2", "0.30 mm");
-    const std::vector<OpenItem> wanted{
-        {.kind = Open::LashBeforeBridge, .point = story.at("I2"), .since = story.acts[static_cast<std::size_t>(lash.key() - 1)].what.at}};
-    EXPECT_EQ(ofKind(Open::LashBeforeBridge, story), wanted);
-    story.found("BI2", "0.20 mm");
-    EXPECT_EQ(ofKind(Open::LashBeforeBridge, story), wanted) << "felt is not left";
-    story.left("BI2", "0.07 mm");
-    EXPECT_TRUE(ofKind(Open::LashBeforeBridge, story).empty()) << "the lash is to check again now";
     story.left("I2", "0.30 mm");
-    EXPECT_TRUE(ofKind(Open::LashBeforeBridge, story).empty());
+    const std::vector wanted{open::LashBeforeBridge{story.at("I2")}};
+    EXPECT_EQ(beforeBridge(story), wanted);
+    story.found("BI2", "0.20 mm");
+    EXPECT_EQ(beforeBridge(story), wanted) << "felt is not left";
+    story.left("BI2", "0.07 mm");
+    EXPECT_TRUE(beforeBridge(story).empty()) << "the lash is to check again now";
+    story.left("I2", "0.30 mm");
+    EXPECT_TRUE(beforeBridge(story).empty());
     story.nutOpen("BI2");
-    EXPECT_EQ(ofKind(Open::LashBeforeBridge, story).size(), 1U);
+    EXPECT_EQ(beforeBridge(story).size(), 1U);
     story.left("BI2", "0.07 mm");
     story.left("I2", "0.30 mm");
     story.checkAgain({story.at("BI2")});
-    EXPECT_EQ(ofKind(Open::LashBeforeBridge, story).size(), 1U) << "a bridge to check again is not left";
+    EXPECT_EQ(beforeBridge(story).size(), 1U) << "a bridge to check again is not left";
 }
 
 TEST(NextOnABridgedEngine, FeelsEverythingThenSetsBridgesBeforeTheirLash)
@@ -192,14 +182,14 @@ TEST(NextOnABridgedEngine, FeelsEverythingThenSetsBridgesBeforeTheirLash)
     ASSERT_GE(here.size(), 8U);
     ASSERT_NE(std::ranges::find(here, "BI1"), here.end());
     for (const std::string &point : here) {
-        EXPECT_EQ(nextValveAct(story.state()), ofPoint(Next::FeelPoint, story, point));
+        EXPECT_EQ(nextValveAct(story.state()), NextAct(next::FeelPoint{story.at(point)}));
         story.found(point, "0.25 mm");
     }
     std::vector<std::string> order;
     for (std::size_t i = 0; i < here.size(); ++i) {
         const NextAct act = nextValveAct(story.state());
-        ASSERT_EQ(act.kind, Next::SetPoint);
-        order.push_back(shortName(story.frame.engine.design, story.frame.point(*act.point)->adjuster));
+        ASSERT_TRUE(is<next::SetPoint>(act));
+        order.push_back(shortName(story.frame.engine.design, story.frame.point(*pointOf(act))->adjuster));
         ReadingFact feel = story.reading(order.back(), Phase::AsLeft, "0.30 mm");
         feel.form = ReadingForm::ByFeel;
         story.log(feel);
@@ -207,28 +197,30 @@ TEST(NextOnABridgedEngine, FeelsEverythingThenSetsBridgesBeforeTheirLash)
     EXPECT_TRUE(std::ranges::is_permutation(order, here));
     EXPECT_LT(std::ranges::find(order, "BI1"), std::ranges::find(order, "I1"));
     EXPECT_LT(std::ranges::find(order, "BE1"), std::ranges::find(order, "E1"));
-    EXPECT_EQ(nextValveAct(story.state()).kind, Next::TurnCrank);
+    EXPECT_TRUE(is<next::TurnCrank>(nextValveAct(story.state())));
 }
 
 TEST(NextOnABridgedEngine, TheBridgeGoesFirstWhateverTheLashWants)
 {
     Story story = atFirstPosition();
     story.left("I1", "0.60 mm");
-    EXPECT_EQ(nextValveAct(story.state()), ofPoint(Next::FeelPoint, story, "BI1")) << "a lash outside its band is set once its bridge is";
+    EXPECT_EQ(nextValveAct(story.state()), NextAct(next::FeelPoint{story.at("BI1")}))
+        << "a lash outside its band is set once its bridge is";
     story.found("BI1", "0.20 mm");
-    EXPECT_EQ(nextValveAct(story.state()), ofPoint(Next::SetPoint, story, "BI1"));
+    EXPECT_EQ(nextValveAct(story.state()), NextAct(next::SetPoint{story.at("BI1")}));
     story.nutOpen("I1");
-    EXPECT_EQ(nextValveAct(story.state()), ofPoint(Next::SetPoint, story, "BI1")) << "the lash screw is backed off while the bridge is set";
+    EXPECT_EQ(nextValveAct(story.state()), NextAct(next::SetPoint{story.at("BI1")}))
+        << "the lash screw is backed off while the bridge is set";
     story.nutOpen("BI1");
-    EXPECT_EQ(nextValveAct(story.state()), ofPoint(Next::LockNut, story, "BI1"));
+    EXPECT_EQ(nextValveAct(story.state()), NextAct(next::LockNut{story.at("BI1")}));
     story.left("BI1", "0.07 mm");
-    EXPECT_EQ(nextValveAct(story.state()), ofPoint(Next::LockNut, story, "I1"));
+    EXPECT_EQ(nextValveAct(story.state()), NextAct(next::LockNut{story.at("I1")}));
     story.left("I1", "0.30 mm");
     story.checkAgain({story.at("BI1"), story.at("I1")});
     story.found("BE1", "0.07 mm");
     story.left("BI1", "0.07 mm");
     const JobState state = story.state();
-    EXPECT_EQ(pointAct(state, story.at("I1")), ofPoint(Next::SetPoint, story, "I1"));
+    EXPECT_EQ(pointAct(state, story.at("I1")), NextAct(next::SetPoint{story.at("I1")}));
 }
 
 TEST(NextOnABridgedEngine, AWithdrawnBridgeIsNextAgain)
@@ -236,9 +228,9 @@ TEST(NextOnABridgedEngine, AWithdrawnBridgeIsNextAgain)
     Story story = atFirstPosition();
     const ActSeq bridge = story.left("BI1", "0.07 mm");
     story.left("I1", "0.60 mm");
-    EXPECT_EQ(nextValveAct(story.state()), ofPoint(Next::SetOrKeep, story, "I1"));
+    EXPECT_EQ(nextValveAct(story.state()), NextAct(next::SetOrKeep{story.at("I1")}));
     story.withdraw(bridge);
-    EXPECT_EQ(nextValveAct(story.state()), ofPoint(Next::FeelPoint, story, "BI1"));
+    EXPECT_EQ(nextValveAct(story.state()), NextAct(next::FeelPoint{story.at("BI1")}));
 }
 
 TEST(LeftHere, ALashWaitsForItsBridge)

@@ -1,10 +1,9 @@
 // Hydraulic tappets: turned on from zero lash or set by their collapsed clearance, and left to bleed down before the crank is turned.
+#include "kinds.h"
 #include "story.h"
 
 namespace asleft {
 namespace hydraulic_tests {
-
-using Open = OpenItem::Kind;
 
 constexpr std::int64_t minute = 60'000;
 
@@ -15,11 +14,9 @@ Story hydraulic()
     return story;
 }
 
-std::vector<OpenItem> turningAt(const Story &story, std::int64_t now)
+std::vector<open::BleedingDown> bleedingAt(const Story &story, std::int64_t now)
 {
-    auto items = stillOpen(story.state(), Moment{now}).turning;
-    std::erase_if(items, [](const OpenItem &item) { return item.kind != Open::BleedingDown; });
-    return items;
+    return ofKind<open::BleedingDown>(stillOpen(story.state(), Moment{now}).turning);
 }
 
 TEST(Turned, IsJudgedByTheTurnsTheSpecAsks)
@@ -44,8 +41,8 @@ TEST(Turned, AndLengthsAreNotComparable)
     EXPECT_EQ(story.point("E1").left->verdict, Verdict::NotComparable);
     story.left("E2", "0.40 mm");
     EXPECT_EQ(story.point("E2").left->verdict, Verdict::Inside) << "a collapsed clearance is a length";
-    const StillOpen open = stillOpen(story.state(), Moment{60 * minute});
-    EXPECT_NE(std::ranges::find(open.handOver, OpenItem{.kind = Open::NotComparable, .count = 2}), open.handOver.end());
+    const auto notComparable = ofKind<open::NotComparable>(stillOpen(story.state(), Moment{60 * minute}).handOver);
+    EXPECT_EQ(notComparable, (std::vector{open::NotComparable{std::vector{story.at("I1"), story.at("E1")}}}));
 }
 
 TEST(Turned, AssumedToleranceIsSaid)
@@ -54,7 +51,7 @@ TEST(Turned, AssumedToleranceIsSaid)
     story.frame.specs[0].asked = turns("3/4 turn");
     story.log(story.turned("I1", Phase::AsLeft, "0.8"));
     EXPECT_EQ(story.point("I1").left->verdict, Verdict::Inside) << "ten percent";
-    const OpenItem assumed{.kind = Open::ToleranceAssumed, .spec = intakeSpec};
+    const OpenItem assumed = open::ToleranceAssumed{intakeSpec};
     const auto handOver = stillOpen(story.state(), Moment{60 * minute}).handOver;
     EXPECT_NE(std::ranges::find(handOver, assumed), handOver.end());
     story.frame.specs[0].asked = turns("3/4 ± 1/8 turn");
@@ -142,11 +139,11 @@ TEST(BleedDown, IsOpenBeforeTurningUntilItIsOver)
 {
     Story story = hydraulic();
     story.log(story.turned("I1", Phase::AsLeft, "3/4"));
-    const std::vector<OpenItem> wanted{{.kind = Open::BleedingDown, .until = Moment{25 * minute}}};
-    EXPECT_EQ(turningAt(story, 10 * minute), wanted);
-    EXPECT_EQ(turningAt(story, 25 * minute - 1), wanted);
-    EXPECT_TRUE(turningAt(story, 25 * minute).empty());
-    EXPECT_TRUE(turningAt(story, 26 * minute).empty());
+    const std::vector wanted{open::BleedingDown{Moment{25 * minute}}};
+    EXPECT_EQ(bleedingAt(story, 10 * minute), wanted);
+    EXPECT_EQ(bleedingAt(story, 25 * minute - 1), wanted);
+    EXPECT_TRUE(bleedingAt(story, 25 * minute).empty());
+    EXPECT_TRUE(bleedingAt(story, 26 * minute).empty());
 }
 
 TEST(LeftHere, WithTheTurnsTheSpecAsks)

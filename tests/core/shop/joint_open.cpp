@@ -1,29 +1,21 @@
 // What is still open of joints, and what to do next about them.
 #include "joint_story.h"
+#include "kinds.h"
 
 namespace asleft {
 namespace joint_open_tests {
-
-using Open = OpenItem::Kind;
-using Next = NextAct::Kind;
-
-std::vector<Open> kinds(const std::vector<OpenItem> &items)
-{
-    std::vector<Open> kinds;
-    for (const OpenItem &item : items)
-        kinds.push_back(item.kind);
-    return kinds;
-}
 
 StillOpen open(const JointStory &story)
 {
     return stillOpen(story.state(), Moment{1'000'000});
 }
 
-std::optional<OpenItem> item(const std::vector<OpenItem> &items, Open kind)
+/// The first item of a kind.
+template <class Kind>
+std::optional<Kind> item(const std::vector<OpenItem> &items)
 {
-    const auto found = std::ranges::find(items, kind, &OpenItem::kind);
-    return found == items.end() ? std::nullopt : std::optional(*found);
+    const auto found = ofKind<Kind>(items);
+    return found.empty() ? std::nullopt : std::optional(found.front());
 }
 
 JobFrame without(JobFrame frame, StepKind kind)
@@ -36,11 +28,10 @@ TEST(JointOpen, LooseFastenersStandUnderTheGateOfTheirLine)
 {
     JointStory story;
     story.set("16 N·m", 0, {1});
-    const std::vector<OpenItem> turning{{.kind = Open::FastenersLoose, .count = 4, .joint = cover},
-                                        {.kind = Open::StepUndone, .step = StepId(1)}};
+    const std::vector<OpenItem> turning{open::FastenersLoose{cover, 4}, open::StepUndone{StepId(1)}};
     EXPECT_EQ(open(story).turning, turning);
-    EXPECT_EQ(open(story).firstStart, (std::vector<OpenItem>{{.kind = Open::FittedUnsaid, .count = 3, .joint = headBolts}}));
-    EXPECT_EQ(open(story).handOver, (std::vector<OpenItem>{{.kind = Open::FastenersLoose, .count = 3, .joint = headBolts}}))
+    EXPECT_EQ(open(story).firstStart, (std::vector<OpenItem>{open::FittedUnsaid{headBolts, 3}}));
+    EXPECT_EQ(open(story).handOver, (std::vector<OpenItem>{open::FastenersLoose{headBolts, 3}}))
         << "and nothing of the screw, with which nobody has to do";
 }
 
@@ -48,10 +39,10 @@ TEST(JointOpen, OfTwoLinesTheStricterGate)
 {
     JointStory story;
     story.frame.job.steps.push_back({StepId(4), StepKind::Tighten, "again", "", Gate::FirstStart, {}, headBolts});
-    EXPECT_TRUE(item(open(story).firstStart, Open::FastenersLoose));
-    EXPECT_FALSE(item(open(story).handOver, Open::FastenersLoose));
+    EXPECT_TRUE(item<open::FastenersLoose>(open(story).firstStart));
+    EXPECT_FALSE(item<open::FastenersLoose>(open(story).handOver));
     std::swap(story.frame.job.steps[2], story.frame.job.steps[3]);
-    EXPECT_TRUE(item(open(story).firstStart, Open::FastenersLoose)) << "whichever comes first";
+    EXPECT_TRUE(item<open::FastenersLoose>(open(story).firstStart)) << "whichever comes first";
 }
 
 TEST(JointOpen, WithoutALineItHindersTheFirstStartOnceBegun)
@@ -59,7 +50,7 @@ TEST(JointOpen, WithoutALineItHindersTheFirstStartOnceBegun)
     JointStory story(without(jointFrame(), StepKind::Tighten));
     EXPECT_TRUE(open(story).firstStart.empty());
     story.loosened({1}, FoundHow::NotNoted);
-    EXPECT_EQ(open(story).firstStart, (std::vector<OpenItem>{{.kind = Open::FastenersLoose, .count = 4, .joint = cover}}));
+    EXPECT_EQ(open(story).firstStart, (std::vector<OpenItem>{open::FastenersLoose{cover, 4}}));
 }
 
 TEST(JointOpen, TightNothingOfItIsOpen)
@@ -67,7 +58,7 @@ TEST(JointOpen, TightNothingOfItIsOpen)
     JointStory story(without(jointFrame(), StepKind::Loosen));
     story.tightenCover();
     EXPECT_TRUE(open(story).turning.empty());
-    EXPECT_EQ(kinds(open(story).firstStart), std::vector{Open::FittedUnsaid});
+    EXPECT_TRUE(areOf<open::FittedUnsaid>(open(story).firstStart));
 }
 
 TEST(JointOpen, FoundAmissUntilItIsSaidWhatWentIn)
@@ -75,20 +66,19 @@ TEST(JointOpen, FoundAmissUntilItIsSaidWhatWentIn)
     for (const FoundHow how : {FoundHow::Missing, FoundHow::Broken, FoundHow::WrongLength}) {
         JointStory story;
         story.loosened({2}, how);
-        EXPECT_EQ(item(open(story).firstStart, Open::FastenerFound),
-                  (OpenItem{.kind = Open::FastenerFound, .joint = cover, .fastener = 2}));
+        EXPECT_EQ(item<open::FastenerFound>(open(story).firstStart), (open::FastenerFound{cover, 2}));
         EXPECT_EQ(story.wants(), (JointWants{JointWants::Kind::SayFitted, {2}}));
         story.set("16 N·m", 0, {2});
-        EXPECT_TRUE(item(open(story).firstStart, Open::FastenerFound)) << "a tick says nothing of what was tightened";
+        EXPECT_TRUE(item<open::FastenerFound>(open(story).firstStart)) << "a tick says nothing of what was tightened";
         story.fitted({2}, Fitted::New);
-        EXPECT_FALSE(item(open(story).firstStart, Open::FastenerFound));
+        EXPECT_FALSE(item<open::FastenerFound>(open(story).firstStart));
         EXPECT_EQ(story.fastener(2).ticks.size(), 1U);
         story.loosened({2});
-        EXPECT_FALSE(item(open(story).firstStart, Open::FastenerFound)) << "there was another one in it since";
+        EXPECT_FALSE(item<open::FastenerFound>(open(story).firstStart)) << "there was another one in it since";
     }
     JointStory story;
     story.loosened({2}, FoundHow::LooseByFeel);
-    EXPECT_FALSE(item(open(story).firstStart, Open::FastenerFound));
+    EXPECT_FALSE(item<open::FastenerFound>(open(story).firstStart));
 }
 
 TEST(JointOpen, FoundAmissAndUsedAllTheSameUntilAccepted)
@@ -96,10 +86,10 @@ TEST(JointOpen, FoundAmissAndUsedAllTheSameUntilAccepted)
     JointStory story;
     story.loosened({2}, FoundHow::WrongLength);
     story.fitted({2}, Fitted::Reused);
-    EXPECT_FALSE(item(open(story).firstStart, Open::FastenerFound));
-    EXPECT_EQ(item(open(story).firstStart, Open::Reused)->count, 1);
+    EXPECT_FALSE(item<open::FastenerFound>(open(story).firstStart));
+    EXPECT_EQ(item<open::Reused>(open(story).firstStart)->count, 1);
     story.accept(AcceptedWhat::Reused, {2});
-    EXPECT_FALSE(item(open(story).firstStart, Open::Reused));
+    EXPECT_FALSE(item<open::Reused>(open(story).firstStart));
 }
 
 TEST(JointOpen, TorquesOutsideOrUnprovedUntilAccepted)
@@ -109,11 +99,11 @@ TEST(JointOpen, TorquesOutsideOrUnprovedUntilAccepted)
     story.set("36.1 N·m", 1, {2});
     story.read("28.5 N·m", "1 N·m", 1, {3});
     const auto items = open(story).firstStart;
-    EXPECT_EQ(kinds(items), (std::vector{Open::TorqueOutside, Open::TorqueOutside, Open::TorqueUnproved, Open::FittedUnsaid}));
-    EXPECT_EQ(items[1].fastener, 2);
-    EXPECT_EQ(items[2].fastener, 3);
+    ASSERT_TRUE((areOf<open::TorqueOutside, open::TorqueOutside, open::TorqueUnproved, open::FittedUnsaid>(items)));
+    EXPECT_EQ(items[1], OpenItem(open::TorqueOutside{cover, 2}));
+    EXPECT_EQ(items[2], OpenItem(open::TorqueUnproved{cover, 3}));
     story.accept(AcceptedWhat::Torque, {1, 2, 3});
-    EXPECT_EQ(kinds(open(story).firstStart), std::vector{Open::FittedUnsaid});
+    EXPECT_TRUE(areOf<open::FittedUnsaid>(open(story).firstStart));
 }
 
 TEST(JointOpen, UnsettledUntilAccepted)
@@ -123,12 +113,12 @@ TEST(JointOpen, UnsettledUntilAccepted)
     story.set("16 N·m", 0, all);
     story.set("32 N·m", 1, all);
     story.settle(1, all, true);
-    EXPECT_FALSE(item(open(story).firstStart, Open::Unsettled));
+    EXPECT_FALSE(item<open::Unsettled>(open(story).firstStart));
     story.settle(2, all, true);
-    EXPECT_EQ(item(open(story).firstStart, Open::Unsettled), (OpenItem{.kind = Open::Unsettled, .joint = cover}));
-    EXPECT_FALSE(item(open(story).turning, Open::FastenersLoose));
+    EXPECT_EQ(item<open::Unsettled>(open(story).firstStart), (open::Unsettled{cover}));
+    EXPECT_FALSE(item<open::FastenersLoose>(open(story).turning));
     story.accept(AcceptedWhat::Unsettled);
-    EXPECT_FALSE(item(open(story).firstStart, Open::Unsettled));
+    EXPECT_FALSE(item<open::Unsettled>(open(story).firstStart));
 }
 
 TEST(JointOpen, WhatIsFittedAgainUntilAccepted)
@@ -136,12 +126,12 @@ TEST(JointOpen, WhatIsFittedAgainUntilAccepted)
     JointStory story;
     story.joint = headBolts;
     story.fitted({1, 2}, Fitted::Reused);
-    EXPECT_EQ(item(open(story).firstStart, Open::FittedUnsaid)->count, 1);
-    EXPECT_EQ(item(open(story).firstStart, Open::Reused)->count, 2);
+    EXPECT_EQ(item<open::FittedUnsaid>(open(story).firstStart)->count, 1);
+    EXPECT_EQ(item<open::Reused>(open(story).firstStart)->count, 2);
     story.accept(AcceptedWhat::Reused, {1});
-    EXPECT_EQ(item(open(story).firstStart, Open::Reused)->count, 1);
+    EXPECT_EQ(item<open::Reused>(open(story).firstStart)->count, 1);
     story.accept(AcceptedWhat::Reused, {2});
-    EXPECT_FALSE(item(open(story).firstStart, Open::Reused));
+    EXPECT_FALSE(item<open::Reused>(open(story).firstStart));
 }
 
 TEST(JointOpen, ByFeelUntilAcceptedAndNothingElse)
@@ -151,7 +141,7 @@ TEST(JointOpen, ByFeelUntilAcceptedAndNothingElse)
     story.joint = smallScrew;
     story.byFeel(0, {1});
     StillOpen wanted;
-    wanted.handOver = {{.kind = Open::FastenerByFeel, .joint = smallScrew, .fastener = 1}};
+    wanted.handOver = {open::FastenerByFeel{smallScrew, 1}};
     EXPECT_EQ(open(story), wanted);
     story.accept(AcceptedWhat::ByFeel, {1});
     EXPECT_EQ(open(story), StillOpen{});
@@ -162,11 +152,11 @@ TEST(JointOpen, AnOlderRevisionOnceItIsWorkedBy)
     JointStory story;
     story.loosened({1});
     story.revise("target");
-    EXPECT_FALSE(item(open(story).firstStart, Open::JointRevised)) << "no tick goes by the old one";
+    EXPECT_FALSE(item<open::JointRevised>(open(story).firstStart)) << "no tick goes by the old one";
     story.set("16 N·m", 0, {1});
-    EXPECT_EQ(item(open(story).firstStart, Open::JointRevised), (OpenItem{.kind = Open::JointRevised, .joint = cover}));
+    EXPECT_EQ(item<open::JointRevised>(open(story).firstStart), (open::JointRevised{cover}));
     story.begin(2);
-    EXPECT_FALSE(item(open(story).firstStart, Open::JointRevised));
+    EXPECT_FALSE(item<open::JointRevised>(open(story).firstStart));
 }
 
 TEST(JointOpen, ARevisionThatAsksTheSameIsNotToldOf)
@@ -176,10 +166,10 @@ TEST(JointOpen, ARevisionThatAsksTheSameIsNotToldOf)
     story.revise("50 %, target, settle 2", Certainty::FromMemory); // the passes it had
     story.frame.joints.back().text.name = "Cover, upper";
     EXPECT_EQ(story.now().revision, 1);
-    EXPECT_FALSE(item(open(story).firstStart, Open::JointRevised));
+    EXPECT_FALSE(item<open::JointRevised>(open(story).firstStart));
     story.revise("50 %, target, settle 2");
     story.frame.joints.back().text.condition = ThreadCondition::Oiled;
-    EXPECT_TRUE(item(open(story).firstStart, Open::JointRevised));
+    EXPECT_TRUE(item<open::JointRevised>(open(story).firstStart));
 }
 
 TEST(JointOpen, UnsureValuesOnceTheyAreUsed)
@@ -189,11 +179,11 @@ TEST(JointOpen, UnsureValuesOnceTheyAreUsed)
     story.revise("target", Certainty::FromMemory);
     story.revision = 2;
     story.loosened({1});
-    EXPECT_FALSE(item(open(story).handOver, Open::JointUnsure));
-    EXPECT_FALSE(item(open(story).handOver, Open::JointAssumed));
+    EXPECT_FALSE(item<open::JointUnsure>(open(story).handOver));
+    EXPECT_FALSE(item<open::JointAssumed>(open(story).handOver));
     story.set("3 N·m", 0, {1});
-    EXPECT_TRUE(item(open(story).handOver, Open::JointUnsure));
-    EXPECT_EQ(item(open(story).handOver, Open::JointAssumed), (OpenItem{.kind = Open::JointAssumed, .joint = smallScrew}));
+    EXPECT_TRUE(item<open::JointUnsure>(open(story).handOver));
+    EXPECT_EQ(item<open::JointAssumed>(open(story).handOver), (open::JointAssumed{smallScrew}));
 }
 
 TEST(JointOpen, OverdueToolsOncePerJointAndTool)
@@ -211,10 +201,8 @@ TEST(JointOpen, OverdueToolsOncePerJointAndTool)
     overdue(dialWrench, 2, {4});
     story.set("16 N·m", 0, {3});
     std::vector<std::optional<ToolId>> tools;
-    for (const OpenItem &each : open(story).handOver) {
-        if (each.kind == Open::CalibrationOverdue)
-            tools.push_back(each.tool);
-    }
+    for (const auto &each : ofKind<open::CalibrationOverdue>(open(story).handOver))
+        tools.push_back(each.tool);
     EXPECT_EQ(tools, (std::vector<std::optional<ToolId>>{wrench, dialWrench}));
 }
 
@@ -229,7 +217,7 @@ TEST(JointSteps, LoosenedByItsActOrWhenAllWereFound)
     EXPECT_TRUE(stepDone(byAct.state(), line));
     story.loosened({4}, FoundHow::Missing);
     EXPECT_TRUE(stepDone(story.state(), line));
-    EXPECT_FALSE(item(open(story).turning, Open::StepUndone));
+    EXPECT_FALSE(item<open::StepUndone>(open(story).turning));
 }
 
 TEST(JointSteps, ATighteningIsNotDoneByAnAct)
@@ -246,28 +234,28 @@ TEST(JointSteps, ALineWhoseJointThereIsNotIsDoneLikeANote)
 {
     JointStory story;
     story.frame.job.steps = {{StepId(1), StepKind::Tighten, "", "", Gate::FirstStart, {}, JointId(9)}};
-    EXPECT_EQ(nextAct(story.state()), (NextAct{.kind = Next::DoStep, .step = StepId(1)}));
-    EXPECT_TRUE(item(open(story).firstStart, Open::StepUndone));
+    EXPECT_EQ(nextAct(story.state()), NextAct(next::DoStep{StepId(1)}));
+    EXPECT_TRUE(item<open::StepUndone>(open(story).firstStart));
     story.done(1);
     EXPECT_EQ(nextAct(story.state()), NextAct{});
-    EXPECT_FALSE(item(open(story).firstStart, Open::StepUndone));
+    EXPECT_FALSE(item<open::StepUndone>(open(story).firstStart));
 }
 
 TEST(JointNext, ThroughTheLines)
 {
     JointStory story;
-    EXPECT_EQ(nextAct(story.state()), (NextAct{.kind = Next::LoosenJoint, .step = StepId(1), .joint = cover}));
+    EXPECT_EQ(nextAct(story.state()), (NextAct(next::LoosenJoint{StepId(1), cover})));
     story.loosened({1, 2, 3, 4});
-    const NextAct first{.kind = Next::TightenNext, .step = StepId(2), .joint = cover, .tick = place(1, 0)};
-    EXPECT_EQ(nextAct(story.state()), first);
+    const auto tick = [](StepId step, JointId joint, TickSlot slot) { return NextAct(next::TightenNext{step, joint, slot}); };
+    EXPECT_EQ(nextAct(story.state()), tick(StepId(2), cover, place(1, 0)));
     story.set("16 N·m", 0, {1});
-    EXPECT_EQ(nextAct(story.state()).tick, place(3, 0));
+    EXPECT_EQ(nextAct(story.state()), tick(StepId(2), cover, place(3, 0)));
     story.tightenCover();
-    const NextAct word{.kind = Next::SettleJoint, .step = StepId(3), .joint = headBolts};
+    const NextAct word = next::SettleJoint{StepId(3), headBolts};
     EXPECT_EQ(nextAct(story.state()), word) << "new or not is asked before the first tick";
     story.joint = headBolts;
     story.fitted({1, 2, 3}, Fitted::Reused);
-    EXPECT_EQ(nextAct(story.state()).tick, place(2, 0));
+    EXPECT_EQ(nextAct(story.state()), tick(StepId(3), headBolts, place(2, 0)));
     for (int pass = 0; pass < 3; ++pass)
         story.set("40 N·m", pass, {1, 2, 3});
     EXPECT_EQ(nextAct(story.state()), word) << "reuse is accepted at the end";
@@ -279,7 +267,7 @@ TEST(JointNext, OpenNutsGoFirst)
 {
     JointStory story;
     story.nutOpen("I1");
-    EXPECT_EQ(nextAct(story.state()), (NextAct{.kind = Next::LockNut, .point = story.at("I1")}));
+    EXPECT_EQ(nextAct(story.state()), NextAct(next::LockNut{story.at("I1")}));
 }
 
 } // namespace joint_open_tests

@@ -1,10 +1,9 @@
 // What to do now. The plan of the in-line four: IN 1 2 EX 1 3 at 0°, IN 3 4 EX 2 4 at 360°.
+#include "kinds.h"
 #include "story.h"
 
 namespace asleft {
 namespace next_act_tests {
-
-using Kind = NextAct::Kind;
 
 Story atFirstPosition()
 {
@@ -14,14 +13,9 @@ Story atFirstPosition()
     return story;
 }
 
-NextAct ofPoint(Kind kind, const Story &story, std::string_view point)
-{
-    return {.kind = kind, .point = story.at(point)};
-}
-
 NextAct turnTo(std::size_t position)
 {
-    return {.kind = Kind::TurnCrank, .position = position};
+    return next::TurnCrank{position};
 }
 
 NextAct valveAct(const Story &story)
@@ -33,20 +27,20 @@ TEST(NextValveAct, AsksWhereTheCrankStandsFirst)
 {
     Story story;
     story.twoPositions();
-    EXPECT_EQ(valveAct(story), NextAct{.kind = Kind::ConfirmCrank});
+    EXPECT_EQ(valveAct(story), NextAct(next::ConfirmCrank{}));
     story.crank(std::nullopt);
-    EXPECT_EQ(valveAct(story), NextAct{.kind = Kind::ConfirmCrank});
+    EXPECT_EQ(valveAct(story), NextAct(next::ConfirmCrank{}));
 }
 
 TEST(NextValveAct, AnOpenNutComesBeforeAnything)
 {
     Story story;
     story.nutOpen("E4");
-    EXPECT_EQ(valveAct(story), ofPoint(Kind::LockNut, story, "E4")) << "even before the crank is known";
+    EXPECT_EQ(valveAct(story), NextAct(next::LockNut{story.at("E4")})) << "even before the crank is known";
     story.crank(0);
     story.left("I1", "0.50 mm");
     story.nutOpen("I3");
-    EXPECT_EQ(valveAct(story), ofPoint(Kind::LockNut, story, "I3")) << "the first along the engine";
+    EXPECT_EQ(valveAct(story), NextAct(next::LockNut{story.at("I3")})) << "the first along the engine";
     EXPECT_EQ(openNuts(story.state()), (std::vector{story.at("I3"), story.at("E4")}));
 }
 
@@ -54,16 +48,16 @@ TEST(NextValveAct, FeelsAllOfThisPositionThenSetsThem)
 {
     Story story = atFirstPosition();
     for (const std::string_view point : {"I1", "E1", "I2", "E3"}) {
-        EXPECT_EQ(valveAct(story), ofPoint(Kind::FeelPoint, story, point));
+        EXPECT_EQ(valveAct(story), NextAct(next::FeelPoint{story.at(point)}));
         story.found(point, "0.25 mm");
     }
     for (const std::string_view point : {"I1", "E1", "I2", "E3"}) {
-        EXPECT_EQ(valveAct(story), ofPoint(Kind::SetPoint, story, point));
+        EXPECT_EQ(valveAct(story), NextAct(next::SetPoint{story.at(point)}));
         story.leaveInside({point});
     }
     EXPECT_EQ(valveAct(story), turnTo(1));
     story.crank(360, CrankHow::Turned);
-    EXPECT_EQ(valveAct(story), ofPoint(Kind::FeelPoint, story, "E2"));
+    EXPECT_EQ(valveAct(story), NextAct(next::FeelPoint{story.at("E2")}));
     story.leaveInside({"E2", "I3", "I4", "E4"});
     EXPECT_EQ(valveAct(story), NextAct{});
 }
@@ -73,9 +67,9 @@ TEST(NextValveAct, APointLeftOutsideItsBandIsNextUntilKept)
     Story story = atFirstPosition();
     story.found("I1", "0.30 mm");
     const ActSeq outside = story.left("E3", "0.60 mm");
-    EXPECT_EQ(valveAct(story), ofPoint(Kind::SetOrKeep, story, "E3"));
+    EXPECT_EQ(valveAct(story), NextAct(next::SetOrKeep{story.at("E3")}));
     story.keep(outside, "E3");
-    EXPECT_EQ(valveAct(story), ofPoint(Kind::FeelPoint, story, "E1"));
+    EXPECT_EQ(valveAct(story), NextAct(next::FeelPoint{story.at("E1")}));
 }
 
 TEST(NextValveAct, APointToCheckAgainIsSetAgain)
@@ -83,7 +77,7 @@ TEST(NextValveAct, APointToCheckAgainIsSetAgain)
     Story story = atFirstPosition();
     story.leaveInside({"I1", "E1", "I2", "E3"});
     story.checkAgain({story.at("I2")});
-    EXPECT_EQ(valveAct(story), ofPoint(Kind::SetPoint, story, "I2"));
+    EXPECT_EQ(valveAct(story), NextAct(next::SetPoint{story.at("I2")}));
 }
 
 TEST(NextValveAct, TurnsToTheNearestPositionAheadThatHasWork)
@@ -105,7 +99,7 @@ TEST(NextValveAct, TurnsToTheNearestPositionAheadThatHasWork)
     story.crank(90);
     story.checkAgain({story.at("I3")});
     story.leaveInside({"I1", "E1"});
-    EXPECT_EQ(valveAct(story), ofPoint(Kind::SetPoint, story, "I3")) << "between positions the margin decides";
+    EXPECT_EQ(valveAct(story), NextAct(next::SetPoint{story.at("I3")})) << "between positions the margin decides";
 }
 
 TEST(NextValveAct, APointNoPositionSetsComesLast)
@@ -119,7 +113,7 @@ TEST(NextValveAct, APointNoPositionSetsComesLast)
     story.leaveInside({"I1", "E1", "I2", "E3"});
     EXPECT_EQ(valveAct(story), turnTo(1));
     story.leaveInside({"E2", "I3", "I4"});
-    EXPECT_EQ(valveAct(story), ofPoint(Kind::FeelPoint, story, "E4"));
+    EXPECT_EQ(valveAct(story), NextAct(next::FeelPoint{story.at("E4")}));
 }
 
 /// The rule of nine keeps points it cannot set, and an engine's cam may be mended after its plan was made.
@@ -138,9 +132,9 @@ TEST(NextValveAct, NoTurnLeadsToAPositionForAPointThatMayNotBeSetThere)
             if (!point.doubtful())
                 story.leaveInside({shortName(story.frame.engine.design, point.adjuster)});
     }
-    const NextAct next = valveAct(story);
-    ASSERT_NE(next.kind, Kind::NothingOpen) << "the rule does not hold for this head";
-    EXPECT_NE(next.kind, Kind::TurnCrank) << "wherever it is turned, nothing could be set there by this plan";
+    const NextAct act = valveAct(story);
+    ASSERT_FALSE(is<next::NothingOpen>(act)) << "the rule does not hold for this head";
+    EXPECT_FALSE(is<next::TurnCrank>(act)) << "wherever it is turned, nothing could be set there by this plan";
 }
 
 TEST(NextValveAct, WithoutAPlanTheMarginDecides)
@@ -148,9 +142,9 @@ TEST(NextValveAct, WithoutAPlanTheMarginDecides)
     Story story;
     story.crank(0);
     story.leaveInside({"I1", "E1", "I2"});
-    EXPECT_EQ(valveAct(story), ofPoint(Kind::FeelPoint, story, "E3"));
+    EXPECT_EQ(valveAct(story), NextAct(next::FeelPoint{story.at("E3")}));
     story.leaveInside({"E3"});
-    EXPECT_EQ(valveAct(story), ofPoint(Kind::FeelPoint, story, "E2")) << "no position to turn to is known";
+    EXPECT_EQ(valveAct(story), NextAct(next::FeelPoint{story.at("E2")})) << "no position to turn to is known";
 }
 
 /// A manual's table may print one place in two lines.
@@ -161,7 +155,7 @@ TEST(NextValveAct, APlaceNamedTwiceIsOnePlace)
     story.log(PlanFact{ourEngine, planFromTable(story.frame.engine.design, lines, "Manual").value()});
     story.crank(0);
     story.leaveInside({"I1", "I2"});
-    EXPECT_EQ(valveAct(story), ofPoint(Kind::FeelPoint, story, "E1")) << "no turn of nothing at all";
+    EXPECT_EQ(valveAct(story), NextAct(next::FeelPoint{story.at("E1")})) << "no turn of nothing at all";
 }
 
 TEST(PlanPositionHere, OnlyAtAPositionOfThePlan)
@@ -203,7 +197,7 @@ TEST(NextValveAct, PositionsAtAnyEvent)
     EXPECT_EQ(valveAct(story), turnTo(1));
     story.crank(60, CrankHow::Turned);
     EXPECT_EQ(planPositionHere(story.state()), 1U);
-    EXPECT_EQ(valveAct(story), ofPoint(Kind::FeelPoint, story, "E3"));
+    EXPECT_EQ(valveAct(story), NextAct(next::FeelPoint{story.at("E3")}));
 }
 
 TEST(PlanPositionHere, AFullCycleOnIsTheSamePlace)
@@ -221,10 +215,10 @@ TEST(NextValveAct, APointLeftByTwoIsNextUntilKept)
     story.leaveInside({"I1"});
     story.station = "office";
     const ActSeq second = story.left("I1", "0.30 mm");
-    EXPECT_EQ(valveAct(story), ofPoint(Kind::SetOrKeep, story, "I1"));
+    EXPECT_EQ(valveAct(story), NextAct(next::SetOrKeep{story.at("I1")}));
     EXPECT_FALSE(stepDone(story.state(), story.frame.job.steps[2]));
     story.keep(second, "I1");
-    EXPECT_EQ(valveAct(story), ofPoint(Kind::FeelPoint, story, "E1"));
+    EXPECT_EQ(valveAct(story), NextAct(next::FeelPoint{story.at("E1")}));
 }
 
 /// Every other turn of a two-stroke's crank is the same turn.
@@ -242,8 +236,8 @@ TEST(NextValveAct, OnATwoStroke)
     story.crank(360);
     EXPECT_EQ(planPositionHere(story.state()), 0U);
     const NextAct first = valveAct(story);
-    ASSERT_EQ(first.kind, Kind::FeelPoint);
-    EXPECT_EQ(story.frame.point(*first.point)->adjuster.cylinder, Cylinder{0});
+    ASSERT_TRUE(is<next::FeelPoint>(first));
+    EXPECT_EQ(story.frame.point(*pointOf(first))->adjuster.cylinder, Cylinder{0});
     for (const SettingPoint &point : story.frame.engine.points)
         if (point.adjuster.cylinder == Cylinder{0})
             story.left(shortName(story.frame.engine.design, point.adjuster), "0.40 mm");
@@ -280,26 +274,29 @@ TEST(HereTest, ShowsHowAPointStandsToThePlaceOfTheCrank)
 TEST(NextActTest, GoesDownTheLinesAndIntoTheValveSet)
 {
     Story story;
-    EXPECT_EQ(nextAct(story.state()), (NextAct{.kind = Kind::DoStep, .step = StepId(1)}));
+    EXPECT_EQ(nextAct(story.state()), NextAct(next::DoStep{StepId(1)}));
     story.done(1);
-    EXPECT_EQ(nextAct(story.state()), (NextAct{.kind = Kind::DoStep, .step = StepId(2)}));
+    EXPECT_EQ(nextAct(story.state()), NextAct(next::DoStep{StepId(2)}));
     story.done(2);
-    EXPECT_EQ(nextAct(story.state()), (NextAct{.kind = Kind::ConfirmCrank, .step = StepId(3)}));
+    EXPECT_EQ(nextAct(story.state()), NextAct(next::ConfirmCrank{}));
+    EXPECT_EQ(firstUndone(story.state())->id, StepId(3));
     story.twoPositions();
     story.crank(0);
-    EXPECT_EQ(nextAct(story.state()), (NextAct{.kind = Kind::FeelPoint, .point = story.at("I1"), .step = StepId(3)}));
+    EXPECT_EQ(nextAct(story.state()), NextAct(next::FeelPoint{story.at("I1")}));
+    EXPECT_EQ(firstUndone(story.state())->id, StepId(3));
     story.leaveInside({"I1", "E1", "I2", "E2", "I3", "E3", "I4", "E4"});
-    EXPECT_EQ(nextAct(story.state()), (NextAct{.kind = Kind::DoStep, .step = StepId(4)}));
+    EXPECT_EQ(nextAct(story.state()), NextAct(next::DoStep{StepId(4)}));
     story.done(4);
     story.done(5);
     EXPECT_EQ(nextAct(story.state()), NextAct{});
+    EXPECT_FALSE(firstUndone(story.state()));
 }
 
 TEST(NextActTest, AnOpenNutComesBeforeEveryLine)
 {
     Story story;
     story.nutOpen("I1");
-    EXPECT_EQ(nextAct(story.state()), ofPoint(Kind::LockNut, story, "I1"));
+    EXPECT_EQ(nextAct(story.state()), NextAct(next::LockNut{story.at("I1")}));
 }
 
 TEST(StepDone, TheValveSetIsDoneWhenEveryPointIsSettled)

@@ -1,10 +1,9 @@
 // Two people at two computers set the same point, each not knowing of the other.
+#include "kinds.h"
 #include "story.h"
 
 namespace asleft {
 namespace two_stations_tests {
-
-using Open = OpenItem::Kind;
 
 class AtStations : public Story {
 public:
@@ -27,11 +26,9 @@ public:
         const auto &byTwo = point("I1").leftByTwo;
         return byTwo ? std::optional(byTwo->seq) : std::nullopt;
     }
-    [[nodiscard]] std::vector<OpenItem> open() const
+    [[nodiscard]] std::vector<open::SetByTwo> byTwo() const
     {
-        auto items = stillOpen(state(), Moment{1'000'000'000}).firstStart;
-        std::erase_if(items, [](const OpenItem &item) { return item.kind != Open::SetByTwo; });
-        return items;
+        return ofKind<open::SetByTwo>(stillOpen(state(), Moment{1'000'000'000}).firstStart);
     }
 };
 
@@ -48,10 +45,8 @@ TEST(LeftByTwo, OneOnTopOfTheOther)
     EXPECT_EQ(point.leftByTwo->station, "bench");
     EXPECT_EQ(point.stage, PointStage::Left);
     EXPECT_FALSE(point.settled());
-    EXPECT_EQ(pointAct(story.state(), story.at("I1")).kind, NextAct::Kind::SetOrKeep);
-    const std::vector<OpenItem> wanted{
-        {.kind = Open::SetByTwo, .point = story.at("I1"), .since = story.acts[static_cast<std::size_t>(second.key() - 1)].what.at}};
-    EXPECT_EQ(story.open(), wanted);
+    EXPECT_TRUE(is<next::SetOrKeep>(pointAct(story.state(), story.at("I1"))));
+    EXPECT_EQ(story.byTwo(), std::vector{open::SetByTwo{story.at("I1")}});
 }
 
 TEST(LeftByTwo, ByOneStrokeToo)
@@ -124,7 +119,7 @@ TEST(LeftByTwo, SettledOnceItIsKept)
     const ActSeq second = story.leftAt("office");
     story.keep(second, "I1");
     EXPECT_FALSE(story.doubted());
-    EXPECT_TRUE(story.open().empty());
+    EXPECT_TRUE(story.byTwo().empty());
     EXPECT_TRUE(story.point("I1").settled());
     EXPECT_EQ(story.point("I1").kept, "worn seat");
 }
@@ -146,7 +141,7 @@ TEST(LeftByTwo, SettledOnceItIsOpenedOrToCheckAgain)
         story.leftAt("office");
         opened ? story.nutOpen("I1") : story.checkAgain({story.at("I1")});
         EXPECT_FALSE(story.doubted());
-        EXPECT_TRUE(story.open().empty());
+        EXPECT_TRUE(story.byTwo().empty());
     }
 }
 

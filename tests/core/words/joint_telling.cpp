@@ -152,30 +152,22 @@ TEST(JointState, WhatIsStillWantedIsAskedWithAWayOut)
 TEST(JointNext, TheFirstLineOfTheBench)
 {
     const Story story(jointFrame());
-    const auto said = [&story](NextAct::Kind kind, TickSlot tick) {
-        NextAct next{kind};
-        next.step = StepId(4);
-        next.joint = coverId;
-        next.tick = tick;
-        return text(nextActSentence(next, story.state()));
-    };
-    EXPECT_EQ(said(NextAct::Kind::TightenNext, {7, 0, 1}), "Fastener 7: to 50 %, 16 N·m · pass 1 of 3");
-    EXPECT_EQ(said(NextAct::Kind::TightenNext, {7, 1, 1}), "Fastener 7: to the target, 32 N·m · pass 2 of 3");
-    EXPECT_EQ(said(NextAct::Kind::TightenNext, {7, 2, 2}),
+    const auto said = [&story](const NextAct &act) { return text(nextActSentence(act, story.state())); };
+    const next::OfJoint where{StepId(4), coverId};
+    EXPECT_EQ(said(next::TightenNext{where, {7, 0, 1}}), "Fastener 7: to 50 %, 16 N·m · pass 1 of 3");
+    EXPECT_EQ(said(next::TightenNext{where, {7, 1, 1}}), "Fastener 7: to the target, 32 N·m · pass 2 of 3");
+    EXPECT_EQ(said(next::TightenNext{where, {7, 2, 2}}),
               "Fastener 7: once more to 32 N·m, and note whether it moves · pass 3 of 3, round 2 of at most 3");
-    EXPECT_EQ(said(NextAct::Kind::LoosenJoint, {}), "Loosen the fasteners of Rocker cover from the outside in, and note what was loose");
-    EXPECT_EQ(said(NextAct::Kind::SettleJoint, {}), "Look Rocker cover over once more");
+    EXPECT_EQ(said(next::LoosenJoint{where}), "Loosen the fasteners of Rocker cover from the outside in, and note what was loose");
+    EXPECT_EQ(said(next::SettleJoint{where}), "Look Rocker cover over once more");
 }
 
 TEST(JointNext, AnUnknownJointIsNotFatal)
 {
     const Story story(jointFrame());
-    for (const auto kind : {NextAct::Kind::LoosenJoint, NextAct::Kind::TightenNext, NextAct::Kind::SettleJoint}) {
-        NextAct next{kind};
-        next.joint = JointId(99);
-        next.step = StepId(4);
-        EXPECT_EQ(text(nextActSentence(next, story.state())), "Tighten the cover");
-    }
+    const next::OfJoint where{StepId(4), JointId(99)};
+    for (const NextAct &act : std::vector<NextAct>{next::LoosenJoint{where}, next::TightenNext{where, {}}, next::SettleJoint{where}})
+        EXPECT_EQ(text(nextActSentence(act, story.state())), "Tighten the cover");
 }
 
 TEST(JointOpen, ItemsReadAsOnTheSheet)
@@ -186,20 +178,15 @@ TEST(JointOpen, ItemsReadAsOnTheSheet)
     feel.reason = "no wrench reaches";
     story.then(feel);
     const JobState state = story.state();
-    const auto said = [&state](OpenItem::Kind kind, int fastener, int count = 1) {
-        OpenItem item{kind};
-        item.joint = coverId;
-        item.fastener = fastener;
-        item.count = count;
-        item.tool = smallWrench;
+    const auto said = [&state](const OpenItem &item) {
         const OpenWords words = openWords(item, state, Moment{});
         return text(words.title + u'|' + words.note);
     };
-    EXPECT_EQ(said(OpenItem::Kind::FastenersLoose, 1, 12), "12 fasteners not tight|Rocker cover");
-    EXPECT_EQ(said(OpenItem::Kind::FastenerFound, 3), "Fastener 3 broken|Rocker cover: head off");
-    EXPECT_EQ(said(OpenItem::Kind::FastenerByFeel, 9), "Fastener 9 tightened by feel|Rocker cover, done, unmeasured: no wrench reaches");
-    EXPECT_EQ(said(OpenItem::Kind::CalibrationOverdue, 9), "Calibration overdue: small wrench|Rocker cover was tightened with it");
-    EXPECT_EQ(said(OpenItem::Kind::JointAssumed, 9), "Tolerance of a torque assumed|Rocker cover: 32 ± 4 N·m");
+    EXPECT_EQ(said(open::FastenersLoose{coverId, 12}), "12 fasteners not tight|Rocker cover");
+    EXPECT_EQ(said(open::FastenerFound{coverId, 3}), "Fastener 3 broken|Rocker cover: head off");
+    EXPECT_EQ(said(open::FastenerByFeel{coverId, 9}), "Fastener 9 tightened by feel|Rocker cover, done, unmeasured: no wrench reaches");
+    EXPECT_EQ(said(open::CalibrationOverdue{coverId, smallWrench}), "Calibration overdue: small wrench|Rocker cover was tightened with it");
+    EXPECT_EQ(said(open::JointAssumed{coverId}), "Tolerance of a torque assumed|Rocker cover: 32 ± 4 N·m");
 }
 
 TEST(JointSteps, AreBegunOnceBegun)

@@ -45,9 +45,10 @@ protected:
     void tell(JobFrame frame) { story = std::make_unique<Story>(std::move(frame)); }
 
     [[nodiscard]] PointId at(AdjusterRef adjuster) const { return story->frame().pointAt(adjuster)->id; }
-    [[nodiscard]] std::string next(NextAct::Kind kind, AdjusterRef adjuster) const
+    template <class Act>
+    [[nodiscard]] std::string said(AdjusterRef adjuster) const
     {
-        return text(nextActSentence({kind, at(adjuster)}, story->state()));
+        return text(nextActSentence(Act{at(adjuster)}, story->state()));
     }
 
     const AdjusterRef bridge{Cylinder{2}, Side::Exhaust, PointKind::BridgeScrew};
@@ -60,8 +61,8 @@ protected:
 TEST_F(OtherPoints, ABridgeWithoutASpecIsSeatedEvenly)
 {
     tell(withTrainFrame(everything));
-    EXPECT_EQ(next(NextAct::Kind::FeelPoint, bridge), "Exhaust bridge 3: Seat the bridge evenly on both valves, lock");
-    EXPECT_EQ(next(NextAct::Kind::SetPoint, bridge), "Exhaust bridge 3: Seat the bridge evenly on both valves, lock");
+    EXPECT_EQ(said<next::FeelPoint>(bridge), "Exhaust bridge 3: Seat the bridge evenly on both valves, lock");
+    EXPECT_EQ(said<next::SetPoint>(bridge), "Exhaust bridge 3: Seat the bridge evenly on both valves, lock");
 }
 
 TEST_F(OtherPoints, AnInjectorIsMeasured)
@@ -69,17 +70,17 @@ TEST_F(OtherPoints, AnInjectorIsMeasured)
     JobFrame frame = withTrainFrame(everything);
     frame.specs.push_back(lashSpec(9, SpecSubject::Injector, "36.0 ± 0.2 mm", {"Workshop Manual", "60", Certainty::ReadInManual}));
     tell(std::move(frame));
-    EXPECT_EQ(next(NextAct::Kind::FeelPoint, injector), "Measure injector 3");
-    EXPECT_EQ(next(NextAct::Kind::SetPoint, injector), "Injector 3: Set 36.00, lock, measure again");
+    EXPECT_EQ(said<next::FeelPoint>(injector), "Measure injector 3");
+    EXPECT_EQ(said<next::SetPoint>(injector), "Injector 3: Set 36.00, lock, measure again");
     story->then(story->reading(at(injector), Phase::AsLeft, "37 mm"));
-    EXPECT_EQ(next(NextAct::Kind::SetOrKeep, injector), "Injector 3: above its band. Turn the screw, lock, measure 36.00 again");
+    EXPECT_EQ(said<next::SetOrKeep>(injector), "Injector 3: above its band. Turn the screw, lock, measure 36.00 again");
 }
 
 TEST_F(OtherPoints, ADecompressorIsFeltLikeALash)
 {
     tell(withTrainFrame(everything));
-    EXPECT_EQ(next(NextAct::Kind::FeelPoint, decompressor), "Feel decompressor 3");
-    EXPECT_EQ(next(NextAct::Kind::SetPoint, decompressor), "Decompressor 3: Set, lock, feel again");
+    EXPECT_EQ(said<next::FeelPoint>(decompressor), "Feel decompressor 3");
+    EXPECT_EQ(said<next::SetPoint>(decompressor), "Decompressor 3: Set, lock, feel again");
 }
 
 TEST_F(OtherPoints, AHydraulicTappetIsTurnedOnFromZeroLash)
@@ -87,7 +88,7 @@ TEST_F(OtherPoints, AHydraulicTappetIsTurnedOnFromZeroLash)
     JobFrame frame = tractorFrame();
     frame.specs = {turnsSpec(1, SpecSubject::IntakeLash, "3/4 turn")};
     tell(std::move(frame));
-    EXPECT_EQ(next(NextAct::Kind::FeelPoint, intake), "Intake 1: Find zero lash, turn in 3/4 turn, lock");
+    EXPECT_EQ(said<next::FeelPoint>(intake), "Intake 1: Find zero lash, turn in 3/4 turn, lock");
     ReadingFact turned = story->reading(at(intake), Phase::AsLeft, nullptr, ReadingForm::Turned);
     turned.turned = *parse<Angle>("1", AngleUnit::Turn);
     EXPECT_EQ(text(readingText(turned)), "1 turn from zero lash");
@@ -95,7 +96,7 @@ TEST_F(OtherPoints, AHydraulicTappetIsTurnedOnFromZeroLash)
     EXPECT_EQ(text(verdictText(turned, verdictOf(turned, spec), spec)), "above its band by 0.18 turn");
     story->then(turned);
     EXPECT_EQ(text(actText(story->last(), story->state())), "left intake 1 at 1 turn from zero lash, above its band");
-    EXPECT_EQ(next(NextAct::Kind::SetOrKeep, intake), "Intake 1: above its band. Find zero lash, turn in 3/4 turn, lock");
+    EXPECT_EQ(said<next::SetOrKeep>(intake), "Intake 1: above its band. Find zero lash, turn in 3/4 turn, lock");
     EXPECT_EQ(text(specLine(*spec)), "3/4 turn (0.68 to 0.82), tolerance assumed cold · Workshop Manual p. 52");
 }
 
@@ -114,7 +115,7 @@ TEST_F(OtherPoints, WhatItsUncertaintyLeavesOpenIsNotFeltAgain)
     ReadingFact reading = story->reading(at(intake), Phase::AsLeft, "0.34");
     reading.uncertainty = micrometres(29);
     story->then(reading);
-    EXPECT_EQ(next(NextAct::Kind::SetOrKeep, intake), "Intake 1: too close to call. Set it nearer the middle of its band, or keep it");
+    EXPECT_EQ(said<next::SetOrKeep>(intake), "Intake 1: too close to call. Set it nearer the middle of its band, or keep it");
 }
 
 TEST(Positions, TheCrankIsTurnedToWhereAValveMoves)
@@ -124,9 +125,7 @@ TEST(Positions, TheCrankIsTurnedToWhereAValveMoves)
     CrankPlan plan;
     plan.positions.push_back({{Cylinder{2}, CrankEvent::ExhaustOpens}, crankAt(design, {Cylinder{2}, CrankEvent::ExhaustOpens}), {}});
     story.then(PlanFact{EngineId(1), plan});
-    NextAct next{NextAct::Kind::TurnCrank};
-    next.position = 0;
-    EXPECT_EQ(text(nextActSentence(next, story.state())), "Turn the crank to no. 3 with its exhaust just opening");
+    EXPECT_EQ(text(nextActSentence(next::TurnCrank{0}, story.state())), "Turn the crank to no. 3 with its exhaust just opening");
 }
 
 TEST(OpenItems, TwoSeatsAndTheirReadingsAreNamed)
@@ -141,9 +140,7 @@ TEST(OpenItems, TwoSeatsAndTheirReadingsAreNamed)
     };
     point.leftByTwo = judged(PersonId(2), "0.30");
     point.left = judged(PersonId(1), "0.32");
-    OpenItem item{OpenItem::Kind::SetByTwo};
-    item.point = story.intake(2);
-    const OpenWords words = openWords(item, state, atMinute(1));
+    const OpenWords words = openWords(open::SetByTwo{story.intake(2)}, state, atMinute(1));
     EXPECT_EQ(text(words.title), "Intake 2 left by two seats");
     EXPECT_EQ(text(words.note), "0.30 mm T.B., then 0.32 mm M.K.: feel it again");
 }
@@ -151,9 +148,7 @@ TEST(OpenItems, TwoSeatsAndTheirReadingsAreNamed)
 TEST(OpenItems, AWaitSaysUntilWhen)
 {
     const Story story;
-    OpenItem item{OpenItem::Kind::BleedingDown};
-    item.until = atMinute(13);
-    EXPECT_EQ(text(openWords(item, story.state(), atMinute(0)).note), "not to be turned until 16:25");
+    EXPECT_EQ(text(openWords(open::BleedingDown{atMinute(13)}, story.state(), atMinute(0)).note), "not to be turned until 16:25");
 }
 
 TEST(OtherStation, SaysWhoDidWhat)

@@ -12,6 +12,8 @@
 
 #include <QRegularExpression>
 
+#include <set>
+
 namespace asleft {
 
 namespace words_tests {
@@ -239,28 +241,58 @@ TEST(Readings, VerdictsSayByHowMuch)
     EXPECT_EQ(verdict(hot), "not comparable: felt hot, the spec is for a cold engine");
 }
 
+/// An item of each kind; of those that count, one or several.
+std::vector<OpenItem> oneOfEach(const Story &story, bool many)
+{
+    const PointId point = story.exhaust(3);
+    const std::vector<PointId> points(many ? 3 : 1, point);
+    const int count = many ? 3 : 1;
+    const JointId joint(9);
+    return {open::NutOpen{point, atMinute(0)},
+            open::OutOfBand{point, Verdict::High, {}},
+            open::TooClose{point, {}},
+            open::SetByTwo{point},
+            open::LashBeforeBridge{point},
+            open::PointsNotLeft{points},
+            open::SpecRevised{points},
+            open::NoSpecYet{points},
+            open::NotComparable{points},
+            open::ByFeel{points},
+            open::OutOfPosition{points},
+            open::SpecUnsure{SpecId(1)},
+            open::ToleranceAssumed{SpecId(1)},
+            open::StepUndone{StepId(1)},
+            open::BleedingDown{atMinute(9)},
+            open::FastenersLoose{joint, count},
+            open::FittedUnsaid{joint, count},
+            open::Reused{joint, count},
+            open::FastenerFound{joint, 2},
+            open::FastenerByFeel{joint, 2},
+            open::TorqueOutside{joint, 2},
+            open::TorqueUnproved{joint, 2},
+            open::Unsettled{joint},
+            open::JointRevised{joint},
+            open::JointUnsure{joint},
+            open::JointAssumed{joint},
+            open::CalibrationOverdue{joint, {}}};
+}
+
 TEST(OpenItems, EveryKindHasWords)
 {
     const Story story;
     const JobState state = story.state();
     QStringList titles;
-    for (int kind = 0; kind <= static_cast<int>(OpenItem::Kind::CalibrationOverdue); ++kind) {
-        for (const int count : {1, 3}) {
-            OpenItem item{static_cast<OpenItem::Kind>(kind)};
-            item.point = story.exhaust(3);
-            item.step = StepId(1);
-            item.spec = SpecId(1);
-            item.count = count;
-            item.since = atMinute(0);
+    for (const bool many : {false, true}) {
+        for (const OpenItem &item : oneOfEach(story, many)) {
             const OpenWords words = openWords(item, state, atMinute(5));
-            EXPECT_TRUE(isClean(words.title)) << kind << text(words.title);
-            EXPECT_TRUE(words.note.isEmpty() || isClean(words.note)) << kind << text(words.note);
-            if (count == 1)
+            EXPECT_TRUE(isClean(words.title)) << item.index() << text(words.title);
+            EXPECT_TRUE(words.note.isEmpty() || isClean(words.note)) << item.index() << text(words.note);
+            if (!many)
                 titles.append(words.title);
         }
     }
     titles.removeDuplicates();
-    EXPECT_EQ(titles.size(), static_cast<int>(OpenItem::Kind::CalibrationOverdue) + 1);
+    EXPECT_EQ(titles.size(), static_cast<int>(std::variant_size_v<OpenItem>));
 }
 
 TEST(OpenItems, ReadAsOnTheSheet)
@@ -283,27 +315,39 @@ TEST(NextActs, EveryKindHasASentence)
 {
     const Story story;
     const JobState state = story.state();
-    for (int kind = 0; kind <= static_cast<int>(NextAct::Kind::NothingOpen); ++kind) {
-        NextAct next{static_cast<NextAct::Kind>(kind)};
-        EXPECT_TRUE(isClean(nextActSentence(next, state))) << kind;
-        next.point = story.exhaust(1);
-        next.position = 0;
-        next.step = StepId(1);
-        EXPECT_TRUE(isClean(nextActSentence(next, state))) << kind;
+    const PointId point = story.exhaust(1);
+    const std::vector<NextAct> each{next::NothingOpen{},
+                                    next::ConfirmCrank{},
+                                    next::LockNut{point},
+                                    next::FeelPoint{point},
+                                    next::SetPoint{point},
+                                    next::SetOrKeep{point},
+                                    next::TurnCrank{0},
+                                    next::DoStep{StepId(1)},
+                                    next::DoStep{StepId(99)},
+                                    next::LoosenJoint{StepId(1), JointId(9)},
+                                    next::TightenNext{StepId(1), JointId(9), {1, 0, 1}},
+                                    next::SettleJoint{StepId(1), JointId(9)},
+                                    next::SettleJoint{StepId(99), JointId(9)}};
+    std::set<std::size_t> kinds;
+    for (const NextAct &act : each) {
+        kinds.insert(act.index());
+        EXPECT_TRUE(isClean(nextActSentence(act, state))) << act.index();
     }
+    EXPECT_EQ(kinds.size(), std::variant_size_v<NextAct>);
 }
 
 TEST(NextActs, SayWhatToDoNow)
 {
     Story story;
-    const auto say = [&story](NextAct::Kind kind, PointId point) { return text(nextActSentence({kind, point}, story.state())); };
-    EXPECT_EQ(say(NextAct::Kind::FeelPoint, story.exhaust(1)), "Feel exhaust 1");
+    const auto say = [&story](const NextAct &act) { return text(nextActSentence(act, story.state())); };
+    EXPECT_EQ(say(next::FeelPoint{story.exhaust(1)}), "Feel exhaust 1");
     story.then(story.reading(story.intake(2), Phase::AsFound, "0.20"));
-    EXPECT_EQ(say(NextAct::Kind::SetPoint, story.intake(2)), "Intake 2: found below its band. Turn out about 1/10, lock, feel 0.30 again");
+    EXPECT_EQ(say(next::SetPoint{story.intake(2)}), "Intake 2: found below its band. Turn out about 1/10, lock, feel 0.30 again");
     story.then(NutOpenFact{story.intake(2)});
-    EXPECT_EQ(say(NextAct::Kind::LockNut, story.intake(2)), "Intake 2: nut open. Set 0.30, lock, feel again");
+    EXPECT_EQ(say(next::LockNut{story.intake(2)}), "Intake 2: nut open. Set 0.30, lock, feel again");
     story.then(story.reading(story.exhaust(3), Phase::AsLeft, "0.50"));
-    EXPECT_EQ(say(NextAct::Kind::SetOrKeep, story.exhaust(3)), "Exhaust 3: above its band. Turn in about 1/10, lock, feel 0.40 again");
+    EXPECT_EQ(say(next::SetOrKeep{story.exhaust(3)}), "Exhaust 3: above its band. Turn in about 1/10, lock, feel 0.40 again");
 }
 
 TEST(NextActs, TheCrankIsTurnedSoFarToThere)
@@ -313,9 +357,7 @@ TEST(NextActs, TheCrankIsTurnedSoFarToThere)
     plan.positions.at(1).place = {Cylinder{0}, CrankEvent::Overlap};
     story.then(PlanFact{EngineId(1), plan});
     story.then(CrankFact{EngineId(1), degrees(0)});
-    NextAct next{NextAct::Kind::TurnCrank};
-    next.position = 1;
-    EXPECT_EQ(text(nextActSentence(next, story.state())), "Turn the crank 360° to no. 1 at overlap");
+    EXPECT_EQ(text(nextActSentence(next::TurnCrank{1}, story.state())), "Turn the crank 360° to no. 1 at overlap");
 }
 
 TEST(Acts, SayWhatWasDone)

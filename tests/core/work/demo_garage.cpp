@@ -1,19 +1,11 @@
 // The invented garage: what stands in it, and that it is the same every time.
 #include "demo.h"
+#include "kinds.h"
 
 namespace asleft {
 namespace demo_garage_tests {
 
-using Kind = OpenItem::Kind;
-
 class DemoGarage : public DemoTest {};
-
-std::vector<std::pair<Kind, int>> countsOf(const std::vector<OpenItem> &items)
-{
-    std::vector<std::pair<Kind, int>> counts(items.size());
-    std::ranges::transform(items, counts.begin(), [](const OpenItem &item) { return std::pair(item.kind, item.count); });
-    return counts;
-}
 
 TEST_F(DemoGarage, IsAWholeShopAndTheTractorIsWorkedOnLast)
 {
@@ -34,21 +26,20 @@ TEST_F(DemoGarage, TheTractorHasOneNutOpenAndAKnownRest)
     const auto book = bookFor("Hollin 40 tractor");
     const JobState &state = book->state();
     EXPECT_EQ(openNuts(state), std::vector{pointOf(*book, "I2")});
-    EXPECT_EQ(nextAct(state), (NextAct{.kind = NextAct::Kind::LockNut, .point = pointOf(*book, "I2")}));
+    EXPECT_EQ(nextAct(state), NextAct(next::LockNut{pointOf(*book, "I2")}));
     EXPECT_EQ(state.crank->crank, degrees(0));
     EXPECT_EQ(state.crank->how, CrankHow::Confirmed);
 
     const StillOpen open = stillOpen(state, need(jobs(*demo)).front().lastAct.value());
-    EXPECT_EQ(countsOf(open.turning), (std::vector<std::pair<Kind, int>>{{Kind::NutOpen, 1}}));
-    EXPECT_EQ(countsOf(open.firstStart), (std::vector<std::pair<Kind, int>>{{Kind::PointsNotLeft, 6},
-                                                                            {Kind::FastenersLoose, 12},
-                                                                            {Kind::FastenersLoose, 5},
-                                                                            {Kind::FastenersLoose, 1},
-                                                                            {Kind::StepUndone, 1},
-                                                                            {Kind::StepUndone, 1},
-                                                                            {Kind::StepUndone, 1},
-                                                                            {Kind::StepUndone, 1}}));
-    EXPECT_EQ(countsOf(open.handOver), (std::vector<std::pair<Kind, int>>{{Kind::StepUndone, 1}, {Kind::StepUndone, 1}}));
+    EXPECT_TRUE(areOf<open::NutOpen>(open.turning));
+    ASSERT_TRUE((areOf<open::PointsNotLeft, open::FastenersLoose, open::FastenersLoose, open::FastenersLoose, open::StepUndone,
+                       open::StepUndone, open::StepUndone, open::StepUndone>(open.firstStart)));
+    EXPECT_EQ(ofKind<open::PointsNotLeft>(open.firstStart).front().count(), 6);
+    std::vector<int> loose;
+    for (const auto &item : ofKind<open::FastenersLoose>(open.firstStart))
+        loose.push_back(item.count);
+    EXPECT_EQ(loose, (std::vector{12, 5, 1}));
+    EXPECT_TRUE((areOf<open::StepUndone, open::StepUndone>(open.handOver)));
 
     EXPECT_EQ(state.point(pointOf(*book, "I2")).found->verdict, Verdict::Low);
     EXPECT_EQ(state.point(pointOf(*book, "E3")).found->verdict, Verdict::High);
@@ -98,8 +89,7 @@ TEST_F(DemoGarage, TheCoupesJobIsNotBegun)
     const auto book = bookFor("Aldermoor 50 coupe");
     EXPECT_TRUE(book->state().acts.empty());
     EXPECT_EQ(book->state().points.size(), 16U);
-    EXPECT_EQ(nextAct(book->state()).kind, NextAct::Kind::DoStep);
-    EXPECT_EQ(nextAct(book->state()).step, book->state().frame->job.steps.front().id);
+    EXPECT_EQ(nextAct(book->state()), NextAct(next::DoStep{book->state().frame->job.steps.front().id}));
     const auto &asked = std::get<SpecBand<Length>>(book->state().frame->specNow(SpecSubject::IntakeLash)->asked);
     EXPECT_EQ(asked.first.unit, LengthUnit::Inch);
     EXPECT_EQ(asked.first.form, BandForm::PlusMinus);

@@ -272,7 +272,7 @@ TEST_F(Readings, ASpecRevisedWhileTheJobIsOpen)
     EXPECT_EQ(told, 1);
     EXPECT_EQ(point("I1").left->verdict, Verdict::Inside) << "an old verdict stands";
     const auto open = stillOpen(book->state(), clock->now()).firstStart;
-    EXPECT_EQ(std::ranges::count(open, OpenItem{.kind = OpenItem::Kind::SpecRevised, .count = 2}), 1);
+    EXPECT_EQ(std::ranges::count(open, OpenItem(open::SpecRevised{std::vector{at("I1"), at("I2")}})), 1);
     left("I3", "0.34 mm");
     EXPECT_EQ(point("I3").left->reading.judgedBy, second);
     EXPECT_EQ(point("I3").left->verdict, Verdict::High);

@@ -34,14 +34,6 @@ protected:
     bool eventFilter(QObject *watched, QEvent *event) override;
 
 private:
-    /// Where a line leads.
-    struct Target {
-        std::optional<PointId> point = {};
-        std::optional<StepId> step = {};
-        std::optional<JointId> joint = {};
-        std::optional<int> fastener = {};
-    };
-
     struct Part {
         Heading *count = nullptr;
         RuledRows *rows = nullptr;
@@ -54,7 +46,7 @@ private:
 
     AppContext &m_context;
     std::array<Part, 3> m_parts;
-    QHash<qint64, Target> m_items;
+    QHash<qint64, std::optional<Subject>> m_subjects; ///< where a line leads
 };
 
 } // namespace asleft

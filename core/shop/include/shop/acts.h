@@ -1,6 +1,7 @@
 #pragma once
 
 #include <base/uid.h>
+#include <base/variants.h>
 #include <measure/judge.h>
 #include <shop/joint_facts.h>
 #include <shop/things.h>
@@ -122,6 +123,17 @@ struct WithdrawFact {
 
 using Fact = std::variant<ReadingFact, AllLeftFact, NutOpenFact, CrankFact, PlanFact, StepDoneFact, KeepFact, CautionsFact, CheckAgainFact,
                           WithdrawFact, LoosenedFact, TicksFact, UntickedFact, JointBegunFact, FittedFact, AcceptedFact, FindingFact>;
+
+// Where a visitor treats many kinds alike it says so by these, each of which names its own: a new kind is in none of them.
+
+template <class F>
+concept PointFact = OneOf<F, ReadingFact, AllLeftFact, NutOpenFact, KeepFact, CheckAgainFact>;
+/// Work on a joint.
+template <class F>
+concept JointFact = OneOf<F, LoosenedFact, TicksFact, UntickedFact, JointBegunFact, FittedFact, AcceptedFact>;
+/// Work neither on a point nor on a joint.
+template <class F>
+concept OtherFact = OneOf<F, CrankFact, PlanFact, StepDoneFact, CautionsFact, WithdrawFact, FindingFact>;
 
 /// One line of the journal, not yet stored.
 struct NewAct {

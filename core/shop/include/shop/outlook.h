@@ -1,54 +1,104 @@
 #pragma once
 
 #include <shop/state.h>
+#include <shop/subject.h>
 
 namespace asleft {
 
-/// One thing still open; words/ says it in words.
-struct OpenItem {
-    enum class Kind {
-        NutOpen,          ///< point, since
-        PointsNotLeft,    ///< count: points of the valve set not yet left (untouched, felt, nut open, or to check again)
-        OutOfBand,        ///< point, kept or not: low or high as left
-        TooClose,         ///< point, kept or not
-        StepUndone,       ///< step
-        SpecRevised,      ///< count: points whose last reading (as left, else as found) was judged by an older revision than the newest
-        SpecUnsure,       ///< spec: from memory, assumed or told
-        ToleranceAssumed, ///< spec: a nominal without limits of its own
-        NoSpecYet,        ///< count: points left with nothing to judge them by
-        NotComparable,    ///< count: points left hot against a cold spec, or cold against a hot one
-        ByFeel,           ///< count: points left by feel
-        OutOfPosition,    ///< count: points set where the crank did not allow it
-        BleedingDown,     ///< until: hydraulic tappets just set; not to be turned before
-        SetByTwo,         ///< point: left by two computers, each not knowing of the other
-        LashBeforeBridge, ///< point: its lash is left, its bridge screw is not
-        // of joints
-        FastenersLoose,     ///< joint, count: fasteners not tightened to the end
-        FastenerFound,      ///< joint, fastener: found missing, broken or of the wrong length, and not said what went in instead
-        FastenerByFeel,     ///< joint, fastener: tightened by feel, and not accepted
-        TorqueOutside,      ///< joint, fastener: low or high at the target, and not accepted
-        TorqueUnproved,     ///< joint, fastener: the tool was out of its range, or what it showed is too close to call; not accepted
-        Unsettled,          ///< joint: some still moved in the last round there may be; not accepted
-        FittedUnsaid,       ///< joint, count: single-use fasteners nobody said to be new
-        Reused,             ///< joint, count: single-use fasteners fitted again, and not accepted
-        JointRevised,       ///< joint: worked by an older revision than the newest
-        JointUnsure,        ///< joint: its values are from memory, assumed or told
-        JointAssumed,       ///< joint: its target stands without limits of its own
-        CalibrationOverdue, ///< joint, tool: tightened with a tool whose calibration was overdue
-    };
-    Kind kind;
-    std::optional<PointId> point = {};
-    std::optional<StepId> step = {};
-    std::optional<SpecId> spec = {};
-    int count = 1;
-    std::optional<Moment> since = {};
-    std::optional<Moment> until = {};
-    bool kept = false;
-    std::optional<JointId> joint = {};
-    std::optional<int> fastener = {};
-    std::optional<ToolId> tool = {};
-    bool operator==(const OpenItem &) const = default;
+// What can be open: a struct for each kind, by what it is about.
+namespace open {
+
+struct OfPoint {
+    PointId point;
+    bool operator==(const OfPoint &) const = default;
 };
+struct OfPoints {
+    std::vector<PointId> points; ///< along the engine, at least one
+    [[nodiscard]] int count() const { return static_cast<int>(points.size()); }
+    bool operator==(const OfPoints &) const = default;
+};
+struct OfSpec {
+    SpecId spec;
+    bool operator==(const OfSpec &) const = default;
+};
+struct OfJoint {
+    JointId joint;
+    bool operator==(const OfJoint &) const = default;
+};
+struct OfFastener : OfJoint {
+    int fastener;
+    bool operator==(const OfFastener &) const = default;
+};
+struct OfFasteners : OfJoint {
+    int count;
+    bool operator==(const OfFasteners &) const = default;
+};
+
+struct NutOpen : OfPoint {
+    Moment since;
+    bool operator==(const NutOpen &) const = default;
+};
+/// Low or high as left.
+struct OutOfBand : OfPoint {
+    Verdict verdict;
+    std::optional<std::string> kept; ///< the reason, where it was kept
+    bool operator==(const OutOfBand &) const = default;
+};
+struct TooClose : OfPoint {
+    std::optional<std::string> kept;
+    bool operator==(const TooClose &) const = default;
+};
+struct SetByTwo : OfPoint {};         ///< left by two computers, each not knowing of the other
+struct LashBeforeBridge : OfPoint {}; ///< its lash is left, its bridge screw is not
+
+struct PointsNotLeft : OfPoints {}; ///< of the valve set: untouched, felt, nut open, or to check again
+struct SpecRevised : OfPoints {};   ///< last read (as left, else as found) by an older revision than the newest
+struct NoSpecYet : OfPoints {};     ///< left with nothing to judge them by
+struct NotComparable : OfPoints {}; ///< left hot against a cold spec, or cold against a hot one
+struct ByFeel : OfPoints {};        ///< left by feel
+struct OutOfPosition : OfPoints {}; ///< set where the crank did not allow it
+
+struct SpecUnsure : OfSpec {};       ///< from memory, assumed or told
+struct ToleranceAssumed : OfSpec {}; ///< a nominal without limits of its own
+
+struct StepUndone {
+    StepId step;
+    bool operator==(const StepUndone &) const = default;
+};
+/// Hydraulic tappets just set; not to be turned before.
+struct BleedingDown {
+    Moment until;
+    bool operator==(const BleedingDown &) const = default;
+};
+
+struct FastenersLoose : OfFasteners {}; ///< not tightened to the end
+struct FittedUnsaid : OfFasteners {};   ///< for single use, and nobody said them to be new
+struct Reused : OfFasteners {};         ///< for single use, fitted again, and not accepted
+struct FastenerFound : OfFastener {};   ///< found missing, broken or of the wrong length, and not said what went in instead
+struct FastenerByFeel : OfFastener {};  ///< tightened by feel, and not accepted
+struct TorqueOutside : OfFastener {};   ///< low or high at the target, and not accepted
+struct TorqueUnproved : OfFastener {};  ///< the tool was out of its range, or what it showed is too close to call; not accepted
+struct Unsettled : OfJoint {};          ///< some still moved in the last round there may be; not accepted
+struct JointRevised : OfJoint {};       ///< worked by an older revision than the newest
+struct JointUnsure : OfJoint {};        ///< its values are from memory, assumed or told
+struct JointAssumed : OfJoint {};       ///< its target stands without limits of its own
+/// Tightened with a tool whose calibration was overdue.
+struct CalibrationOverdue : OfJoint {
+    std::optional<ToolId> tool;
+    bool operator==(const CalibrationOverdue &) const = default;
+};
+
+} // namespace open
+
+/// One thing still open; words/ says it.
+using OpenItem = std::variant<open::NutOpen, open::OutOfBand, open::TooClose, open::SetByTwo, open::LashBeforeBridge, open::PointsNotLeft,
+                              open::SpecRevised, open::NoSpecYet, open::NotComparable, open::ByFeel, open::OutOfPosition, open::SpecUnsure,
+                              open::ToleranceAssumed, open::StepUndone, open::BleedingDown, open::FastenersLoose, open::FittedUnsaid,
+                              open::Reused, open::FastenerFound, open::FastenerByFeel, open::TorqueOutside, open::TorqueUnproved,
+                              open::Unsettled, open::JointRevised, open::JointUnsure, open::JointAssumed, open::CalibrationOverdue>;
+
+/// Where an item leads: to what it is about, of several points to the first. A spec, or a wait, leads nowhere on the bench.
+std::optional<Subject> subjectOf(const OpenItem &item);
 
 /// Everything between now and turning the crank, first start, and hand-over.
 struct StillOpen {
@@ -79,29 +129,52 @@ enum class Here {
 };
 Here here(const JobState &state, PointId point);
 
-/// What to do now.
-struct NextAct {
-    enum class Kind {
-        ConfirmCrank, ///< nobody said where the crank stands
-        LockNut,      ///< point: its nut is open
-        FeelPoint,    ///< point: untouched
-        SetPoint,     ///< point: felt, not left yet, or to check again
-        SetOrKeep,    ///< point: left outside its band, or by two, and not kept
-        TurnCrank,    ///< position: an index into the plan
-        DoStep,       ///< step
-        LoosenJoint,  ///< step, joint
-        TightenNext,  ///< step, joint, tick: this fastener in this pass
-        SettleJoint,  ///< step, joint: ticked to the end, but something of it wants a word first (see jointWants())
-        NothingOpen,
-    };
-    Kind kind = Kind::NothingOpen;
-    std::optional<PointId> point = {};
-    std::optional<std::size_t> position = {};
-    std::optional<StepId> step = {};
-    std::optional<JointId> joint = {};
-    std::optional<TickSlot> tick = {};
-    bool operator==(const NextAct &) const = default;
+// What to do now: a struct for each kind.
+namespace next {
+
+struct OfPoint {
+    PointId point;
+    bool operator==(const OfPoint &) const = default;
 };
+struct OfJoint {
+    StepId step;
+    JointId joint;
+    bool operator==(const OfJoint &) const = default;
+};
+
+struct NothingOpen {
+    bool operator==(const NothingOpen &) const = default;
+};
+/// Nobody said where the crank stands.
+struct ConfirmCrank {
+    bool operator==(const ConfirmCrank &) const = default;
+};
+struct LockNut : OfPoint {};   ///< its nut is open
+struct FeelPoint : OfPoint {}; ///< untouched
+struct SetPoint : OfPoint {};  ///< felt, not left yet, or to check again
+struct SetOrKeep : OfPoint {}; ///< left outside its band, or by two, and not kept
+struct TurnCrank {
+    std::size_t position; ///< an index into the plan
+    bool operator==(const TurnCrank &) const = default;
+};
+struct DoStep {
+    StepId step;
+    bool operator==(const DoStep &) const = default;
+};
+struct LoosenJoint : OfJoint {};
+struct TightenNext : OfJoint {
+    TickSlot tick; ///< this fastener in this pass
+    bool operator==(const TightenNext &) const = default;
+};
+struct SettleJoint : OfJoint {}; ///< ticked to the end, but something of it wants a word first (see jointWants())
+
+} // namespace next
+
+using NextAct = std::variant<next::NothingOpen, next::ConfirmCrank, next::LockNut, next::FeelPoint, next::SetPoint, next::SetOrKeep,
+                             next::TurnCrank, next::DoStep, next::LoosenJoint, next::TightenNext, next::SettleJoint>;
+
+/// The point it is done at, where it is done at one.
+std::optional<PointId> pointOf(const NextAct &act);
 
 /// What one point wants next, wherever the crank stands: LockNut, FeelPoint, SetPoint, SetOrKeep, or NothingOpen where it is settled.
 NextAct pointAct(const JobState &state, PointId point);
@@ -110,8 +183,11 @@ NextAct pointAct(const JobState &state, PointId point);
 /// the bridge screw of its pair is settled or can be left here with it.
 bool canBeLeftHere(const JobState &state, const SettingPoint &point);
 
-/// The first undone line of the job, and within the valve set the next act there.
+/// An open nut, which comes before every line; else what the first undone line of the job wants, within the valve set the next act there.
 NextAct nextAct(const JobState &state);
+
+/// The first line of the job that is not done; nullptr when all are.
+const Step *firstUndone(const JobState &state);
 
 /// The next act within the valve set: open nuts first, then the points of this position (all felt before the first is set; one left
 /// outside its band, or by two, at once), then a turn of the crank to the position that is nearest ahead and has work, last a point that no

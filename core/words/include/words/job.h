@@ -19,7 +19,7 @@ struct OpenWords {
 OpenWords openWords(const OpenItem &item, const JobState &state, Moment now);
 
 /// What to do now: "Exhaust 3: above its band. Turn in about 1/10, lock, feel 0.40 again".
-QString nextActSentence(const NextAct &next, const JobState &state, const Tool *leaves = nullptr);
+QString nextActSentence(const NextAct &act, const JobState &state, const Tool *leaves = nullptr);
 
 /// What an act was: "left intake 1 at 0.30 mm, inside"; also for the tooltip of undo.
 QString actText(const Act &act, const JobState &state);
