@@ -94,7 +94,7 @@ const char *patternOf(ErrorKind kind)
         return SAY("The meter read %2 before and %1 is less. Nothing was stored; read it again, or say that it is another meter.");
     case ErrorKind::BleedDownUnread: return SAY("“%1” is no time to bleed down. Nothing was stored; type minutes or hours, as 15 min.");
     case ErrorKind::VehicleTaken: return SAY("There is an engine in %1 already. Nothing was moved; put that one onto the stand first.");
-    case ErrorKind::NotFound: return SAY("Not found: %1. Nothing was changed; it may have been stored elsewhere, look for it under Find.");
+    case ErrorKind::NotFound: return SAY("Not found: %1. Nothing was changed; open the page once more to see what there is now.");
     case ErrorKind::WrongJob: return SAY("%1 does not belong to this job. Nothing was logged; open the job it belongs to.");
     case ErrorKind::NothingToUndo: return SAY("There is nothing of yours to undo in this job. Everything is as it was.");
     case ErrorKind::RestedOn: return SAY("A later act rests on this one: %1. Nothing was undone; undo the later one first.");
