@@ -1,6 +1,7 @@
 #include "joint_text.h"
 
 #include <words/fasteners.h>
+#include <words/job.h>
 #include <words/joints.h>
 
 #include <QCoreApplication>
@@ -16,10 +17,10 @@ class JointNextWords {
 };
 
 /// Where the joint is not known, the line's own words.
-QString stepTitle(const NextAct &next, const JobState &state)
+QString lineOf(const NextAct &next, const JobState &state)
 {
     const Step *step = next.step ? state.frame->step(*next.step) : nullptr;
-    return step ? QString::fromStdString(step->title) : JointNextWords::tr("Go on with the next joint");
+    return step ? stepTitle(*step, *state.frame) : JointNextWords::tr("Go on with the next joint");
 }
 
 QString loosen(const Joint &joint)
@@ -67,12 +68,12 @@ QString jointNextSentence(const NextAct &next, const JobState &state)
 {
     const Joint *joint = jointOf(state, next.joint);
     if (!joint)
-        return stepTitle(next, state);
+        return lineOf(next, state);
     if (next.kind == NextAct::Kind::LoosenJoint)
         return loosen(*joint);
     if (next.kind == NextAct::Kind::SettleJoint)
         return settle(*joint, state);
-    return next.tick ? tighten(*joint, *next.tick) : stepTitle(next, state);
+    return next.tick ? tighten(*joint, *next.tick) : lineOf(next, state);
 }
 
 } // namespace asleft

@@ -199,7 +199,7 @@ QString turnCrank(const NextAct &next, const JobState &state)
 QString doStep(const NextAct &next, const JobState &state)
 {
     const Step *step = next.step ? state.frame->step(*next.step) : nullptr;
-    return step ? QString::fromStdString(step->title) : NextWords::tr("Do the next line");
+    return step ? stepTitle(*step, *state.frame) : NextWords::tr("Do the next line");
 }
 
 QString pointSentence(const NextAct &next, const JobState &state, const Tool *leaves)

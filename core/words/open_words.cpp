@@ -64,14 +64,14 @@ OpenWords outOfBand(const OpenItem &item, const JobState &state)
 OpenWords stepUndone(const OpenItem &item, const JobState &state)
 {
     const Step *step = item.step ? state.frame->step(*item.step) : nullptr;
-    return {step ? QString::fromStdString(step->title) : OpenItemWords::tr("A line not done"), {}};
+    return {step ? stepTitle(*step, *state.frame) : OpenItemWords::tr("A line not done"), {}};
 }
 
 QString valveSetTitle(const JobState &state)
 {
     for (const Step &step : state.frame->job.steps) {
         if (step.kind == StepKind::ValveSet)
-            return QString::fromStdString(step.title);
+            return stepTitle(step, *state.frame);
     }
     return OpenItemWords::tr("valve set");
 }

@@ -145,6 +145,9 @@ ALTER TABLE job_step ADD COLUMN joint {int} REFERENCES joint (id)
     CHECK (kind IN ('note', 'valve_set', 'loosen', 'tighten'))
     CHECK (joint IS NULL OR kind IN ('loosen', 'tighten'))}
 --;;
+-- What a line does to its joint is its title.
+{widen job_step CHECK (title <> '') => CHECK (title <> '' OR joint IS NOT NULL)}
+--;;
 {widen act CHECK (kind IN ('reading', 'all_left', 'nut_open', 'crank', 'plan', 'step_done', 'keep', 'cautions', 'check_again', 'withdraw')) =>
     CHECK (kind IN ('reading', 'all_left', 'nut_open', 'crank', 'plan', 'step_done', 'keep', 'cautions', 'check_again', 'withdraw',
         'loosened', 'ticks', 'unticked', 'joint_begun', 'fitted', 'accepted', 'finding'))}
