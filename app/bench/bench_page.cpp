@@ -272,9 +272,9 @@ void BenchPage::refresh()
     showHeader();
     showSteps();
     m_open->present(m_book->state());
-    m_valves->refresh();
+    m_valves->jobChanged();
     if (currentPane() && currentPane() != m_valves)
-        currentPane()->refresh();
+        currentPane()->jobChanged();
     waitForBleedDown();
 }
 

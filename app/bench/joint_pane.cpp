@@ -260,7 +260,7 @@ void JointPane::takeBack(bool again)
     if (readOnly())
         return;
     m_stack->setCurrentIndex(0);
-    after(again ? m_book.redo() : m_book.undo());
+    log([&] { return again ? m_book.redo() : m_book.undo(); });
 }
 
 void JointPane::after(const Result<ActSeq> &logged)
@@ -268,7 +268,7 @@ void JointPane::after(const Result<ActSeq> &logged)
     m_asked.reset();
     if (!logged) {
         // Another computer has changed what is asked: that is in sight before it is done.
-        if (logged.error().kind == ErrorKind::JointChanged)
+        if (hasMissed() || logged.error().kind == ErrorKind::JointChanged)
             refresh();
         m_bar->refuse(sentence(logged.error()));
         return;

@@ -244,7 +244,7 @@ void LoosenPane::note(LoosenEntry entry)
                        .arg(fastenersName(tight)));
     const QString about = QStringLiteral("%1 %2").arg(int(entry.how)).arg(entry.torque ? typedText(*entry.torque) : QString());
     if (mayGoOn(about, why))
-        after(book().loosen(entry));
+        log([&] { return book().loosen(entry); });
 }
 
 void LoosenPane::restOut()
@@ -254,14 +254,16 @@ void LoosenPane::restOut()
         return;
     const QString question = tr("%1: out, and nobody looked how tight they were? The same again notes it.").arg(fastenersName(left));
     if (mayGoOn(QStringLiteral("rest %1").arg(fastenersName(left)), {question}))
-        after(book().loosen({.joint = jointId(), .fasteners = left, .how = FoundHow::NotNoted, .revision = joint().revision}));
+        log([&] {
+            return book().loosen({.joint = jointId(), .fasteners = left, .how = FoundHow::NotNoted, .revision = joint().revision});
+        });
 }
 
 void LoosenPane::noteFinding()
 {
     const QString text = findingToNote();
     if (!text.isEmpty())
-        after(book().noteFinding(jointId(), foundLoose(joint(), worked()), text.toStdString()));
+        log([&] { return book().noteFinding(jointId(), foundLoose(joint(), worked()), text.toStdString()); });
 }
 
 void LoosenPane::markDone()
@@ -272,7 +274,7 @@ void LoosenPane::markDone()
         why.append(tr("%1: nothing is noted. “Done” once more leaves it so.").arg(fastenersName(left)));
     if (!mayGoOn(QStringLiteral("done"), why))
         return;
-    const auto logged = book().markStepDone(*step());
+    const auto logged = doing([&] { return book().markStepDone(*step()); });
     after(logged);
     if (logged)
         Q_EMIT finished();

@@ -69,7 +69,7 @@ void StepPane::refresh()
     if (!step)
         return;
     const bool isDone = stepDone(state, *step);
-    m_title->setText(QString::fromStdString(step->title));
+    m_title->setText(stepTitle(*step, *state.frame));
     m_detail->setText(QString::fromStdString(step->detail));
     m_detail->setVisible(!step->detail.empty());
     m_when->setText(isDone ? doneWords(step->id) : tr("To be done %1").arg(gateName(step->before)));

@@ -6,6 +6,7 @@
 #include <parts/ruled_list.h>
 
 #include <draw/point_shape.h>
+#include <words/job.h>
 
 #include <QGridLayout>
 #include <QHBoxLayout>
@@ -91,7 +92,7 @@ void StepsColumn::present(const JobBook *book, std::optional<StepId> viewed)
     for (const Step &step : book ? book->state().frame->job.steps : none) {
         const bool isDone = stepDone(book->state(), step);
         done += isDone ? 1 : 0;
-        rows.append({.id = step.id.key(), .title = QString::fromStdString(step.title), .note = {}, .right = {}, .quiet = isDone});
+        rows.append({.id = step.id.key(), .title = stepTitle(step, *book->state().frame), .note = {}, .right = {}, .quiet = isDone});
     }
     m_rows->setRows(rows);
     m_count->setText(book ? tr("%1 of %2").arg(done).arg(rows.size()) : QString());

@@ -132,16 +132,16 @@ void TightenPane::press(int which)
     case Key::WholePass: tickRest(); return;
     case Key::TakeBack:
         if (inHand())
-            after(book().untick(jointId(), *inHand()));
+            log([&] { return book().untick(jointId(), *inHand()); });
         return;
     case Key::Wrench: askRig(); return;
     case Key::Accept: askReason({ReasonFor::What::AcceptFeel}); return;
     case Key::AcceptAsked: askReason({ReasonFor::What::AcceptAsked}); return;
     case Key::AllNew: sayNew(); return;
-    case Key::AllReused: after(book().sayFitted(jointId(), wants().fasteners, Fitted::Reused)); return;
+    case Key::AllReused: log([&] { return book().sayFitted(jointId(), wants().fasteners, Fitted::Reused); }); return;
     case Key::ThisReused:
         if (inHand())
-            after(book().sayFitted(jointId(), {*inHand()}, Fitted::Reused));
+            log([&] { return book().sayFitted(jointId(), {*inHand()}, Fitted::Reused); });
         return;
     case Key::Again: tightenAgain(); return;
     case Key::BeginAnew: beginAnew(); return;
@@ -220,6 +220,12 @@ void TightenPane::tick(const PendingTick &pending)
     }
     if (!mayGoOn(aboutOf(pending), doubts(pending, with)))
         return;
+    agree(pending, with);
+    log([&] { return book().tick(entryOf(pending, with)); });
+}
+
+TickEntry TightenPane::entryOf(const PendingTick &pending, const Rig &with) const
+{
     TickEntry entry{
         .joint = jointId(), .places = pending.places, .moved = pending.moved, .how = TickHow::ByHand, .revision = joint().revision};
     if (with.kind == Rig::Kind::Angle)
@@ -231,8 +237,7 @@ void TightenPane::tick(const PendingTick &pending)
     entry.fit = with.fit;
     entry.setting = with.setting;
     entry.reading = pending.reading;
-    agree(pending, with);
-    after(book().tick(entry));
+    return entry;
 }
 
 /// Whoever presses Enter from line to line has not looked yet whether they are new.
@@ -240,7 +245,7 @@ void TightenPane::sayNew()
 {
     const auto fasteners = wants().fasteners;
     if (mayGoOn(QStringLiteral("new"), {tr("%1: looked at, and new? The same again logs it.").arg(fastenersName(fasteners))}))
-        after(book().sayFitted(jointId(), fasteners, Fitted::New));
+        log([&] { return book().sayFitted(jointId(), fasteners, Fitted::New); });
 }
 
 void TightenPane::byFeel()
@@ -264,7 +269,7 @@ void TightenPane::tickByFeel(const PendingTick &pending)
     if (reason == m_feelReasons.end())
         askReason(what);
     else
-        after(book().tick(feelEntry(jointId(), what, reason->second)));
+        log([&] { return book().tick(feelEntry(jointId(), what, reason->second)); });
 }
 
 TickEntry TightenPane::feelEntry(JointId joint, const ReasonFor &what, const std::string &reason)
@@ -295,7 +300,7 @@ void TightenPane::takeReason(const QString &reason)
     const std::string why = reason.toStdString();
     switch (what.what) {
     case ReasonFor::What::Feel: {
-        const auto logged = book().tick(feelEntry(jointId(), what, why));
+        const auto logged = doing([&] { return book().tick(feelEntry(jointId(), what, why)); });
         if (logged)
             m_feelReasons[jointId()] = why;
         after(logged);
@@ -303,7 +308,7 @@ void TightenPane::takeReason(const QString &reason)
     }
     case ReasonFor::What::AcceptFeel:
         if (inHand())
-            after(book().acceptJoint(jointId(), AcceptedWhat::ByFeel, {*inHand()}, why));
+            log([&] { return book().acceptJoint(jointId(), AcceptedWhat::ByFeel, {*inHand()}, why); });
         return;
     case ReasonFor::What::AcceptAsked: acceptAsked(why); return;
     }
@@ -313,9 +318,13 @@ void TightenPane::acceptAsked(const std::string &why)
 {
     const JointWants asked = wants();
     switch (asked.kind) {
-    case JointWants::Kind::AcceptReuse: after(book().acceptJoint(jointId(), AcceptedWhat::Reused, asked.fasteners, why)); return;
-    case JointWants::Kind::TorqueOutside: after(book().acceptJoint(jointId(), AcceptedWhat::Torque, asked.fasteners, why)); return;
-    case JointWants::Kind::AcceptUnsettled: after(book().acceptJoint(jointId(), AcceptedWhat::Unsettled, {}, why)); return;
+    case JointWants::Kind::AcceptReuse:
+        log([&] { return book().acceptJoint(jointId(), AcceptedWhat::Reused, asked.fasteners, why); });
+        return;
+    case JointWants::Kind::TorqueOutside:
+        log([&] { return book().acceptJoint(jointId(), AcceptedWhat::Torque, asked.fasteners, why); });
+        return;
+    case JointWants::Kind::AcceptUnsettled: log([&] { return book().acceptJoint(jointId(), AcceptedWhat::Unsettled, {}, why); }); return;
     case JointWants::Kind::Nothing:
     case JointWants::Kind::SayFitted:
         // Another computer has answered meanwhile.
@@ -333,7 +342,7 @@ void TightenPane::tightenAgain()
     if (asked.fasteners.empty())
         return;
     const bool held = inHand() && std::ranges::count(asked.fasteners, *inHand()) > 0;
-    after(book().untickTarget(jointId(), held ? *inHand() : asked.fasteners.front()));
+    log([&] { return book().untickTarget(jointId(), held ? *inHand() : asked.fasteners.front()); });
 }
 
 void TightenPane::beginAnew()
@@ -342,7 +351,7 @@ void TightenPane::beginAnew()
                                  ? tr("Everything ticked by the old revision is to be done again by the new one. “%1” once more begins it.")
                                  : tr("Every fastener is to be tightened again from the first pass. “%1” once more begins it.");
     if (mayGoOn(QStringLiteral("begin anew"), {question.arg(beginAnewWords())}))
-        after(book().beginJoint(jointId()));
+        log([&] { return book().beginJoint(jointId()); });
 }
 
 void TightenPane::askRig()

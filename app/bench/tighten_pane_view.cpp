@@ -1,6 +1,7 @@
 // What the bar says of a joint being tightened, and what it asks before something is ticked.
 #include <bench/tighten_pane.h>
 
+#include <words/errors.h>
 #include <words/fasteners.h>
 #include <words/joints.h>
 #include <words/numbers.h>
@@ -110,9 +111,10 @@ QString TightenPane::judgementOf(const QString &text, const Rig &with) const
     const auto reading = parse<Torque>(text.toStdString(), with.tool->torque->most.unit, context().mark());
     if (!reading || !place)
         return {};
-    TicksFact fact{.joint = jointId(), .ticks = {}, .how = TickHow::ReadTool, .reading = *reading, .fit = with.fit};
-    fact.lever = with.fit ? with.tool->torque->lever : std::nullopt;
-    const TickMade made = tickMade(fact, {*place}, joint());
+    const auto logged = book().wouldLog(entryOf({.places = {*place}, .reading = *reading}, with));
+    if (!logged)
+        return sentence(logged.error());
+    const TickMade &made = logged->made.front();
     QStringList words{typedText(*reading)};
     if (made.torque && with.fit)
         words.append(tr("%1 at the fastener").arg(torqueText(*made.torque, with.unit)));

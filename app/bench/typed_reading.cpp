@@ -1,5 +1,6 @@
 #include <bench/typed_reading.h>
 
+#include <words/errors.h>
 #include <words/numbers.h>
 #include <words/readings.h>
 
@@ -34,30 +35,6 @@ std::string digitsOf(const Typed<Length> &typed)
 {
     const auto end = typed.text.find_first_not_of("0123456789.,/ ");
     return typed.text.substr(0, end);
-}
-
-/// The fact that would be logged of this, as far as it is judged by.
-ReadingFact factOf(const JobBook &book, const ReadingEntry &entry, EngineCondition condition)
-{
-    const JobFrame &frame = *book.state().frame;
-    ReadingFact fact{.point = entry.point,
-                     .phase = entry.phase,
-                     .form = entry.form,
-                     .value = entry.value,
-                     .next = entry.next,
-                     .judgedBy = {},
-                     .tool = book.session().tool,
-                     .condition = condition,
-                     .specLeaf = entry.specLeaf,
-                     .corrects = {},
-                     .turned = entry.turned};
-    const auto *bands = lashBandsOf(frame, entry.point);
-    const bool againstLeaf = entry.specLeaf || entry.form == ReadingForm::Loose || entry.form == ReadingForm::Tight;
-    if (!fact.value && bands && againstLeaf)
-        fact.value = specLeaf(*bands, book.tool());
-    if (frame.rule == DecisionRule::WithUncertainty && fact.form == ReadingForm::Exact && fact.value && book.tool())
-        fact.uncertainty = uncertaintyOf(*book.tool(), fact.value->value);
-    return fact;
 }
 
 QString likelihoodOf(const ReadingFact &fact, Verdict verdict, const SpecBand<Length> *bands)
@@ -142,15 +119,11 @@ const SpecBand<Length> *lashBandsOf(const JobFrame &frame, PointId point)
 
 Judgement judgementOf(const JobBook &book, const ReadingEntry &entry, EngineCondition condition)
 {
-    const JobFrame &frame = *book.state().frame;
-    const SettingPoint *point = frame.point(entry.point);
-    const Spec *spec = point ? frame.specNow(point->adjuster) : nullptr;
-    const auto *turns = spec ? std::get_if<SpecBand<Angle>>(&spec->asked) : nullptr;
-    // The spec's own turns are inside it by what they are.
-    if (turns && entry.specLeaf)
-        return {.verdict = Verdict::Inside, .words = verdictName(Verdict::Inside)};
-    const ReadingFact fact = factOf(book, entry, condition);
-    return judgementOfFact(fact, verdictOf(fact, spec), spec);
+    const auto logged = book.wouldLog(entry, condition);
+    if (!logged)
+        return {.verdict = Verdict::NoSpec, .words = sentence(logged.error())};
+    const auto &judgedBy = logged->fact.judgedBy;
+    return judgementOfFact(logged->fact, logged->verdict, judgedBy ? book.state().frame->spec(*judgedBy) : nullptr);
 }
 
 Judgement judgementOf(const JobFrame &frame, const Judged &judged)

@@ -200,12 +200,12 @@ void ValvePane::goToNext()
 
 void ValvePane::undo()
 {
-    after(m_book.undo());
+    log([&] { return m_book.undo(); });
 }
 
 void ValvePane::redo()
 {
-    after(m_book.redo());
+    log([&] { return m_book.redo(); });
 }
 
 void ValvePane::moveOn()
@@ -230,20 +230,20 @@ void ValvePane::enter(const TypedReading &reading)
     const ValueDoubt doubt = valueDoubt(*m_book.state().frame, *m_inHand, reading, m_context.mark());
     const QString typed = typedText(reading);
     if (mayGoOn(*m_inHand, typed, doubt))
-        after(m_book.logReading(entryOf(reading, *m_inHand, phaseOf(*m_inHand))));
+        log([&] { return m_book.logReading(entryOf(reading, *m_inHand, phaseOf(*m_inHand))); });
 }
 
 void ValvePane::logInstead()
 {
     // What else the question said, as where the crank stands, this answers too.
     if (m_inHand && m_instead)
-        after(m_book.logReading(entryOf(*m_instead, *m_inHand, phaseOf(*m_inHand))));
+        log([&] { return m_book.logReading(entryOf(*m_instead, *m_inHand, phaseOf(*m_inHand))); });
 }
 
 void ValvePane::keep(const QString &reason)
 {
     if (m_inHand)
-        after(m_book.keepAsLeft(*m_inHand, reason.toStdString()));
+        log([&] { return m_book.keepAsLeft(*m_inHand, reason.toStdString()); });
 }
 
 void ValvePane::press(ReadingBar::Key key)
@@ -274,7 +274,7 @@ void ValvePane::logPressed(PointId point, ReadingBar::Key key)
     const bool turns = turnsOf(*m_book.state().frame, point) != nullptr;
     ReadingEntry entry{.point = point, .phase = phaseOf(point)};
     switch (key) {
-    case ReadingBar::Key::NutOpen: after(m_book.openNut(point)); return;
+    case ReadingBar::Key::NutOpen: log([&] { return m_book.openNut(point); }); return;
     case ReadingBar::Key::SpecLeaf:
         entry.phase = Phase::AsLeft;
         entry.form = turns ? ReadingForm::Turned : ReadingForm::Exact;
@@ -287,7 +287,7 @@ void ValvePane::logPressed(PointId point, ReadingBar::Key key)
     case ReadingBar::Key::CheckAgain:
     case ReadingBar::Key::OtherPhase: return;
     }
-    after(m_book.logReading(entry));
+    log([&] { return m_book.logReading(entry); });
 }
 
 ValvePane::Question ValvePane::questionAbout(std::optional<PointId> point, const QString &about) const
@@ -323,7 +323,7 @@ void ValvePane::logAllHere()
 {
     const Question question = questionAbout(std::nullopt, QStringLiteral("all"));
     if (m_asked == question) {
-        after(m_book.leaveAllHere());
+        log([&] { return m_book.leaveAllHere(); });
         return;
     }
     const JobState &state = m_book.state();
@@ -353,6 +353,8 @@ void ValvePane::after(const Result<ActSeq> &logged)
     m_asked.reset();
     m_instead.reset();
     if (!logged) {
+        if (hasMissed())
+            refresh();
         m_bar->refuse(sentence(logged.error()));
         return;
     }

@@ -58,13 +58,13 @@ Heading *columnHead(const QString &words)
     return head;
 }
 
-QList<RuledRow> rowsOf(const JobSheet &sheet)
+QList<RuledRow> rowsOf(const JobSheet &sheet, const std::vector<Joint> &joints)
 {
     QList<RuledRow> rows;
     for (const SheetLine &line : sheet.lines) {
         RuledRow row;
         row.id = rows.size() + 1;
-        row.title = QString::fromStdString(line.title);
+        row.title = lineTitle(line, joints);
         row.note = gateName(line.before);
         rows.append(row);
     }
@@ -235,7 +235,7 @@ void NewJobForm::plan()
 {
     const auto ticked = tickedJoints();
     m_planned = withJoints(chosenSheet(), ticked);
-    m_lineRows.setRows(rowsOf(m_planned));
+    m_lineRows.setRows(rowsOf(m_planned, m_joints.joints()));
     m_wanted->setNotes(toolsWantedNotes(ticked, m_joints.tools(), m_joints.today()));
     m_wantedHead->setVisible(!ticked.empty());
     m_wanted->setVisible(!ticked.empty());

@@ -26,7 +26,7 @@ JobGlance::Line lineOf(const JobState &state, const Step &step)
     JobGlance::Line line;
     line.look = stepLookOf(state, step);
     line.row.id = step.id.key();
-    line.row.title = QString::fromStdString(step.title);
+    line.row.title = stepTitle(step, *state.frame);
     line.row.right = stepWords(line.look);
     line.row.quiet = line.look == StepLook::Done;
     return line;

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <charconv>
 #include <cmath>
+#include <numeric>
 
 namespace asleft {
 
@@ -73,45 +74,24 @@ Done checkComplete(const TighteningOrder &order, const Pattern &pattern)
     return {};
 }
 
-/// One of each pair, so that each next one lies about a quarter round from the last: 1 4 2 5 3 6, counted from 0.
-std::vector<std::size_t> firstHalves(std::size_t pairs)
+/// The place that has the `turn`th turn of `count` places round a circle, both counted from 0: always the farthest from the last that had
+/// none yet, of two the lower.
+std::size_t spread(std::size_t turn, std::size_t count)
 {
-    const std::size_t quarter = (pairs + 1) / 2;
-    std::vector<std::size_t> halves;
-    for (std::size_t i = 0; i < quarter; ++i) {
-        halves.push_back(i);
-        if (quarter + i < pairs)
-            halves.push_back(quarter + i);
-    }
-    return halves;
+    const bool opposite = count % 2 == 0;
+    return opposite ? turn / 2 + turn % 2 * (count / 2) : turn * ((count - 1) / 2) % count;
 }
 
-/// The star over an even number of places round a circle, counted from 0.
-std::vector<std::size_t> evenStar(std::size_t count)
-{
-    std::vector<std::size_t> star;
-    for (const std::size_t half : firstHalves(count / 2)) {
-        star.push_back(half);
-        star.push_back(half + count / 2);
-    }
-    return star;
-}
-
-/// Nothing lies opposite: always on to the next but a little less than half round, which comes by every place once.
-std::vector<std::size_t> oddStar(std::size_t count)
-{
-    std::vector<std::size_t> star;
-    for (std::size_t i = 0; i < count; ++i)
-        star.push_back(i * ((count - 1) / 2) % count);
-    return star;
-}
-
+/// Four crosswise where the number divides by four, else opposite pairs, else one at a time; within these and from these to the next it
+/// goes as far round as it can.
 TighteningOrder starOrder(const Pattern &pattern)
 {
     const std::size_t count = pattern.places.size();
+    const std::size_t together = std::gcd(count, std::size_t{4});
+    const std::size_t apart = count / together;
     TighteningOrder order;
-    for (const std::size_t at : count % 2 == 0 ? evenStar(count) : oddStar(count))
-        order.push_back(pattern.places[at].number);
+    for (std::size_t turn = 0; turn < count; ++turn)
+        order.push_back(pattern.places[spread(turn / together, apart) + spread(turn % together, together) * apart].number);
     return order;
 }
 

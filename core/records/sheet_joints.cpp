@@ -2,6 +2,7 @@
 #include "sheet_words.h"
 
 #include <draw/palette.h>
+#include <words/job.h>
 #include <words/joints.h>
 
 #include <QCoreApplication>
@@ -80,8 +81,7 @@ void addTitle(SheetPages &pages, const QStringList &title)
 
 void addJoint(SheetPages &pages, const Step &step, const Joint &joint, const JobFrame &frame)
 {
-    const QStringList title =
-        sheetLines(QString::fromStdString(step.title).trimmed(), SheetFont::Strong, pages.width() - pencilHeight - beside);
+    const QStringList title = sheetLines(stepTitle(step, frame).trimmed(), SheetFont::Strong, pages.width() - pencilHeight - beside);
     const QStringList lines = linesOf(step, joint, frame);
     if (!pages.hasRoom(pencilHeight + below + heightOf(pages, lines)))
         pages.nextPage();

@@ -35,9 +35,15 @@ std::optional<int> valueOf(char c)
     return place == std::string_view::npos ? std::nullopt : std::optional(values.at(place));
 }
 
+bool isCheckDigit(char c)
+{
+    return (c >= '0' && c <= '9') || c == 'X';
+}
+
+/// Nothing for a number that has none: makers outside North America fill its place with what they like.
 std::optional<char> checkDigit(std::string_view number)
 {
-    if (number.size() != weights.size())
+    if (number.size() != weights.size() || !isCheckDigit(number[placeOfCheck]))
         return std::nullopt;
     int sum = 0;
     for (std::size_t i = 0; i < number.size(); ++i) {

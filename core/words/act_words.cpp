@@ -96,7 +96,7 @@ public:
     QString operator()(const StepDoneFact &done) const
     {
         const Step *step = m_frame.step(done.step);
-        return step ? ActWords::tr("done: %1").arg(QString::fromStdString(step->title)) : ActWords::tr("a line done");
+        return step ? ActWords::tr("done: %1").arg(stepTitle(*step, m_frame)) : ActWords::tr("a line done");
     }
 
     QString operator()(const KeepFact &keep) const

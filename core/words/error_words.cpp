@@ -249,7 +249,7 @@ QString sentence(const Error &error)
     case ErrorKind::VehicleTaken:
         return ErrorWords::tr("There is an engine in %1 already. Nothing was moved; put that one onto the stand first.").arg(first);
     case ErrorKind::NotFound:
-        return ErrorWords::tr("Not found: %1. Nothing was changed; it may have been stored elsewhere, look for it under Find.").arg(noun);
+        return ErrorWords::tr("Not found: %1. Nothing was changed; open the page once more to see what there is now.").arg(noun);
     case ErrorKind::WrongJob:
         return ErrorWords::tr("%1 does not belong to this job. Nothing was logged; open the job it belongs to.").arg(noun);
     case ErrorKind::NothingToUndo: return ErrorWords::tr("There is nothing of yours to undo in this job. Everything is as it was.");

@@ -1,6 +1,7 @@
 #include "joint_text.h"
 
 #include <words/fasteners.h>
+#include <words/job.h>
 #include <words/joints.h>
 
 #include <QCoreApplication>
@@ -16,10 +17,10 @@ class JointNextWords {
 };
 
 /// Where the joint is not known, the line's own words.
-QString stepTitle(const next::OfJoint &act, const JobState &state)
+QString lineOf(const next::OfJoint &act, const JobState &state)
 {
     const Step *step = state.frame->step(act.step);
-    return step ? QString::fromStdString(step->title) : JointNextWords::tr("Go on with the next joint");
+    return step ? stepTitle(*step, *state.frame) : JointNextWords::tr("Go on with the next joint");
 }
 
 QString loosen(const Joint &joint)
@@ -66,19 +67,19 @@ QString settle(const Joint &joint, const JobState &state)
 QString jointNextSentence(const next::LoosenJoint &act, const JobState &state)
 {
     const Joint *joint = jointOf(state, act.joint);
-    return joint ? loosen(*joint) : stepTitle(act, state);
+    return joint ? loosen(*joint) : lineOf(act, state);
 }
 
 QString jointNextSentence(const next::TightenNext &act, const JobState &state)
 {
     const Joint *joint = jointOf(state, act.joint);
-    return joint ? tighten(*joint, act.tick) : stepTitle(act, state);
+    return joint ? tighten(*joint, act.tick) : lineOf(act, state);
 }
 
 QString jointNextSentence(const next::SettleJoint &act, const JobState &state)
 {
     const Joint *joint = jointOf(state, act.joint);
-    return joint ? settle(*joint, state) : stepTitle(act, state);
+    return joint ? settle(*joint, state) : lineOf(act, state);
 }
 
 } // namespace asleft

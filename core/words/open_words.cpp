@@ -28,7 +28,7 @@ QString valveSetTitle(const JobState &state)
 {
     for (const Step &step : state.frame->job.steps) {
         if (step.kind == StepKind::ValveSet)
-            return QString::fromStdString(step.title);
+            return stepTitle(step, *state.frame);
     }
     return OpenItemWords::tr("valve set");
 }
@@ -148,7 +148,7 @@ public:
     OpenWords operator()(const open::StepUndone &item) const
     {
         const Step *step = m_frame.step(item.step);
-        return {step ? QString::fromStdString(step->title) : OpenItemWords::tr("A line not done"), {}};
+        return {step ? stepTitle(*step, *m_state.frame) : OpenItemWords::tr("A line not done"), {}};
     }
 
     OpenWords operator()(const open::BleedingDown &item) const

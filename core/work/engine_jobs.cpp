@@ -34,9 +34,9 @@ Result<std::vector<JobRow>> workedJobs(Database &database, EngineId engine, int 
 }
 
 /// The acts of several jobs of one engine, as if it had been a single job: a nut is locked by whoever locks it.
-class OneJob {
+class ActsOfEngine {
 public:
-    explicit OneJob(const JobState &state) : m_state(state)
+    explicit ActsOfEngine(const JobState &state) : m_state(state)
     {
         for (const Act &act : state.acts)
             take(act);
@@ -83,7 +83,7 @@ Result<OpenElsewhere> openElsewhere(Database &database, const JobState &state)
     const auto others = workedJobs(database, state.frame->engine.id, jobsLookedAt);
     if (!others)
         return tl::unexpected(others.error());
-    OneJob engine(state);
+    ActsOfEngine engine(state);
     std::map<ActSeq, std::string> titles;
     for (const JobRow &other : *others) {
         if (other.id == state.frame->job.id)

@@ -8,35 +8,35 @@ namespace asleft {
 
 namespace {
 
-Result<std::unique_ptr<Garage::Internals>> within(Result<std::unique_ptr<Database>> database, Garage::Surroundings surroundings)
+Result<std::unique_ptr<Garage::Internals>> internalsOf(Result<std::unique_ptr<Database>> database, Garage::Surroundings surroundings)
 {
     if (!database)
         return tl::unexpected(std::move(database.error()));
-    auto inside = std::make_unique<Garage::Internals>();
-    inside->database = std::move(*database);
-    inside->surroundings = std::move(surroundings);
-    return inside;
+    auto internals = std::make_unique<Garage::Internals>();
+    internals->database = std::move(*database);
+    internals->surroundings = std::move(surroundings);
+    return internals;
 }
 
 } // namespace
 
 Result<std::unique_ptr<Garage>> Garage::create(const std::string &path, Surroundings surroundings)
 {
-    auto inside = within(Database::create(path), std::move(surroundings));
-    if (!inside)
-        return tl::unexpected(inside.error());
-    return std::unique_ptr<Garage>(new Garage(std::move(*inside)));
+    auto internals = internalsOf(Database::create(path), std::move(surroundings));
+    if (!internals)
+        return tl::unexpected(internals.error());
+    return std::unique_ptr<Garage>(new Garage(std::move(*internals)));
 }
 
 Result<std::unique_ptr<Garage>> Garage::open(const std::string &path, Surroundings surroundings)
 {
-    auto inside = within(Database::open(path), std::move(surroundings));
-    if (!inside)
-        return tl::unexpected(inside.error());
-    return std::unique_ptr<Garage>(new Garage(std::move(*inside)));
+    auto internals = internalsOf(Database::open(path), std::move(surroundings));
+    if (!internals)
+        return tl::unexpected(internals.error());
+    return std::unique_ptr<Garage>(new Garage(std::move(*internals)));
 }
 
-Garage::Garage(std::unique_ptr<Internals> inside) : m_internals(std::move(inside)) {}
+Garage::Garage(std::unique_ptr<Internals> internals) : m_internals(std::move(internals)) {}
 Garage::~Garage() = default;
 
 const std::string &Garage::path() const

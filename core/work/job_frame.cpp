@@ -54,4 +54,19 @@ Result<std::shared_ptr<const JobFrame>> loadFrame(Garage &garage, JobId jobId)
     return std::shared_ptr<const JobFrame>(std::move(frame));
 }
 
+bool touchesFrame(const Change &change, const JobFrame &frame)
+{
+    switch (change.what) {
+    case Change::What::Specs:
+    case Change::What::Joints: return !change.engine || *change.engine == frame.engine.id;
+    case Change::What::Vehicles: // the job's vehicle may hold another engine by now
+    case Change::What::People:
+    case Change::What::Tools:
+    case Change::What::Rules: return true;
+    case Change::What::Jobs: return change.job == frame.job.id; // it got a further line
+    case Change::What::Acts: return false;
+    }
+    return false;
+}
+
 } // namespace asleft

@@ -91,10 +91,10 @@ Result<bool> storeRevision(Transaction &transaction, const Joint &wanted)
     return insertJointRevision(transaction, wanted).map([](int) { return true; });
 }
 
+/// Without a title: what it is called is told by its kind and joint.
 SheetLine lineFor(StepKind kind, const Joint &joint)
 {
-    const char *what = kind == StepKind::Loosen ? "Loosen: " : "Tighten: ";
-    return {.kind = kind, .title = what + joint.text.name, .detail = {}, .before = Gate::FirstStart, .cautions = {}, .joint = joint.id};
+    return {.kind = kind, .title = {}, .detail = {}, .before = Gate::FirstStart, .cautions = {}, .joint = joint.id};
 }
 
 std::vector<SheetLine> linesFor(StepKind kind, const std::vector<Joint> &joints)

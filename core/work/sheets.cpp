@@ -9,7 +9,7 @@
 #include <utility>
 
 // Qt puts resources of a static library in only when they are asked for, and the asking must stand outside any namespace.
-static void bringSheets()
+static void initSheets()
 {
     Q_INIT_RESOURCE(sheets);
 }
@@ -20,7 +20,7 @@ namespace {
 
 /// The built-in sheets are part of the program: one that cannot be read is a bug, and a test reads them all.
 template <class Value, std::size_t Count>
-Value meant(const std::array<std::pair<const char *, Value>, Count> &words, const QString &word)
+Value valueNamed(const std::array<std::pair<const char *, Value>, Count> &words, const QString &word)
 {
     for (const auto &[name, value] : words) {
         if (word == QLatin1String(name))
@@ -56,9 +56,9 @@ SheetLine lineFrom(const QJsonObject &json)
     line.kind = json[QLatin1String("kind")].toString() == QLatin1String("valve set") ? StepKind::ValveSet : StepKind::Note;
     line.title = json[QLatin1String("title")].toString().toStdString();
     line.detail = json[QLatin1String("detail")].toString().toStdString();
-    line.before = meant(gateWords, json[QLatin1String("before")].toString());
+    line.before = valueNamed(gateWords, json[QLatin1String("before")].toString());
     for (const auto &caution : json[QLatin1String("cautions")].toArray())
-        line.cautions.push_back(meant(cautionNames, caution.toString()));
+        line.cautions.push_back(valueNamed(cautionNames, caution.toString()));
     return line;
 }
 
@@ -79,7 +79,7 @@ JobSheet sheetFrom(const QString &path)
 
 std::vector<JobSheet> builtInSheets()
 {
-    bringSheets();
+    initSheets();
     return {sheetFrom(QStringLiteral(":/sheets/set-the-valves.json")), sheetFrom(QStringLiteral(":/sheets/parts-off-and-on.json"))};
 }
 

@@ -25,7 +25,44 @@ private Q_SLOTS:
     void thePersonChoosesThePhase();
     void chipsLogTheirLeaf();
     void theKeypadTypes();
+    void anActIsShownOnce();
 };
+
+namespace {
+
+/// The head on a sheet of its own, told of the job as the page tells it.
+class CountingPane : public ValvePane {
+public:
+    explicit CountingPane(Bench &bench) : ValvePane(*bench.shop.context, *bench.page->book())
+    {
+        connect(bench.page->book(), &JobBook::changed, this, &Pane::jobChanged);
+    }
+    void refresh() override
+    {
+        ++shown;
+        ValvePane::refresh();
+    }
+    int shown = 0;
+};
+
+} // namespace
+
+void BenchReadingsTest::anActIsShownOnce()
+{
+    Bench bench;
+    CountingPane pane(bench);
+    present(pane);
+    pane.takeFocus();
+    pane.shown = 0;
+    logTyped(QStringLiteral("28"));
+    QCOMPARE(bench.point("I1").stage, PointStage::Found);
+    QCOMPARE(pane.shown, 1);
+    pane.undo();
+    QCOMPARE(pane.shown, 2);
+    // What comes from elsewhere is shown as it comes.
+    QVERIFY(bench.page->book()->openNut(*pane.inHand()));
+    QCOMPARE(pane.shown, 3);
+}
 
 void BenchReadingsTest::digitsCountInStepsOfTheSpec()
 {

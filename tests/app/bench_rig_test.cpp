@@ -26,6 +26,7 @@ private Q_SLOTS:
     void anAdapterOnAnUnknownLeverIsRefused();
     void aReadWrenchWantsItsReading();
     void aReadingIsJudgedAsItIsTyped();
+    void whatTheBarSaysIsWhatIsLogged();
     void readingsThatAreNone_data();
     void readingsThatAreNone();
     void aFarReadingAsksOnce();
@@ -183,6 +184,17 @@ void BenchRigTest::aReadingIsJudgedAsItIsTyped()
     press(Qt::Key_Backspace);
     type(QStringLiteral("25 lbf·ft")); // 33.9 N·m
     QVERIFY2(bench.small_().contains(verdictName(Verdict::Inside)), qPrintable(bench.small_()));
+}
+
+void BenchRigTest::whatTheBarSaysIsWhatIsLogged()
+{
+    JointBench bench(row(), Wall::OneRead);
+    QVERIFY(setDecisionRule(*bench.shop.garage, DecisionRule::WithUncertainty));
+    const int first = bench.inHand();
+    type(QStringLiteral("28.1")); // inside by a tenth, which the wrench cannot tell
+    QVERIFY2(bench.small_().contains(verdictName(Verdict::TooClose)), qPrintable(bench.small_()));
+    press(Qt::Key_Return);
+    QCOMPARE(bench.fastener(first).verdict(), std::optional(Verdict::TooClose));
 }
 
 void BenchRigTest::readingsThatAreNone_data()

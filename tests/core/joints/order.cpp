@@ -44,10 +44,13 @@ TEST(Order, StarOfACircle)
     EXPECT_EQ(generated(circlePattern(4)), "1-3-2-4");
     EXPECT_EQ(generated(circlePattern(8)), "1-5-3-7-2-6-4-8");
     EXPECT_EQ(generated(circlePattern(12)), "1-7-4-10-2-8-5-11-3-9-6-12");
+    EXPECT_EQ(generated(circlePattern(16)), "1-9-5-13-3-11-7-15-2-10-6-14-4-12-8-16");
+    EXPECT_EQ(generated(circlePattern(20)), "1-11-6-16-3-13-8-18-5-15-10-20-2-12-7-17-4-14-9-19");
+    EXPECT_EQ(generated(circlePattern(24)), "1-13-7-19-4-16-10-22-2-14-8-20-5-17-11-23-3-15-9-21-6-18-12-24");
     // The same rule where the number of pairs is odd.
     EXPECT_EQ(generated(circlePattern(2)), "1-2");
-    EXPECT_EQ(generated(circlePattern(6)), "1-4-3-6-2-5");
-    EXPECT_EQ(generated(circlePattern(10)), "1-6-4-9-2-7-5-10-3-8");
+    EXPECT_EQ(generated(circlePattern(6)), "1-4-2-5-3-6");
+    EXPECT_EQ(generated(circlePattern(10)), "1-6-3-8-5-10-2-7-4-9");
 }
 
 TEST(Order, StarOfAnOddCircle)
@@ -105,6 +108,47 @@ TEST(Order, EveryEvenCircleGoesByOppositePairs)
             const FastenerPosition &other = *circle.place(order[i + 1]);
             EXPECT_NEAR(one.x + other.x, 0, 1e-9) << count << ": " << one.number << ", " << other.number;
             EXPECT_NEAR(one.y + other.y, 0, 1e-9) << count << ": " << one.number << ", " << other.number;
+        }
+    }
+}
+
+/// How far these places lie apart round a circle of so many.
+int apart(int one, int other, int count)
+{
+    const int there = std::abs(one - other) % count;
+    return std::min(there, count - there);
+}
+
+TEST(Order, EveryFourOfAnEvenCircleIsBalanced)
+{
+    for (int count = 4; count <= mostFasteners; count += 4) {
+        const Pattern circle = circlePattern(count).value();
+        const TighteningOrder order = generateOrder(circle);
+        for (std::size_t four = 0; four < order.size(); four += 4) {
+            TighteningOrder numbers(order.begin() + static_cast<std::ptrdiff_t>(four),
+                                    order.begin() + static_cast<std::ptrdiff_t>(four) + 4);
+            std::sort(numbers.begin(), numbers.end());
+            for (std::size_t i = 1; i < numbers.size(); ++i)
+                EXPECT_EQ(numbers[i] - numbers[i - 1], count / 4) << count << " at " << four;
+        }
+    }
+}
+
+TEST(Order, EveryNextGroupOfACircleIsTheFarthestLeft)
+{
+    for (int count = 1; count <= mostFasteners; ++count) {
+        const int together = std::gcd(count, 4);
+        const int groups = count / together;
+        const TighteningOrder order = generateOrder(circlePattern(count).value());
+        std::vector<int> left(static_cast<std::size_t>(groups));
+        std::iota(left.begin(), left.end(), 0);
+        std::erase(left, 0);
+        for (std::size_t turn = static_cast<std::size_t>(together); turn < order.size(); turn += static_cast<std::size_t>(together)) {
+            const int last = (order[turn - static_cast<std::size_t>(together)] - 1) % groups;
+            const int now = (order[turn] - 1) % groups;
+            for (const int other : left)
+                EXPECT_GE(apart(now, last, groups), apart(other, last, groups)) << count << ": " << now << " after " << last;
+            EXPECT_EQ(std::erase(left, now), 1U) << count << ": " << now;
         }
     }
 }

@@ -59,12 +59,26 @@ TEST(VehicleNumberCheck, TenIsWrittenX)
 
 TEST(VehicleNumberCheck, EveryOtherCheckDigitDiffers)
 {
-    for (const char c : alphabet) {
+    for (const char c : std::string_view("0123456789X")) {
         std::string number = sample;
         number[8] = c;
         EXPECT_EQ(checkVehicleNumber(number).check, c == '4' ? NumberCheck::Agrees : NumberCheck::Differs) << c;
         EXPECT_EQ(checkVehicleNumber(number).expected, '4') << "the ninth place has no weight";
     }
+}
+
+TEST(VehicleNumberCheck, ALetterThatIsNoXIsNoCheckDigit)
+{
+    for (const char c : alphabet) {
+        if (c <= '9' || c == 'X')
+            continue;
+        std::string number = sample;
+        number[8] = c;
+        EXPECT_EQ(checkVehicleNumber(number).check, NumberCheck::NoCheckDigit) << c;
+        EXPECT_FALSE(checkVehicleNumber(number).expected) << c;
+    }
+    // From memory: a number as it is given outside North America, its seventh to ninth places filled up.
+    EXPECT_EQ(checkVehicleNumber("WP0ZZZ99ZTS392124").check, NumberCheck::NoCheckDigit);
 }
 
 /// The values of the letters as the regulation's table prints them.
@@ -91,6 +105,7 @@ TEST(VehicleNumberCheck, ASlipInOnePlaceChangesTheDigit)
 /// A number whose ninth character is its check digit.
 std::string mended(std::string number)
 {
+    number[8] = '0';
     number[8] = checkVehicleNumber(number).expected.value();
     return number;
 }
@@ -109,18 +124,20 @@ void expectTransposedNeighboursSeen(const std::string &number)
         else if (!ninth)
             EXPECT_EQ(seen.check, NumberCheck::Differs) << swapped;
         else // the digit moved into a place with a weight: it agrees only if what came into the ninth is right by chance
-            EXPECT_EQ(seen.check == NumberCheck::Agrees, seen.expected == swapped[8]) << swapped;
+            EXPECT_EQ(seen.check == NumberCheck::Agrees, seen.expected == swapped[8]) << swapped; // none is expected of a letter
     }
 }
 
 TEST(VehicleNumberCheck, TransposedNeighboursAreSeen)
 {
     expectTransposedNeighboursSeen(sample);
-    for (const std::size_t place : {std::size_t{7}, std::size_t{8}}) {
-        std::string swapped = sample;
-        std::swap(swapped[place], swapped[place + 1]);
-        EXPECT_EQ(checkVehicleNumber(swapped).check, NumberCheck::Differs) << swapped;
-    }
+    std::string swapped = sample;
+    std::swap(swapped[8], swapped[9]);
+    EXPECT_EQ(checkVehicleNumber(swapped).check, NumberCheck::Differs) << swapped;
+    // An H comes into the ninth place: then there is no check digit to differ.
+    swapped = sample;
+    std::swap(swapped[7], swapped[8]);
+    EXPECT_EQ(checkVehicleNumber(swapped).check, NumberCheck::NoCheckDigit) << swapped;
     std::mt19937 random(565);
     std::uniform_int_distribution<std::size_t> any(0, alphabet.size() - 1);
     for (int i = 0; i < 200; ++i) {

@@ -14,6 +14,22 @@ std::string text(const QString &words)
     return words.toStdString();
 }
 
+TEST(StepTitles, AreTypedOrToldByWhatIsDoneToTheJoint)
+{
+    const JobFrame frame = jointFrame();
+    Step step{StepId(1), StepKind::Loosen, {}, {}, Gate::FirstStart, {}, coverId};
+    EXPECT_EQ(text(stepTitle(step, frame)), "Loosen: Rocker cover");
+    step.kind = StepKind::Tighten;
+    EXPECT_EQ(text(stepTitle(step, frame)), "Tighten: Rocker cover");
+    step.title = "Loosen: Valve cover"; // as an older program stored it
+    EXPECT_EQ(text(stepTitle(step, frame)), "Loosen: Valve cover");
+    step.title = {};
+    step.joint = JointId(99);
+    EXPECT_EQ(text(stepTitle(step, frame)), "Tighten: a joint");
+    EXPECT_EQ(text(lineTitle({.kind = StepKind::Loosen, .title = {}, .detail = {}, .cautions = {}, .joint = coverId}, frame.joints)),
+              "Loosen: Rocker cover");
+}
+
 TEST(JointActs, SayWhatWasDone)
 {
     Story story(jointFrame());

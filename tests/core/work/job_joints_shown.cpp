@@ -95,7 +95,7 @@ TEST_F(JointShown, ALineDoneByItsFastenersIsNotMarkedDone)
     const auto &steps = book->state().frame->job.steps;
     const Step loosen = steps[steps.size() - 2];
     const Step tighten = steps.back();
-    EXPECT_EQ(book->markStepDone(tighten.id).error(), (Error{ErrorKind::StepByFasteners, {"Tighten: Bracket"}}));
+    EXPECT_EQ(book->markStepDone(tighten.id).error(), (Error{ErrorKind::StepByFasteners, {"Bracket"}}));
     EXPECT_EQ(actsInFile(), 0U);
     need(book->markStepDone(loosen.id));
     wholePass(bracket, large);

@@ -162,6 +162,23 @@ TEST_F(Joints, WorkedOnKeepTheirNumbersAndNothingElse)
     EXPECT_EQ(book->state().frame->jointNow(bracket)->order, (TighteningOrder{3, 2, 1}));
 }
 
+/// A line by its title, or by what it does to its joint; no words are stored for that.
+std::string nameOf(const SheetLine &line, const std::vector<Joint> &joints)
+{
+    if (!line.title.empty())
+        return line.title;
+    const auto joint = std::ranges::find(joints, line.joint, [](const Joint &each) { return std::optional(each.id); });
+    return (line.kind == StepKind::Loosen ? "loosen " : "tighten ") + joint->text.name;
+}
+
+std::vector<std::string> namesOf(const JobSheet &sheet, const std::vector<Joint> &joints)
+{
+    std::vector<std::string> names;
+    for (const SheetLine &line : sheet.lines)
+        names.push_back(nameOf(line, joints));
+    return names;
+}
+
 TEST_F(Joints, TheirLinesStandAroundTheValveSet)
 {
     add(coverText());
@@ -170,20 +187,18 @@ TEST_F(Joints, TheirLinesStandAroundTheValveSet)
     std::vector<std::string> around;
     for (const SheetLine &line : sheet.lines) {
         if (line.kind != StepKind::Note)
-            around.push_back(line.kind == StepKind::ValveSet ? "valve set" : line.title);
+            around.push_back(line.kind == StepKind::ValveSet ? "valve set" : nameOf(line, all()));
     }
-    const std::vector<std::string> expected{"Loosen: Valve cover", "Loosen: Bracket", "valve set", "Tighten: Bracket",
-                                            "Tighten: Valve cover"};
+    const std::vector<std::string> expected{"loosen Valve cover", "loosen Bracket", "valve set", "tighten Bracket", "tighten Valve cover"};
     EXPECT_EQ(around, expected);
     const auto isTighten = [](const SheetLine &line) { return line.kind == StepKind::Tighten; };
     const auto line = std::ranges::find_if(sheet.lines, isTighten);
     EXPECT_EQ(line->before, Gate::FirstStart);
     EXPECT_EQ(line->joint, all().back().id);
     EXPECT_EQ(line->detail, "");
-    const auto titleOf = [&](std::ptrdiff_t index) { return sheet.lines.at(static_cast<std::size_t>(index)).title; };
-    const auto place = [&](const char *title) { return std::ranges::find(sheet.lines, title, &SheetLine::title) - sheet.lines.begin(); };
-    EXPECT_EQ(titleOf(place("Loosen: Valve cover") - 1), "Chocks and neutral");
-    EXPECT_EQ(titleOf(place("Tighten: Valve cover") + 1), "Two full turns by hand");
+    const auto names = namesOf(sheet, all());
+    EXPECT_EQ(*std::prev(std::ranges::find(names, "loosen Valve cover")), "Chocks and neutral");
+    EXPECT_EQ(*std::next(std::ranges::find(names, "tighten Valve cover")), "Two full turns by hand");
 }
 
 TEST_F(Joints, TheirLinesStandAtTheEndWithoutAValveSet)
@@ -192,11 +207,8 @@ TEST_F(Joints, TheirLinesStandAtTheEndWithoutAValveSet)
     add(plainText());
     const JobSheet sheet =
         withJoints({"Covers", {{.title = "Chocks", .detail = {}, .before = Gate::TurningTheCrank, .cautions = {}}}}, newestOf(all()));
-    std::vector<std::string> titles;
-    for (const SheetLine &line : sheet.lines)
-        titles.push_back(line.title);
-    const std::vector<std::string> expected{"Chocks", "Loosen: Valve cover", "Loosen: Bracket", "Tighten: Bracket", "Tighten: Valve cover"};
-    EXPECT_EQ(titles, expected);
+    const std::vector<std::string> expected{"Chocks", "loosen Valve cover", "loosen Bracket", "tighten Bracket", "tighten Valve cover"};
+    EXPECT_EQ(namesOf(sheet, all()), expected);
     EXPECT_TRUE(withJoints({}, {}).lines.empty());
 }
 
@@ -238,7 +250,7 @@ TEST_F(Joints, PutIntoAnOpenJobTheyAreSeenAtEverySeat)
         const auto &steps = station->state().frame->job.steps;
         ASSERT_EQ(steps.size(), before + 2);
         EXPECT_EQ(steps[before].kind, StepKind::Loosen);
-        EXPECT_EQ(steps[before].title, "Loosen: Valve cover");
+        EXPECT_EQ(steps[before].title, "") << "its kind and joint tell it";
         EXPECT_EQ(steps[before].joint, cover);
         EXPECT_EQ(steps[before + 1].kind, StepKind::Tighten);
         EXPECT_EQ(steps[before + 1].before, Gate::FirstStart);

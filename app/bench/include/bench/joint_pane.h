@@ -73,6 +73,12 @@ protected:
     [[nodiscard]] bool mayGoOn(const QString &about, QStringList why);
     void voidQuestion() { m_asked.reset(); }
     void goTo(std::optional<int> fastener);
+    /// Does an act, and what comes after it.
+    template <class Act>
+    void log(Act act)
+    {
+        after(doing(act));
+    }
     void after(const Result<ActSeq> &logged);
 
 private:

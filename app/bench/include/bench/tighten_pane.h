@@ -95,6 +95,7 @@ private:
     void tickInHand(bool moved, const std::optional<Typed<Torque>> &reading = {});
     void tickRest();
     void tick(const PendingTick &pending);
+    [[nodiscard]] TickEntry entryOf(const PendingTick &pending, const Rig &with) const;
     void sayNew();
     void byFeel();
     void tickByFeel(const PendingTick &pending);

@@ -81,6 +81,12 @@ private:
     /// Looks at the acts of other computers that have come since the last look.
     void hearOthers();
     [[nodiscard]] Question questionAbout(std::optional<PointId> point, const QString &about) const;
+    /// Does an act, and what comes after it.
+    template <class Act>
+    void log(Act act)
+    {
+        after(doing(act));
+    }
     void after(const Result<ActSeq> &logged);
     [[nodiscard]] std::optional<PointId> inHandAfter(const Act &act) const;
     [[nodiscard]] bool mayGoOn(PointId point, const QString &about, const ValueDoubt &doubt);

@@ -18,9 +18,10 @@ Result<TighteningOrder> parseOrder(std::string_view text, const Pattern &pattern
 /// "7-3-1-5".
 std::string writeOrder(const TighteningOrder &order);
 
-/// The order where the manual gives none. Circle: a star over the places as they lie round it, whatever their numbers, each even-numbered
-/// pair opposite, as ASME PCC-1 has it for 4, 8 and 12; all others from the centre outward, of places equally far the lowest number first
-/// and then always the one farthest from the last. A permutation of the pattern's numbers, the same every time.
+/// The order where the manual gives none. Circle: a star over the places as they lie round it, whatever their numbers: opposite pairs,
+/// every four crosswise where the number divides by four, each next pair or four as far round from the last as it can be, as ASME PCC-1
+/// has it; all others from the centre outward, of places equally far the lowest number first and then always the one farthest from the
+/// last. A permutation of the pattern's numbers, the same every time.
 /// \pre checkedPattern() takes it
 TighteningOrder generateOrder(const Pattern &pattern);
 

@@ -187,7 +187,7 @@ enum class StepKind {
 struct Step {
     StepId id;
     StepKind kind = StepKind::Note;
-    std::string title;
+    std::string title;              ///< as typed; empty where kind and joint tell it
     std::string detail;             ///< one or two sentences; may be empty
     Gate before = Gate::FirstStart; ///< what must not happen while this line is undone
     std::vector<Caution> cautions;

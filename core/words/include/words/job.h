@@ -11,6 +11,11 @@ namespace asleft {
 
 QString gateName(Gate gate); ///< "before turning the crank"
 
+/// What a line is called: as somebody titled it, else by what it does to its joint, "Loosen: Valve cover".
+QString stepTitle(const Step &step, const JobFrame &frame);
+/// The same of a line of a job sheet; the joints are the newest revisions.
+QString lineTitle(const SheetLine &line, const std::vector<Joint> &joints);
+
 /// An open item: a line and the small line under it, which may be empty.
 struct OpenWords {
     QString title;

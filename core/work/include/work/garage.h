@@ -53,7 +53,7 @@ Q_SIGNALS:
     void changed(const asleft::Change &change);
 
 private:
-    explicit Garage(std::unique_ptr<Internals> inside);
+    explicit Garage(std::unique_ptr<Internals> internals);
     std::unique_ptr<Internals> m_internals;
 };
 

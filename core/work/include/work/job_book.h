@@ -1,69 +1,15 @@
 #pragma once
 
 #include <shop/outlook.h>
+#include <work/entries.h>
 #include <work/garage.h>
 
 #include <functional>
 
 namespace asleft {
 
-/// A reading as it is about to be logged.
-struct ReadingEntry {
-    PointId point;
-    Phase phase = Phase::AsFound;
-    ReadingForm form = ReadingForm::Exact;
-    std::optional<Typed<Length>> value = {};
-    std::optional<Typed<Length>> next = {};
-    bool specLeaf = false;
-    std::optional<Typed<Angle>> turned = {}; ///< of ReadingForm::Turned; with specLeaf, the spec's own turns
-    bool operator==(const ReadingEntry &) const = default;
-};
-
-/// One line of a bench sheet filled in with a pencil.
-struct SheetEntry {
-    PointId point;
-    std::optional<ReadingEntry> found = {}; ///< their `point` and `phase` are filled in
-    std::optional<ReadingEntry> left = {};
-    bool operator==(const SheetEntry &) const = default;
-};
-
-/// Fasteners about to be ticked.
-struct TickEntry {
-    JointId joint;
-    std::vector<TickSlot> places; ///< all of the pass and round in hand
-    bool moved = false;           ///< of a settle pass
-    TickHow how = TickHow::SetTool;
-    std::optional<ToolId> tool = {};           ///< the wrench or angle gauge
-    std::optional<FitUsed> fit = {};           ///< an adapter on the wrench
-    std::optional<Typed<Torque>> reading = {}; ///< of ReadTool: on the wrench
-    std::string reason = {};                   ///< of ByFeel
-    std::optional<int> revision = {};          ///< of the joint as it was shown: another one by now is refused (JointChanged)
-    std::optional<Typed<Torque>> setting = {}; ///< as it was shown; reckoned here without one, and refused where it differs (JointChanged)
-    bool operator==(const TickEntry &) const = default;
-};
-
-/// Fasteners about to be noted as loosened.
-struct LoosenEntry {
-    JointId joint;
-    std::vector<int> fasteners;
-    FoundHow how = FoundHow::NotNoted;
-    std::optional<Typed<Torque>> torque = {};
-    std::optional<ToolId> tool = {};
-    std::string note = {};
-    std::optional<int> revision = {}; ///< of the joint as it was shown: another one by now is refused (JointChanged)
-    bool operator==(const LoosenEntry &) const = default;
-};
-
-/// What is asked once a session and then known: a session begins when a job is opened in a program that has just started.
-struct Session {
-    std::optional<PersonId> who;
-    std::optional<ToolId> tool;
-    EngineCondition condition = EngineCondition::Cold;
-    std::optional<TypedTemperature> temperature = {};
-    std::optional<std::int64_t> minutesSinceRun = {};
-    bool crankConfirmed = false;
-    bool turningCautionsRead = false;
-};
+class JobJournal;
+struct FilledSheet;
 
 /// One job, open: its state, and every act a person can do in it. An act that returns is stored; one that fails has changed nothing,
 /// and doing the same again is harmless.
@@ -72,8 +18,9 @@ class JobBook : public QObject {
 
 public:
     static Result<std::unique_ptr<JobBook>> open(Garage &garage, JobId job);
+    ~JobBook() override;
 
-    [[nodiscard]] const JobState &state() const { return m_state; }
+    [[nodiscard]] const JobState &state() const;
     [[nodiscard]] const Session &session() const { return m_session; }
     [[nodiscard]] const Tool *tool() const;
 
@@ -82,6 +29,11 @@ public:
     void setTool(std::optional<ToolId> set);
     void setCondition(EngineCondition condition, std::optional<TypedTemperature> temperature = {},
                       std::optional<std::int64_t> minutesSinceRun = {});
+
+    /// What logReading() would log; changes nothing. With a condition, as if that was the engine's: a bench sheet has one of its own.
+    [[nodiscard]] Result<ReadingAsLogged> wouldLog(const ReadingEntry &entry, std::optional<EngineCondition> condition = {}) const;
+    /// The same of tick(), which also asks whether it is the places' turn.
+    [[nodiscard]] Result<TicksAsLogged> wouldLog(const TickEntry &entry) const;
 
     // The acts. Each refuses with GarageReadOnly in a garage that may only be read, with PersonMissing until setWho(), and with WrongJob
     // for a point or step of another job.
@@ -160,60 +112,35 @@ Q_SIGNALS:
     void changed();
 
 private:
-    /// All that the acts of a sheet are made from; without lines: none.
-    struct SheetAsked {
-        std::vector<SheetEntry> lines = {}; ///< the filled-in ones
-        std::optional<Moment> at = {};
-        std::optional<PersonId> who = {};
-        std::optional<ToolId> tool = {};
-        EngineCondition condition = EngineCondition::Cold;
-        std::optional<TypedTemperature> temperature = {};
-        std::optional<std::int64_t> minutesSinceRun = {};
-        bool operator==(const SheetAsked &) const = default;
-    };
-    /// Acts whose commit failed: they may be on disk all the same, so their uids are used again.
-    struct Failed {
-        std::vector<NewAct> acts;
-        SheetAsked sheet;     ///< what they were made from; without lines: an act at the Bench
-        bool arrived = false; ///< they were on disk, and have been read since
-    };
+    class Telling;
 
-    JobBook(Garage &garage, JobState state, std::int64_t version);
+    JobBook(Garage &garage, std::unique_ptr<JobJournal> journal);
+    void heed(const Change &change);
+
     /// The garage may be written, and it is known who is at the bench.
     [[nodiscard]] Done mayAct() const;
-    Result<ActSeq> log(Fact fact, std::optional<ActSeq> withdraws = {});
-    /// Logs nothing where the same act stands already; gives its seq.
-    Result<ActSeq> logOnce(Fact fact, bool standsAlready);
-    /// By whom, where and when is filled in; the uid is not.
-    [[nodiscard]] NewAct newAct(Fact fact, std::optional<ActSeq> withdraws = {}) const;
-    [[nodiscard]] bool failedBefore(const std::vector<NewAct> &acts) const;
-    /// Stores these acts, all or none, and takes them up; gives the last one.
-    Result<ActSeq> store(std::vector<NewAct> acts, const SheetAsked &sheet);
-    void sessionFollows(const std::vector<NewAct> &acts, bool ofSheet, bool crankMoved);
-    /// mayAct(), and reads on before something is taken back; gives the taking back, one that `isThis` knows, that failed before, if it
-    /// was on disk.
-    Result<std::optional<ActSeq>> catchUpToTakeBack(const std::function<bool(const Fact &)> &isThis);
-    /// mayAct(), and reads on: another computer may work on the same joint. The revision in hand; refuses with WrongJob.
+    /// mayAct(), and reads on.
+    Done mayActNow();
+    /// The same before something is taken back; gives the taking back, one that `isThis` knows, that failed before, if it was on disk.
+    Result<std::optional<ActSeq>> mayTakeBackNow(const std::function<bool(const Fact &)> &isThis);
+    /// The revision of a joint in hand; refuses with WrongJob.
+    [[nodiscard]] Result<const Joint *> jointOf(JointId joint) const;
+    /// mayActNow() on a joint: another computer may work on the same.
     Result<const Joint *> jointToWork(JointId joint);
+
+    Result<ActSeq> store(std::vector<NewAct> acts, const FilledSheet *sheet = nullptr);
+    /// mayAct(), and stores the fact, if there is one.
+    Result<ActSeq> log(Result<Fact> fact, std::optional<ActSeq> withdraws = {});
+    /// Logs nothing where the same act stands already; gives its seq.
+    Result<ActSeq> logOnce(Result<Fact> fact, bool standsAlready);
+    Result<ActSeq> withdraw(Result<ActSeq> (*which)(const JobState &, Garage &));
     /// Takes the tick of a fastener that `first` finds back, and all that came on top of it; NotTicked where it finds none.
     Result<ActSeq> untickFrom(JointId joint, int fastener, const TickMade *(*first)(const FastenerState &));
-    /// The same act failed before and was on disk: whether it is its turn was asked then.
-    [[nodiscard]] bool arrivedBefore(const Fact &fact) const;
-    /// Reads what is new in the file; whether there was anything.
-    Result<bool> readOn();
-    /// Adds acts that were just stored, nothing having been written by others before them.
-    void takeUp(const std::vector<Act> &acts);
-    void noteArrival(const std::vector<Act> &acts);
-    Done reloadFrame();
 
     Garage &m_garage;
-    JobState m_state;
-    std::int64_t m_version;    ///< of the file when it was last read; other computers' commits change it
-    ActSeq m_readUpTo{0};      ///< the last act read from the file
-    bool m_frameStale = false; ///< the things the job speaks of, or other computers' acts, have changed and could not be read
-    bool m_telling = false;    ///< tells of acts of its own, which it knows
+    std::unique_ptr<JobJournal> m_journal;
     Session m_session;
-    std::optional<Failed> m_failed;
+    bool m_logged = false; ///< acts were stored that the garage has not told of
 };
 
 } // namespace asleft

@@ -1,6 +1,8 @@
-// A bench sheet that was filled in with a pencil becomes acts.
+#include "bench_sheet.h"
+
+#include "crank_moves.h"
 #include "names.h"
-#include "readings.h"
+#include "valve_facts.h"
 
 #include <algorithm>
 #include <set>
@@ -15,10 +17,10 @@ bool isFilledIn(const SheetEntry &line)
 }
 
 /// Writes the acts of a sheet one after the other, each onto the state the ones before it would make.
-class SheetWriting {
+class SheetWriter {
 public:
     /// `blank` is an act of this session that says nothing yet.
-    SheetWriting(JobState state, const Session &session, NewAct blank)
+    SheetWriter(JobState state, const Session &session, NewAct blank)
         : m_state(std::move(state)), m_session(session), m_blank(std::move(blank))
     {
         if (!m_state.acts.empty())
@@ -114,9 +116,10 @@ private:
     std::vector<NewAct> m_acts;
 };
 
-/// Without the lines nobody wrote on, along the engine: each bridge screw before the lash of its pair. Refuses a point of another job, and
-/// one that stands in two lines.
-Result<std::vector<SheetEntry>> filledIn(const std::vector<SheetEntry> &lines, const JobFrame &frame)
+} // namespace
+
+Result<FilledSheet> filledSheet(const std::vector<SheetEntry> &lines, std::optional<Moment> at, const JobFrame &frame,
+                                const Session &session)
 {
     std::vector<SheetEntry> filled;
     std::set<PointId> points;
@@ -131,35 +134,21 @@ Result<std::vector<SheetEntry>> filledIn(const std::vector<SheetEntry> &lines, c
     }
     if (filled.empty())
         return fail(ErrorKind::NothingToLog);
-    std::ranges::sort(filled, {}, [&](const SheetEntry &line) { return frame.point(line.point); }); // they stand in that order
-    return filled;
+    // The points stand along the engine: each bridge screw before the lash of its pair.
+    std::ranges::sort(filled, {}, [&](const SheetEntry &line) { return frame.point(line.point); });
+    return FilledSheet{std::move(filled), at, session.who, session.tool, session.condition, session.temperature, session.minutesSinceRun};
 }
 
-} // namespace
-
-Result<ActSeq> JobBook::logSheet(const std::vector<SheetEntry> &lines, std::optional<Moment> at)
+Result<std::vector<NewAct>> actsOf(const FilledSheet &sheet, JobState state, const Session &session, NewAct blank)
 {
-    if (const Done may = mayAct(); !may)
-        return tl::unexpected(may.error());
-    if (const Done fresh = catchUp(); !fresh)
-        return tl::unexpected(fresh.error());
-    const auto filled = filledIn(lines, *m_state.frame);
-    if (!filled)
-        return tl::unexpected(filled.error());
-    NewAct blank = newAct(WithdrawFact{});
-    if (at)
-        blank.at = *at;
-    const SheetAsked asked{
-        *filled, at, m_session.who, m_session.tool, m_session.condition, m_session.temperature, m_session.minutesSinceRun};
-    if (m_failed && m_failed->sheet == asked)
-        return store(m_failed->acts, asked);
-
-    SheetWriting sheet(m_state, m_session, std::move(blank));
-    if (!m_state.plan)
-        sheet.say(PlanFact{m_state.frame->engine.id, proposedPlan()});
-    if (const Done written = sheet.write(*filled); !written)
+    if (sheet.at)
+        blank.at = *sheet.at;
+    SheetWriter writer(std::move(state), session, std::move(blank));
+    if (!writer.state().plan)
+        writer.say(PlanFact{writer.state().frame->engine.id, proposedPlan(writer.state())});
+    if (const Done written = writer.write(sheet.lines); !written)
         return tl::unexpected(written.error());
-    return store(std::move(sheet).acts(), asked);
+    return std::move(writer).acts();
 }
 
 } // namespace asleft

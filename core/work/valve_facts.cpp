@@ -1,5 +1,12 @@
-// How what a person says at the Bench, or has written on paper, becomes a reading: the part that knows leaves, turns and specs.
-#include "readings.h"
+// How what a person says of valves, at the Bench or on paper, becomes a fact: the part that knows leaves, turns and specs.
+#include "valve_facts.h"
+
+#include "internals.h"
+#include "names.h"
+
+#include <shop/outlook.h>
+
+#include <algorithm>
 
 namespace asleft {
 
@@ -133,32 +140,62 @@ Result<ReadingFact> readingFrom(const ReadingEntry &entry, const JobState &state
     return factFrom(*whole, state, session);
 }
 
-Result<ActSeq> JobBook::logReading(const ReadingEntry &entry)
+Result<ReadingAsLogged> readingAsLogged(const ReadingEntry &entry, const JobState &state, const Session &session)
 {
-    if (const Done may = mayAct(); !may)
-        return tl::unexpected(may.error());
-    auto reading = readingFrom(entry, m_state, m_session);
-    if (!reading)
-        return tl::unexpected(reading.error());
-    return log(std::move(*reading));
+    auto fact = readingFrom(entry, state, session);
+    if (!fact)
+        return tl::unexpected(fact.error());
+    const Verdict verdict = verdictOf(*fact, fact->judgedBy ? state.frame->spec(*fact->judgedBy) : nullptr);
+    return ReadingAsLogged{std::move(*fact), verdict};
 }
 
-Result<ActSeq> JobBook::leaveAllHere()
+Result<Fact> allLeftFrom(const JobState &state, const Session &session)
 {
-    if (const Done may = mayAct(); !may)
-        return tl::unexpected(may.error());
     AllLeftFact all;
-    for (const SettingPoint &point : m_state.frame->engine.points) {
-        if (!canBeLeftHere(m_state, point))
+    for (const SettingPoint &point : state.frame->engine.points) {
+        if (!canBeLeftHere(state, point))
             continue;
-        auto reading = readingFrom({.point = point.id, .phase = Phase::AsLeft, .specLeaf = true}, m_state, m_session);
+        auto reading = readingFrom({.point = point.id, .phase = Phase::AsLeft, .specLeaf = true}, state, session);
         if (!reading)
             return tl::unexpected(reading.error());
         all.readings.push_back(std::move(*reading));
     }
     if (all.readings.empty())
         return fail(ErrorKind::NotFound, Noun::PointToSetHere);
-    return log(std::move(all));
+    return all;
+}
+
+Result<Fact> nutOpenFrom(PointId point, const JobState &state)
+{
+    return state.frame->point(point) ? Result<Fact>(NutOpenFact{point}) : fail(ErrorKind::WrongJob, Noun::Point);
+}
+
+Result<Fact> keptFrom(PointId point, std::string_view reason, const JobState &state)
+{
+    if (!state.frame->point(point))
+        return fail(ErrorKind::WrongJob, Noun::Point);
+    const PointState &now = state.point(point);
+    if (now.stage != PointStage::Left || !now.left || now.settled())
+        return fail(ErrorKind::NothingToKeep, namesOf(*state.frame, {point}));
+    auto why = checkedNote(reason);
+    if (!why)
+        return tl::unexpected(why.error());
+    return KeepFact{now.left->seq, point, std::move(*why)};
+}
+
+Result<Fact> checkAgainFrom(const std::vector<PointId> &points, Disturbance cause, std::string_view why, const JobState &state)
+{
+    const bool known = std::ranges::all_of(points, [&](PointId point) { return state.frame->point(point) != nullptr; });
+    if (points.empty() || !known)
+        return fail(ErrorKind::WrongJob, Noun::Point);
+    std::vector<PointId> left;
+    std::ranges::copy_if(points, std::back_inserter(left), [&](PointId point) { return state.point(point).stage == PointStage::Left; });
+    if (left.empty())
+        return fail(ErrorKind::NotFound, Noun::PointThatWasLeft);
+    auto note = checkedNote(why);
+    if (!note)
+        return tl::unexpected(note.error());
+    return CheckAgainFact{std::move(left), std::move(*note), cause};
 }
 
 } // namespace asleft

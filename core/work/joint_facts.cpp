@@ -1,5 +1,5 @@
 // How what a person says of fasteners becomes a fact: the part that knows wrenches, adapters and passes.
-#include "joint_entries.h"
+#include "joint_facts.h"
 
 #include "internals.h"
 
@@ -10,6 +10,12 @@
 namespace asleft {
 
 namespace {
+
+/// Refuses where another computer has made another revision of what was shown.
+Done asShown(std::optional<int> revision, const Joint &joint)
+{
+    return revision && *revision != joint.revision ? Done(fail(ErrorKind::JointChanged, joint.text.name)) : Done{};
+}
 
 /// The pass of all these places. Refuses none, a fastener the joint does not have, and places of several passes or rounds or of one twice.
 Result<const Pass *> passOf(const std::vector<TickSlot> &places, const Joint &joint)
@@ -171,6 +177,39 @@ Done fill(TicksFact &ticks, const TickEntry &entry, const Joint &joint, const Jo
     return {};
 }
 
+/// Whether there is something of this kind at a fastener that nobody has accepted. \pre not Unsettled
+bool canAccept(AcceptedWhat what, const FastenerState &fastener)
+{
+    switch (what) {
+    case AcceptedWhat::ByFeel: return fastener.byFeel() && !fastener.feelAccepted;
+    case AcceptedWhat::Torque: return fastener.outside() && !fastener.torqueAccepted;
+    case AcceptedWhat::Reused: return fastener.reused();
+    case AcceptedWhat::Unsettled: break;
+    }
+    return false;
+}
+
+/// Those of a joint's fasteners where there is something to accept.
+Result<std::vector<int>> acceptable(const Joint &joint, const JointState &state, AcceptedWhat what, const std::vector<int> &fasteners)
+{
+    if (what == AcceptedWhat::Unsettled) {
+        if (!state.progress.unsettled || state.unsettledAccepted)
+            return fail(ErrorKind::NothingToAccept);
+        return std::vector<int>{};
+    }
+    const auto asked = fastenersIn(joint, fasteners);
+    if (!asked)
+        return tl::unexpected(asked.error());
+    std::vector<int> having;
+    std::ranges::copy_if(*asked, std::back_inserter(having), [&](int number) {
+        const auto known = state.fasteners.find(number);
+        return known != state.fasteners.end() && canAccept(what, known->second);
+    });
+    if (having.empty())
+        return fail(ErrorKind::NothingToAccept);
+    return having;
+}
+
 } // namespace
 
 Result<std::vector<int>> fastenersIn(const Joint &joint, const std::vector<int> &fasteners)
@@ -189,6 +228,8 @@ Result<std::vector<int>> fastenersIn(const Joint &joint, const std::vector<int> 
 
 Result<TicksFact> ticksFrom(const TickEntry &entry, const Joint &joint, const JobFrame &frame, std::chrono::sys_days today)
 {
+    if (const Done same = asShown(entry.revision, joint); !same)
+        return tl::unexpected(same.error());
     const auto pass = passOf(entry.places, joint);
     if (!pass)
         return tl::unexpected(pass.error());
@@ -203,6 +244,17 @@ Result<TicksFact> ticksFrom(const TickEntry &entry, const Joint &joint, const Jo
     return ticks;
 }
 
+Result<TicksAsLogged> ticksAsLogged(const TickEntry &entry, const Joint &joint, const JobFrame &frame, std::chrono::sys_days today)
+{
+    auto fact = ticksFrom(entry, joint, frame, today);
+    if (!fact)
+        return tl::unexpected(fact.error());
+    TicksAsLogged logged{std::move(*fact), {}};
+    for (const Tick &tick : logged.fact.ticks)
+        logged.made.push_back(tickMade(logged.fact, tick, joint));
+    return logged;
+}
+
 Done inTurn(const TicksFact &ticks, const Joint &joint, const TighteningProgress &progress)
 {
     const auto rest = restOfPass(joint.tightening(), progress);
@@ -213,8 +265,10 @@ Done inTurn(const TicksFact &ticks, const Joint &joint, const TighteningProgress
     return {};
 }
 
-Result<LoosenedFact> loosenedFrom(const LoosenEntry &entry, const Joint &joint, const JobFrame &frame)
+Result<Fact> loosenedFrom(const LoosenEntry &entry, const Joint &joint, const JobFrame &frame)
 {
+    if (const Done same = asShown(entry.revision, joint); !same)
+        return tl::unexpected(same.error());
     auto fasteners = fastenersIn(joint, entry.fasteners);
     if (!fasteners)
         return tl::unexpected(fasteners.error());
@@ -235,15 +289,66 @@ Result<LoosenedFact> loosenedFrom(const LoosenEntry &entry, const Joint &joint, 
     return loosened;
 }
 
-bool canAccept(AcceptedWhat what, const FastenerState &fastener)
+Result<Fact> fittedFrom(const Joint &joint, const std::vector<int> &fasteners, Fitted fitted)
 {
-    switch (what) {
-    case AcceptedWhat::ByFeel: return fastener.byFeel() && !fastener.feelAccepted;
-    case AcceptedWhat::Torque: return fastener.outside() && !fastener.torqueAccepted;
-    case AcceptedWhat::Reused: return fastener.reused();
-    case AcceptedWhat::Unsettled: break;
-    }
-    return false;
+    return fastenersIn(joint, fasteners).map([&](std::vector<int> &&numbers) {
+        return Fact(FittedFact{joint.id, std::move(numbers), fitted});
+    });
+}
+
+bool saidFitted(const Fact &fact, const JointState &state)
+{
+    const auto &said = std::get<FittedFact>(fact);
+    return std::ranges::all_of(said.fasteners, [&](int number) {
+        const auto fastener = state.fasteners.find(number);
+        return fastener != state.fasteners.end() && fastener->second.fitted == said.fitted;
+    });
+}
+
+Result<Fact> acceptedFrom(const Joint &joint, const JointState &state, AcceptedWhat what, const std::vector<int> &fasteners,
+                          std::string_view reason)
+{
+    auto why = checkedReason(reason);
+    if (!why)
+        return tl::unexpected(why.error());
+    return acceptable(joint, state, what, fasteners).map([&](std::vector<int> &&numbers) {
+        return Fact(AcceptedFact{joint.id, what, std::move(numbers), std::move(*why)});
+    });
+}
+
+Result<Fact> findingFrom(const Joint &joint, const std::vector<int> &fasteners, std::string_view text)
+{
+    auto note = checkedNote(text);
+    if (!note)
+        return tl::unexpected(note.error());
+    if (note->empty())
+        return fail(ErrorKind::EmptyText);
+    auto numbers = fasteners.empty() ? Result<std::vector<int>>() : fastenersIn(joint, fasteners);
+    if (!numbers)
+        return tl::unexpected(numbers.error());
+    return FindingFact{joint.id, std::move(*numbers), std::move(*note)};
+}
+
+std::optional<UntickedFact> untickedFrom(const JobState &state, JointId joint, int fastener, TickOf first)
+{
+    const auto worked = state.joints.find(joint);
+    if (worked == state.joints.end())
+        return std::nullopt;
+    const auto known = worked->second.fasteners.find(fastener);
+    const TickMade *from = known == worked->second.fasteners.end() ? nullptr : first(known->second);
+    if (!from)
+        return std::nullopt;
+    UntickedFact unticked{joint, {}};
+    for (const TickMade *made = from; made <= &known->second.ticks.back(); ++made)
+        unticked.places.push_back(made->tick.place);
+    return unticked;
+}
+
+const Act *lastOn(const JobState &state, JointId joint)
+{
+    const auto last = std::find_if(state.acts.rbegin(), state.acts.rend(),
+                                   [&](const Act &act) { return state.inForce(act) && jointOf(act.what.fact) == joint; });
+    return last == state.acts.rend() ? nullptr : &*last;
 }
 
 } // namespace asleft
