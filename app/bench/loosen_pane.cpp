@@ -100,7 +100,8 @@ QString LoosenPane::findingToNote() const
         return {};
     const QString text = looseFinding(joint(), loose);
     const bool noted = std::ranges::any_of(state().findings, [&](const Finding &finding) {
-        return finding.what.joint == jointId() && finding.what.text == text.toStdString();
+        const auto *about = std::get_if<FastenerSubject>(&finding.what.subject);
+        return about && about->joint == jointId() && finding.what.text == text.toStdString();
     });
     return noted ? QString() : text;
 }
@@ -261,7 +262,7 @@ void LoosenPane::noteFinding()
 {
     const QString text = findingToNote();
     if (!text.isEmpty())
-        after(book().noteFinding(jointId(), foundLoose(joint(), worked()), text.toStdString()));
+        after(book().noteFinding(FastenerSubject{jointId(), foundLoose(joint(), worked())}, text.toStdString()));
 }
 
 void LoosenPane::markDone()

@@ -73,6 +73,35 @@ std::optional<UntickedFact> takenBackFrom(const JobState &state, JointId joint, 
     return unticked;
 }
 
+/// A subject as it is noted; refuses one the job is not about.
+struct OfThisJob {
+    const JobState &state;
+
+    Result<Subject> operator()(PointId point) const { return known(frame().point(point) != nullptr, point, "point"); }
+    Result<Subject> operator()(StepId step) const { return known(frame().step(step) != nullptr, step, "step"); }
+    Result<Subject> operator()(EngineId engine) const { return known(frame().engine.id == engine, engine, "engine"); }
+    Result<Subject> operator()(VehicleId vehicle) const { return known(frame().vehicle.id == vehicle, vehicle, "vehicle"); }
+    Result<Subject> operator()(const FastenerSubject &some) const
+    {
+        if (!frame().jointNow(some.joint))
+            return fail(ErrorKind::WrongJob, "joint");
+        if (some.fasteners.empty())
+            return some;
+        return fastenersIn(jointInHand(state, some.joint), some.fasteners).map([&](std::vector<int> &&numbers) {
+            return Subject(FastenerSubject{some.joint, std::move(numbers)});
+        });
+    }
+
+private:
+    [[nodiscard]] const JobFrame &frame() const { return *state.frame; }
+    static Result<Subject> known(bool isKnown, Subject subject, const char *what)
+    {
+        if (!isKnown)
+            return fail(ErrorKind::WrongJob, what);
+        return subject;
+    }
+};
+
 } // namespace
 
 Result<const Joint *> JobBook::jointToWork(JointId id)
@@ -193,24 +222,21 @@ Result<ActSeq> JobBook::beginJoint(JointId joint)
     return logOnce(begun, last && last->what.fact == begun);
 }
 
-Result<ActSeq> JobBook::noteFinding(JointId joint, const std::vector<int> &fasteners, std::string_view text)
+Result<ActSeq> JobBook::noteFinding(const Subject &subject, std::string_view text)
 {
-    const auto known = jointToWork(joint);
-    if (!known)
-        return tl::unexpected(known.error());
+    if (const Done may = mayAct(); !may)
+        return tl::unexpected(may.error());
+    if (const Done fresh = catchUp(); !fresh)
+        return tl::unexpected(fresh.error());
+    auto about = std::visit(OfThisJob{m_state}, subject);
+    if (!about)
+        return tl::unexpected(about.error());
     auto checked = checkedNote(text);
     if (!checked)
         return tl::unexpected(checked.error());
-    FindingFact finding{joint, {}, std::move(*checked)};
-    if (finding.text.empty())
+    if (checked->empty())
         return fail(ErrorKind::EmptyText);
-    if (!fasteners.empty()) {
-        auto numbers = fastenersIn(**known, fasteners);
-        if (!numbers)
-            return tl::unexpected(numbers.error());
-        finding.fasteners = std::move(*numbers);
-    }
-    return log(std::move(finding));
+    return log(FindingFact{*std::move(about), *std::move(checked)});
 }
 
 } // namespace asleft
