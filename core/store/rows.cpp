@@ -14,6 +14,17 @@ std::string placeholdersFor(std::string_view names)
     return placeholders;
 }
 
+std::string assignmentsOf(std::string_view names)
+{
+    std::string assignments;
+    for (const char letter : names) {
+        if (letter == ',')
+            assignments += " = ?";
+        assignments += letter;
+    }
+    return assignments + " = ?";
+}
+
 std::string insertInto(std::string_view table, std::string_view names)
 {
     return "INSERT INTO " + std::string(table) + " (" + std::string(names) + ") VALUES (" + placeholdersFor(names) + ")";

@@ -6,6 +6,7 @@
 #include <string_view>
 #include <tuple>
 #include <type_traits>
+#include <unordered_map>
 #include <vector>
 
 /// A row is described once: RowOf<T> names its columns beside the members they hold, in the order of the members. From it come the SQL
@@ -43,6 +44,17 @@ template <class Owner, class Member>
 constexpr LaterColumn<Owner, Member> laterColumn(std::string_view mark, std::string_view names, Member Owner::*member)
 {
     return {{names, member}, mark};
+}
+
+/// The key a row is given when it is inserted: read before the other columns, never written.
+template <class Owner, class Id>
+struct Key {
+    Id Owner::*member;
+};
+template <class Owner, class Id>
+constexpr Key<Owner, Id> key(Id Owner::*member)
+{
+    return {member};
 }
 
 /// A member that is described by itself; its columns stand among those of its owner.
@@ -112,6 +124,10 @@ void addNamesOf(std::string &names, const Column<Owner, Member> &column)
 {
     addNames(names, column.names);
 }
+template <class Owner, class Id>
+void addNamesOf(std::string &, const Key<Owner, Id> &)
+{
+}
 template <class Owner, class Member>
 void addNamesOf(std::string &names, const Part<Owner, Member> &)
 {
@@ -135,6 +151,9 @@ std::string placeholdersFor(std::string_view names);
 /// "INSERT INTO table (a, b) VALUES (?, ?)".
 std::string insertInto(std::string_view table, std::string_view names);
 
+/// "a = ?, b = ?".
+std::string assignmentsOf(std::string_view names);
+
 // values
 
 template <Described T>
@@ -144,6 +163,10 @@ template <class Owner, class Member>
 void putPart(QVariantList &row, const Owner &owner, const Column<Owner, Member> &column)
 {
     Cells<Member>::put(row, owner.*column.member);
+}
+template <class Owner, class Id>
+void putPart(QVariantList &, const Owner &, const Key<Owner, Id> &)
+{
 }
 template <class Owner, class Member>
 void putPart(QVariantList &row, const Owner &owner, const Part<Owner, Member> &part)
@@ -176,6 +199,11 @@ template <class Owner, class Member>
 Member takenPart(Row &row, const Column<Owner, Member> &)
 {
     return Cells<Member>::take(row);
+}
+template <class Owner, class Id>
+Id takenPart(Row &row, const Key<Owner, Id> &)
+{
+    return Cells<Id>::take(row);
 }
 template <class Owner, class Member>
 Member takenPart(Row &row, const Part<Owner, Member> &)
@@ -317,6 +345,36 @@ Done readLists(Connection &connection, Owners &owners, const std::string &keys, 
         }
     };
     eachPart<T>(readPart);
+    return done;
+}
+
+/// Inserts a row, with columns of its table's own before those described, and gives its key.
+template <class Id, Described T>
+Result<Id> insertDescribed(Connection &connection, std::string_view table, const T &value, std::string names = {}, QVariantList row = {})
+{
+    addNames(names, namesOf<T>());
+    putRow(row, value);
+    return insertRow<Id>(connection, insertInto(table, names) + " RETURNING id", row);
+}
+
+/// Reads the lists of rows that were read, each of which `keyOf` gives the key of. Damaged where there is one that cannot be.
+template <Described T, class KeyOf>
+Done readListsOf(Connection &connection, const std::string &key, std::vector<T> &rows, KeyOf keyOf)
+{
+    std::unordered_map<std::int64_t, T *> byKey;
+    std::vector<std::int64_t> ids;
+    for (T &row : rows) {
+        ids.push_back(keyOf(row));
+        byKey.emplace(ids.back(), &row);
+    }
+    Owners owners(key, ids);
+    const Done done = readLists<T>(connection, owners, key, [&](Row &row) {
+        const std::int64_t id = row.number();
+        const auto found = byKey.find(id);
+        return std::pair(found == byKey.end() ? nullptr : found->second, id);
+    });
+    if (done && owners.refused())
+        return fail(ErrorKind::Damaged, connection.path(), key + " " + std::to_string(*owners.refused()));
     return done;
 }
 

@@ -87,23 +87,6 @@ QVariantList values(const T &...value)
     return {bound(value)...};
 }
 
-/// The three columns of a typed value, or three times nothing.
-template <class T>
-auto amountOf(const std::optional<T> &typed)
-{
-    return typed ? std::optional(typed->value) : std::nullopt;
-}
-template <class T>
-auto unitOf(const std::optional<T> &typed)
-{
-    return typed ? std::optional(typed->unit) : std::nullopt;
-}
-template <class T>
-std::optional<std::string> textOf(const std::optional<T> &typed)
-{
-    return typed ? std::optional(typed->text) : std::nullopt;
-}
-
 /// One row of a result, its columns taken one after the other. A column that does not hold what was asked for makes the row unread.
 class Row {
 public:
