@@ -32,16 +32,16 @@ constexpr std::size_t namesOf()
 static_assert(namesOf<Side>() == 2 && namesOf<PointKind>() == 4 && namesOf<StrengthClass>() == 14);
 
 template <class Enum>
-class Words : public ::testing::Test {
+class StoredWords : public ::testing::Test {
 };
 
 using Enums = ::testing::Types<MeterUnit, LengthUnit, TorqueUnit, AngleUnit, TemperatureUnit, BandForm, Layout, Cycle, Rotation,
                                AdjusterKind, CrankEvent, PlanWay, Certainty, EngineCondition, SpecSubject, Caution, Gate, StepKind, Phase,
                                ReadingForm, CrankHow, ToolKind, DecisionRule, Disturbance, PatternKind, StrengthClass, ThreadCondition,
                                Finish, FemaleMaterial, DriveKind, SingleUse, SettleGround, FoundHow, TickHow, Fitted, AcceptedWhat>;
-TYPED_TEST_SUITE(Words, Enums);
+TYPED_TEST_SUITE(StoredWords, Enums);
 
-TYPED_TEST(Words, AreOneForEachValue)
+TYPED_TEST(StoredWords, AreOneForEachValue)
 {
     std::set<std::string_view> words;
     int place = 0;
@@ -57,7 +57,7 @@ TYPED_TEST(Words, AreOneForEachValue)
     EXPECT_EQ(valueOf<TypeParam>(""), std::nullopt);
 }
 
-TYPED_TEST(Words, AreAllowedBySchema)
+TYPED_TEST(StoredWords, AreAllowedBySchema)
 {
     std::string schema;
     for (const SchemaStep &step : builtInSteps())
