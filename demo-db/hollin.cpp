@@ -112,7 +112,7 @@ void tellHollin(Telling &telling, const Workshop &workshop)
     marta.step();
     takeTheCoverOff(marta, joints.cover, workshop.smallWrench);
     telling.later(2);
-    told(book->noteFinding(joints.cover, {3, 5, 12}, "Several were loose: 3, 5 and 12 of 12."));
+    told(book->noteFinding(FastenerSubject{joints.cover, {3, 5, 12}}, "Several were loose: 3, 5 and 12 of 12."));
     telling.later(9);
     told(book->loosen({.joint = joints.outlet, .fasteners = {8, 4, 6, 2, 7, 3, 5, 1}}));
     telling.later(1);

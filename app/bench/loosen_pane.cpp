@@ -100,7 +100,8 @@ QString LoosenPane::findingToNote() const
         return {};
     const QString text = looseFinding(joint(), loose);
     const bool noted = std::ranges::any_of(state().findings, [&](const Finding &finding) {
-        return finding.what.joint == jointId() && finding.what.text == text.toStdString();
+        const auto *about = std::get_if<FastenerSubject>(&finding.what.subject);
+        return about && about->joint == jointId() && finding.what.text == text.toStdString();
     });
     return noted ? QString() : text;
 }
@@ -263,7 +264,7 @@ void LoosenPane::noteFinding()
 {
     const QString text = findingToNote();
     if (!text.isEmpty())
-        log([&] { return book().noteFinding(jointId(), foundLoose(joint(), worked()), text.toStdString()); });
+        log([&] { return book().noteFinding(FastenerSubject{jointId(), foundLoose(joint(), worked())}, text.toStdString()); });
 }
 
 void LoosenPane::markDone()

@@ -137,10 +137,11 @@ Result<CrankPosition> readPlace(const EngineDesign &design, const TableLine &lin
 
 } // namespace
 
-Result<CrankPlan> planFromTable(const EngineDesign &design, const std::vector<TableLine> &lines, std::string source)
+Result<CrankPlan> planFromTable(const EngineDesign &design, const std::vector<TableLine> &lines, std::string source, std::string page)
 {
     CrankPlan plan;
     plan.source = std::move(source);
+    plan.page = std::move(page);
     plan.unreached = design.adjusters();
     const std::vector<AdjusterRef> inOrder = plan.unreached;
     for (const TableLine &line : lines) {

@@ -1,37 +1,15 @@
 #pragma once
 
-#include "connection.h"
-
-#include <measure/band.h>
-#include <shop/things.h>
+#include "thing_rows.h"
 
 namespace asleft::store {
 
-/// The columns manual, page and certainty.
-inline SpecSource sourceOf(Row &row)
-{
-    return {row.text(), row.text(), row.word<Certainty>()};
-}
-
-/// The columns of a band, in the order bandOf() and bandValues() take them.
-inline const std::string bandColumns = "form, low, high, nominal, unit, text, tolerance_assumed";
-
+/// Reads the bands of a spec or a joint's revision, as printed first.
 template <class Q>
-QVariantList bandValues(const Band<Q> &band)
+Result<std::vector<Band<Q>>> readBandsOf(Connection &connection, const std::string &table, const std::string &key, std::int64_t owner)
 {
-    return values(band.form, band.low, band.high, band.nominal, band.unit, band.text, band.toleranceAssumed);
-}
-
-template <class Q>
-Band<Q> bandOf(Row &row)
-{
-    return {row.word<BandForm>(),
-            row.quantityIfAny<Q>(),
-            row.quantityIfAny<Q>(),
-            row.quantityIfAny<Q>(),
-            row.word<Unit<Q>>(),
-            row.text(),
-            row.flag()};
+    return allRows(connection, "SELECT " + namesOf<Band<Q>>() + " FROM " + table + " WHERE " + key + " = ? ORDER BY place", values(owner),
+                   taken<Band<Q>>);
 }
 
 /// As stored: the band printed first, and that of the other unit system where there is one; nothing of none.

@@ -1,12 +1,15 @@
 #include "checksum.h"
 
-#include "values.h"
+#include "fact_rows.h"
+#include "facts.h"
 
 #include <QCryptographicHash>
 #include <QtEndian>
 
 namespace asleft::store {
 namespace {
+
+using namespace std::string_view_literals;
 
 /// Writes what an act says as one text in which nothing can be taken for something else: every value stands with its length.
 class ChecksumText {
@@ -41,15 +44,19 @@ public:
         sayAll(typed.value, typed.unit, typed.text);
     }
 
-    void say(AdjusterRef adjuster) { sayAll(adjuster.cylinder.index, wordOf(adjuster)); }
-    void say(const PlanPoint &point) { sayAll(point.adjuster, point.margin); }
-    void say(const PlanPosition &position) { sayAll(position.place.cylinder.index, position.place.event, position.crank, position.points); }
-
+    void say(Cylinder cylinder) { say(cylinder.index); }
+    void say(AdjusterRef adjuster) { sayAll(adjuster.cylinder, wordOf(adjuster)); }
     void say(const TypedTemperature &typed) { sayAll(typed.value, typed.unit, typed.text); }
-
-    void say(const TickSlot &place) { sayAll(place.fastener, place.pass, place.round); }
-    void say(const Tick &tick) { sayAll(tick.place, tick.moved); }
     void say(const FitUsed &used) { sayAll(used.adapter, used.fit.length, used.fit.angle); }
+
+    /// The findings of old are about joints, and begin with a number; of anything else a word says what it is.
+    void say(const Subject &subject) { std::visit(SayingSubject{*this}, subject); }
+
+    template <Described T>
+    void say(const T &row)
+    {
+        eachPart<T>([&](const auto &part) { sayPart(row, part); });
+    }
 
     template <class T>
     void say(const std::optional<T> &value)
@@ -74,60 +81,41 @@ public:
         (say(values), ...);
     }
 
-    /// What older acts could not say is said behind a mark of its own, and only where it is set: an act without it keeps its number.
-    template <class T>
-    void sayIfAny(std::string_view mark, const std::optional<T> &value)
-    {
-        if (value)
-            sayAll(mark, *value);
-    }
-
-    void say(const ReadingFact &fact)
-    {
-        sayAll(fact.point, fact.phase, fact.form, fact.value, fact.next, fact.judgedBy, fact.tool, fact.condition, fact.specLeaf,
-               fact.outOfPosition, fact.corrects);
-        // What comes behind it in a list begins with a number, so that a mark is never taken for it.
-        sayIfAny("turned", fact.turned);
-        sayIfAny("uncertainty", fact.uncertainty);
-        sayIfAny("temperature", fact.temperature);
-        sayIfAny("minutes since run", fact.minutesSinceRun);
-    }
-    void operator()(const ReadingFact &fact) { say(fact); }
-    void operator()(const AllLeftFact &fact) { say(fact.readings); }
-    void operator()(const NutOpenFact &fact) { say(fact.point); }
-    void operator()(const CrankFact &fact) { sayAll(fact.engine, fact.crank, fact.how); }
-    void operator()(const PlanFact &fact)
-    {
-        const CrankPlan &plan = fact.plan;
-        sayAll(fact.engine, plan.generated, plan.way, plan.source, plan.positions, plan.unreached);
-    }
-    void operator()(const StepDoneFact &fact) { say(fact.step); }
-    void operator()(const KeepFact &fact) { sayAll(fact.reading, fact.point, fact.reason); }
-    void operator()(const CautionsFact &fact) { say(fact.cautions); }
-    void operator()(const CheckAgainFact &fact)
-    {
-        sayAll(fact.points, fact.why);
-        sayIfAny("cause", fact.cause != Disturbance::Other ? std::optional(fact.cause) : std::nullopt);
-    }
-    void operator()(const WithdrawFact &) {}
-    void operator()(const LoosenedFact &fact)
-    {
-        sayAll(fact.joint, fact.revision, fact.fasteners, fact.how, fact.torque, fact.tool, fact.note);
-    }
-    void operator()(const TicksFact &fact)
-    {
-        sayAll(fact.joint, fact.revision, fact.ticks, fact.how, fact.tool, fact.setting, fact.reading, fact.fit, fact.lever,
-               fact.uncertainty, fact.outOfRange, fact.calibrationOverdue, fact.reason);
-    }
-    void operator()(const UntickedFact &fact) { sayAll(fact.joint, fact.places); }
-    void operator()(const JointBegunFact &fact) { sayAll(fact.joint, fact.revision); }
-    void operator()(const FittedFact &fact) { sayAll(fact.joint, fact.fasteners, fact.fitted); }
-    void operator()(const AcceptedFact &fact) { sayAll(fact.joint, fact.what, fact.fasteners, fact.reason); }
-    void operator()(const FindingFact &fact) { sayAll(fact.joint, fact.fasteners, fact.text); }
-
     [[nodiscard]] const QByteArray &text() const { return m_text; }
 
 private:
+    struct SayingSubject {
+        ChecksumText &text;
+        void operator()(const FastenerSubject &some) const { text.say(some.joint); }
+        void operator()(PointId point) const { text.sayAll("point"sv, point); }
+        void operator()(StepId step) const { text.sayAll("step"sv, step); }
+        void operator()(EngineId engine) const { text.sayAll("engine"sv, engine); }
+        void operator()(VehicleId vehicle) const { text.sayAll("vehicle"sv, vehicle); }
+    };
+
+    template <class Owner, class Member>
+    void sayPart(const Owner &owner, const Column<Owner, Member> &column)
+    {
+        say(owner.*column.member);
+    }
+    template <class Owner, class Member>
+    void sayPart(const Owner &owner, const LaterColumn<Owner, Member> &column)
+    {
+        if (owner.*column.member != Member{})
+            sayAll(column.mark, owner.*column.member);
+    }
+    template <class Owner, class Member>
+    void sayPart(const Owner &owner, const Part<Owner, Member> &part)
+    {
+        say(owner.*part.member);
+    }
+    template <class Owner, class Item, class At>
+    void sayPart(const Owner &owner, const List<Owner, Item, At> &list)
+    {
+        const auto *items = itemsOf(list, owner);
+        say(items ? *items : std::vector<Item>());
+    }
+
     void add(const QByteArray &bytes) { m_text.append(QByteArray::number(bytes.size())).append(':').append(bytes); }
 
     QByteArray m_text;
@@ -139,7 +127,7 @@ std::int64_t checksumOf(const NewAct &act)
 {
     ChecksumText saying;
     saying.sayAll(kindOf(act.fact), act.uid, act.job, act.who, act.station, act.at, act.withdraws);
-    std::visit(saying, act.fact);
+    std::visit([&](const auto &said) { saying.say(said); }, act.fact);
     const QByteArray hash = QCryptographicHash::hash(saying.text(), QCryptographicHash::Sha256);
     return qFromBigEndian<qint64>(hash.constData());
 }

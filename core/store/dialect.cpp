@@ -67,6 +67,20 @@ std::string writtenOut(std::string_view text)
     return written;
 }
 
+std::string rowsOfListed(std::string_view table, std::string_view key)
+{
+    const std::string name(table);
+    return "(SELECT value AS listed FROM json_each(?)) CROSS JOIN " + name + " ON " + name + "." + std::string(key) + " = listed";
+}
+
+QString listed(const std::vector<std::int64_t> &ids)
+{
+    QStringList numbers;
+    for (const std::int64_t id : ids)
+        numbers.append(QString::number(id));
+    return QLatin1Char('[') + numbers.join(QLatin1Char(',')) + QLatin1Char(']');
+}
+
 std::optional<Widening> wideningIn(std::string_view statement)
 {
     const std::string_view word = uncommented(statement);

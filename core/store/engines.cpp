@@ -1,7 +1,7 @@
 #include <store/things.h>
 
 #include "changes.h"
-#include "connection.h"
+#include "thing_rows.h"
 
 #include <measure/parse.h>
 #include <shop/entry.h>
@@ -12,96 +12,24 @@ using namespace store;
 
 namespace {
 
-std::optional<Angle> startOf(const std::optional<CrankArc> &arc)
+EngineRow rowOf(const std::string &name, const EngineDesign &design, const ScrewText &screw)
 {
-    return arc ? std::optional(arc->starts) : std::nullopt;
+    return {name, describeDesign(design), screw};
 }
-
-std::optional<Angle> endOf(const std::optional<CrankArc> &arc)
-{
-    return arc ? std::optional(arc->ends) : std::nullopt;
-}
-
-/// The values of an engine's own columns, in the order in which they are written and read.
-QVariantList columnsOf(const std::string &name, const EngineDesign &design, const ScrewText &screw)
-{
-    const EngineText text = describeDesign(design);
-    const CamEvents &cam = design.cam;
-    return values(name, text.layout, text.cylinders, text.firingOrder, text.gaps, text.numbering, text.valveOrder, design.rotation,
-                  text.cycle, text.valves, text.bridged, text.bridgeScrews, text.injectors, text.decompressors, text.barring,
-                  cam.intakeOpensBeforeTdc, cam.intakeClosesAfterBdc, cam.exhaustOpensBeforeBdc, cam.exhaustClosesAfterTdc,
-                  cam.rampAllowance, startOf(cam.exhaustAgain), endOf(cam.exhaustAgain), startOf(cam.injector), endOf(cam.injector),
-                  cam.checkLift, cam.assumed, screw.pitch, screw.ratio, screw.kind, screw.bleedDown);
-}
-
-/// What engineRowOf() takes, from engine and engine_fit.
-const std::string engineColumns =
-    "SELECT engine.id, engine_fit.vehicle, engine.name, engine.layout, engine.cylinders, engine.firing_order, engine.gaps, "
-    "engine.numbering, engine.valve_order, engine.rotation, engine.cycle, engine.valves, engine.bridged, engine.bridge_screws, "
-    "engine.injectors, engine.decompressors, engine.barring, engine.intake_opens_before_tdc, engine.intake_closes_after_bdc, "
-    "engine.exhaust_opens_before_bdc, engine.exhaust_closes_after_tdc, engine.ramp_allowance, engine.exhaust_again_starts, "
-    "engine.exhaust_again_ends, engine.injector_starts, engine.injector_ends, engine.check_lift, engine.cam_assumed, "
-    "engine.screw_pitch, engine.screw_ratio, engine.adjuster_kind, engine.bleed_down ";
 
 /// An engine's own row, with the vehicle it is in.
-struct EngineRow {
+struct FittedRow {
     EngineId id;
     VehicleId vehicle;
-    std::string name;
-    EngineText text;
-    ScrewText screw;
+    EngineRow engine;
 };
 
-// Braces evaluate from left to right: the columns are taken in the order of the SELECT.
+/// What fittedRowOf() takes, from engine and engine_fit.
+const std::string fittedColumns = "SELECT engine.id, engine_fit.vehicle, " + namesOf<EngineRow>() + " ";
 
-std::optional<CrankArc> arcOf(Row &row)
+FittedRow fittedRowOf(Row &row)
 {
-    const auto starts = row.quantityIfAny<Angle>();
-    const auto ends = row.quantityIfAny<Angle>();
-    return starts && ends ? std::optional(CrankArc{*starts, *ends}) : std::nullopt;
-}
-
-CamEvents camOf(Row &row)
-{
-    return {row.quantity<Angle>(),
-            row.quantity<Angle>(),
-            row.quantity<Angle>(),
-            row.quantity<Angle>(),
-            row.quantity<Angle>(),
-            arcOf(row),
-            arcOf(row),
-            row.text(),
-            row.flag()};
-}
-
-EngineText engineTextOf(Row &row)
-{
-    EngineText text;
-    text.layout = row.word<Layout>();
-    text.cylinders = row.small();
-    text.firingOrder = row.text();
-    text.gaps = row.text();
-    text.numbering = row.text();
-    text.valveOrder = row.text();
-    text.rotation = row.word<Rotation>();
-    text.cycle = row.word<Cycle>();
-    text.valves = row.text();
-    text.bridged = row.flag();
-    text.bridgeScrews = row.flag();
-    text.injectors = row.flag();
-    text.decompressors = row.flag();
-    text.barring = row.text();
-    text.cam = camOf(row);
-    return text;
-}
-
-EngineRow engineRowOf(Row &row)
-{
-    return {row.id<EngineId>(),
-            row.id<VehicleId>(),
-            row.text(),
-            engineTextOf(row),
-            {row.text(), row.text(), row.word<AdjusterKind>(), row.text()}};
+    return {row.id<EngineId>(), row.id<VehicleId>(), taken<EngineRow>(row)};
 }
 
 /// Nothing where the pitch is unknown.
@@ -148,17 +76,17 @@ Result<std::vector<SettingPoint>> pointsOf(Connection &connection, EngineId id, 
     return points;
 }
 
-Result<Engine> fittedTogether(Connection &connection, const EngineRow &row)
+Result<Engine> fittedTogether(Connection &connection, const FittedRow &row)
 {
-    auto design = designEngine(row.text);
-    auto adjuster = adjusterOf(row.screw);
-    auto bleedDown = readBleedDown(row.screw);
+    auto design = designEngine(row.engine.text);
+    auto adjuster = adjusterOf(row.engine.screw);
+    auto bleedDown = readBleedDown(row.engine.screw);
     if (!design || !adjuster || !bleedDown)
         return tl::unexpected(unreadable(connection, row.id));
     auto points = pointsOf(connection, row.id, *design);
     if (!points)
         return tl::unexpected(points.error());
-    return Engine{row.id, row.vehicle, row.name, *std::move(design), row.screw, *adjuster, *bleedDown, *std::move(points)};
+    return Engine{row.id, row.vehicle, row.engine.name, *std::move(design), row.engine.screw, *adjuster, *bleedDown, *std::move(points)};
 }
 
 Done insertPoints(Connection &connection, EngineId id, const EngineDesign &design)
@@ -177,14 +105,7 @@ Done insertPoints(Connection &connection, EngineId id, const EngineDesign &desig
 Result<EngineId> insertEngine(Transaction &transaction, const NewEngine &engine)
 {
     Connection &connection = Internals::of(transaction);
-    auto id = insertRow<EngineId>(
-        connection,
-        "INSERT INTO engine (name, layout, cylinders, firing_order, gaps, numbering, valve_order, rotation, cycle, valves, bridged, "
-        "bridge_screws, injectors, decompressors, barring, intake_opens_before_tdc, intake_closes_after_bdc, exhaust_opens_before_bdc, "
-        "exhaust_closes_after_tdc, ramp_allowance, exhaust_again_starts, exhaust_again_ends, injector_starts, injector_ends, check_lift, "
-        "cam_assumed, screw_pitch, screw_ratio, adjuster_kind, bleed_down) "
-        "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) RETURNING id",
-        columnsOf(engine.name, engine.design, engine.screw));
+    auto id = insertDescribed<EngineId>(connection, "engine", rowOf(engine.name, engine.design, engine.screw));
     if (!id)
         return id;
     return insertPoints(connection, *id, engine.design)
@@ -195,16 +116,8 @@ Result<EngineId> insertEngine(Transaction &transaction, const NewEngine &engine)
 Done updateEngine(Transaction &transaction, const Engine &engine)
 {
     Connection &connection = Internals::of(transaction);
-    QVariantList columns = columnsOf(engine.name, engine.design, engine.screw);
-    columns.append(bound(engine.id));
-    return changeRow(connection,
-                     "UPDATE engine SET name = ?, layout = ?, cylinders = ?, firing_order = ?, gaps = ?, numbering = ?, valve_order = ?, "
-                     "rotation = ?, cycle = ?, valves = ?, bridged = ?, bridge_screws = ?, injectors = ?, decompressors = ?, barring = ?, "
-                     "intake_opens_before_tdc = ?, intake_closes_after_bdc = ?, exhaust_opens_before_bdc = ?, "
-                     "exhaust_closes_after_tdc = ?, ramp_allowance = ?, exhaust_again_starts = ?, exhaust_again_ends = ?, "
-                     "injector_starts = ?, injector_ends = ?, check_lift = ?, cam_assumed = ?, screw_pitch = ?, screw_ratio = ?, "
-                     "adjuster_kind = ?, bleed_down = ? WHERE id = ? RETURNING id",
-                     columns, Noun::Engine)
+    static const std::string update = "UPDATE engine SET " + assignmentsOf(namesOf<EngineRow>()) + " WHERE id = ? RETURNING id";
+    return changeRow(connection, update, valuesOf(rowOf(engine.name, engine.design, engine.screw)) + values(engine.id), Noun::Engine)
         .and_then([&] { return insertPoints(connection, engine.id, engine.design); });
 }
 
@@ -227,15 +140,15 @@ Result<std::vector<Engine>> engines(Database &database, VehicleId vehicle)
     Connection &connection = Internals::of(database);
     const auto rows = allRows(
         connection,
-        engineColumns +
+        fittedColumns +
             "FROM engine_fit JOIN engine ON engine.id = engine_fit.engine "
             "WHERE engine_fit.vehicle = ? AND engine_fit.id = (SELECT max(id) FROM engine_fit AS newest WHERE newest.engine = engine.id) "
             "ORDER BY engine.id",
-        values(vehicle), engineRowOf);
+        values(vehicle), fittedRowOf);
     if (!rows)
         return tl::unexpected(rows.error());
     std::vector<Engine> engines;
-    for (const EngineRow &row : *rows) {
+    for (const FittedRow &row : *rows) {
         auto engine = fittedTogether(connection, row);
         if (!engine)
             return tl::unexpected(engine.error());
@@ -248,10 +161,10 @@ Result<Engine> engine(Database &database, EngineId id)
 {
     Connection &connection = Internals::of(database);
     return foundRow(connection,
-                    engineColumns + "FROM engine JOIN engine_fit ON engine_fit.engine = engine.id "
+                    fittedColumns + "FROM engine JOIN engine_fit ON engine_fit.engine = engine.id "
                                     "WHERE engine.id = ? ORDER BY engine_fit.id DESC LIMIT 1",
-                    values(id), engineRowOf, Noun::Engine)
-        .and_then([&](const EngineRow &row) { return fittedTogether(connection, row); });
+                    values(id), fittedRowOf, Noun::Engine)
+        .and_then([&](const FittedRow &row) { return fittedTogether(connection, row); });
 }
 
 } // namespace asleft

@@ -1,171 +1,178 @@
 #include "facts.h"
 
-#include "joint_facts.h"
-#include "plan_fact.h"
-#include "reading_fact.h"
+#include "fact_rows.h"
 
+#include <algorithm>
 #include <array>
+#include <utility>
 
 namespace asleft::store {
+
+void Cells<Subject>::put(QVariantList &row, const Subject &subject)
+{
+    const auto column = [&row]<class Kind>(const Kind *about) { row.append(about ? bound(*about) : QVariant()); };
+    const auto *some = std::get_if<FastenerSubject>(&subject);
+    column(some ? &some->joint : nullptr);
+    column(std::get_if<PointId>(&subject));
+    column(std::get_if<StepId>(&subject));
+    column(std::get_if<EngineId>(&subject));
+    column(std::get_if<VehicleId>(&subject));
+    static_assert(std::variant_size_v<Subject> == 5, "a column for each kind of thing");
+}
+
+Subject Cells<Subject>::take(Row &row)
+{
+    std::vector<Subject> about;
+    const auto column = [&]<class Id, class Kind>(Id, Kind) {
+        if (const auto id = row.idIfAny<Id>())
+            about.emplace_back(Kind{*id});
+    };
+    column(JointId(0), FastenerSubject{JointId(0)});
+    column(PointId(0), PointId(0));
+    column(StepId(0), StepId(0));
+    column(EngineId(0), EngineId(0));
+    column(VehicleId(0), VehicleId(0));
+    if (about.size() == 1)
+        return about.front();
+    row.refuse();
+    return FastenerSubject{JointId(0)};
+}
+
 namespace {
 
-class Writing {
-public:
-    Writing(Connection &connection, ActSeq act) : m_connection(connection), m_act(act) {}
+const std::string actKey = "act";
 
-    Done operator()(const ReadingFact &fact) const { return writeReading(m_connection, m_act, 0, fact); }
-    Done operator()(const AllLeftFact &fact) const { return writeAllLeft(m_connection, m_act, fact); }
-    Done operator()(const NutOpenFact &fact) const;
-    Done operator()(const CrankFact &fact) const;
-    Done operator()(const PlanFact &fact) const { return writePlan(m_connection, m_act, fact); }
-    Done operator()(const StepDoneFact &fact) const;
-    Done operator()(const KeepFact &fact) const;
-    Done operator()(const CautionsFact &fact) const;
-    Done operator()(const CheckAgainFact &fact) const;
-    /// Which act is withdrawn stands in the act's own row.
-    Done operator()(const WithdrawFact &) const { return {}; }
-    Done operator()(const LoosenedFact &fact) const { return writeLoosened(m_connection, m_act, fact); }
-    Done operator()(const TicksFact &fact) const { return writeTicks(m_connection, m_act, fact); }
-    Done operator()(const UntickedFact &fact) const { return writeUnticked(m_connection, m_act, fact); }
-    Done operator()(const JointBegunFact &fact) const { return writeJointBegun(m_connection, m_act, fact); }
-    Done operator()(const FittedFact &fact) const { return writeFitted(m_connection, m_act, fact); }
-    Done operator()(const AcceptedFact &fact) const { return writeAccepted(m_connection, m_act, fact); }
-    Done operator()(const FindingFact &fact) const { return writeFinding(m_connection, m_act, fact); }
-
-private:
-    Connection &m_connection;
-    ActSeq m_act;
+template <class F>
+constexpr bool hasTable = requires
+{
+    RowOf<F>::table;
 };
 
-Done Writing::operator()(const NutOpenFact &fact) const
+template <class F>
+Done writeOwnRow(Connection &connection, ActSeq act, const F &fact)
 {
-    return m_connection.run("INSERT INTO fact_nut_open (act, point) VALUES (?, ?)", values(m_act, fact.point));
+    std::string names = actKey;
+    QVariantList row = values(act);
+    if constexpr (requires { RowOf<F>::listedAs; }) {
+        addNames(names, RowOf<F>::listedAs);
+        row.append(bound(0));
+    }
+    addNames(names, namesOf<F>());
+    putRow(row, fact);
+    return connection.run(insertInto(RowOf<F>::table, names), row);
 }
 
-Done Writing::operator()(const CrankFact &fact) const
+/// The rows of facts that have one each. What stands there of another act, twice or not at all is refused.
+template <class F>
+Result<std::vector<F>> readOwnRows(Connection &connection, Owners &owners, const std::vector<ActSeq> &acts)
 {
-    return m_connection.run("INSERT INTO fact_crank (act, engine, crank, how) VALUES (?, ?, ?, ?)",
-                            values(m_act, fact.engine, fact.crank, fact.how));
-}
-
-Done Writing::operator()(const StepDoneFact &fact) const
-{
-    return m_connection.run("INSERT INTO fact_step_done (act, step) VALUES (?, ?)", values(m_act, fact.step));
-}
-
-Done Writing::operator()(const KeepFact &fact) const
-{
-    return m_connection.run("INSERT INTO fact_keep (act, reading, point, reason) VALUES (?, ?, ?, ?)",
-                            values(m_act, fact.reading, fact.point, fact.reason));
-}
-
-Done Writing::operator()(const CautionsFact &fact) const
-{
-    for (std::size_t place = 0; place < fact.cautions.size(); ++place)
-        if (auto done = m_connection.run("INSERT INTO fact_caution (act, place, caution) VALUES (?, ?, ?)",
-                                         values(m_act, place, fact.cautions[place]));
-            !done)
-            return done;
-    return {};
-}
-
-Done Writing::operator()(const CheckAgainFact &fact) const
-{
-    if (auto done =
-            m_connection.run("INSERT INTO fact_check_again (act, why, cause) VALUES (?, ?, ?)", values(m_act, fact.why, fact.cause));
-        !done)
-        return done;
-    for (std::size_t place = 0; place < fact.points.size(); ++place)
-        if (auto done = m_connection.run("INSERT INTO check_again_point (act, place, point) VALUES (?, ?, ?)",
-                                         values(m_act, place, fact.points[place]));
-            !done)
-            return done;
-    return {};
-}
-
-Result<Fact> readNutOpen(Connection &connection, ActSeq act)
-{
-    return onlyRow(connection, act, "SELECT point FROM fact_nut_open WHERE act = ?",
-                   [](Row &row) { return NutOpenFact{row.id<PointId>()}; });
-}
-
-Result<Fact> readCrank(Connection &connection, ActSeq act)
-{
-    return onlyRow(connection, act, "SELECT engine, crank, how FROM fact_crank WHERE act = ?", [](Row &row) {
-        return CrankFact{row.id<EngineId>(), row.quantityIfAny<Angle>(), row.word<CrankHow>()};
+    std::vector<F> facts;
+    facts.reserve(acts.size());
+    const Done done = owners.read(connection, RowOf<F>::table, actKey + ", " + namesOf<F>(), actKey, [&](Row &row) {
+        const auto act = row.id<ActSeq>();
+        const bool expected = facts.size() < acts.size() && act == acts[facts.size()];
+        F fact = taken<F>(row);
+        if (row.unread() || !expected)
+            owners.refuse((expected || facts.size() == acts.size() ? act : std::min(act, acts[facts.size()])).key());
+        else
+            facts.push_back(std::move(fact));
     });
+    if (!done)
+        return tl::unexpected(done.error());
+    if (facts.size() < acts.size())
+        owners.refuse(acts[facts.size()].key());
+    return facts;
 }
 
-Result<Fact> readStepDone(Connection &connection, ActSeq act)
+template <class F>
+bool isWhole(const F &fact)
 {
-    return onlyRow(connection, act, "SELECT step FROM fact_step_done WHERE act = ?",
-                   [](Row &row) { return StepDoneFact{row.id<StepId>()}; });
+    if constexpr (requires { RowOf<F>::isWhole(fact); })
+        return RowOf<F>::isWhole(fact);
+    else
+        return hasItsLists(fact);
 }
 
-Result<Fact> readKeep(Connection &connection, ActSeq act)
+template <class F>
+Result<std::vector<Fact>> readAll(Connection &connection, const std::vector<ActSeq> &acts)
 {
-    return onlyRow(connection, act, "SELECT reading, point, reason FROM fact_keep WHERE act = ?", [](Row &row) {
-        return KeepFact{row.id<ActSeq>(), row.id<PointId>(), row.text()};
-    });
-}
-
-Result<Fact> readCautions(Connection &connection, ActSeq act)
-{
-    return allRows(connection, "SELECT caution FROM fact_caution WHERE act = ? ORDER BY place", values(act),
-                   [](Row &row) { return row.word<Caution>(); })
-        .map([](std::vector<Caution> &&cautions) { return Fact(CautionsFact{std::move(cautions)}); });
-}
-
-Result<Fact> readCheckAgain(Connection &connection, ActSeq act)
-{
-    auto points = allRows(connection, "SELECT point FROM check_again_point WHERE act = ? ORDER BY place", values(act),
-                          [](Row &row) { return row.id<PointId>(); });
-    if (!points)
-        return tl::unexpected(points.error());
-    return onlyRow(connection, act, "SELECT why, cause FROM fact_check_again WHERE act = ?", [&](Row &row) {
-        return CheckAgainFact{*std::move(points), row.text(), row.word<Disturbance>()};
-    });
+    std::vector<std::int64_t> seqs;
+    for (const ActSeq act : acts)
+        seqs.push_back(act.key());
+    Owners owners(actKey, seqs);
+    std::vector<F> facts;
+    if constexpr (hasTable<F>) {
+        auto read = readOwnRows<F>(connection, owners, acts);
+        if (!read)
+            return tl::unexpected(read.error());
+        facts = *std::move(read);
+    } else {
+        facts.resize(acts.size());
+    }
+    if (!owners.refused()) {
+        const Done done = readLists<F>(connection, owners, actKey, [&](Row &row) {
+            const std::int64_t act = row.number();
+            const auto at = std::ranges::lower_bound(seqs, act);
+            return std::pair(at != seqs.end() && *at == act ? &facts[static_cast<std::size_t>(at - seqs.begin())] : nullptr, act);
+        });
+        if (!done)
+            return tl::unexpected(done.error());
+    }
+    if (!owners.refused())
+        if (const auto part = std::ranges::find_if_not(facts, isWhole<F>); part != facts.end())
+            owners.refuse(seqs[static_cast<std::size_t>(part - facts.begin())]);
+    if (owners.refused())
+        return tl::unexpected(damagedAct(connection, ActSeq(*owners.refused())));
+    return std::vector<Fact>(std::move_iterator(facts.begin()), std::move_iterator(facts.end()));
 }
 
 struct Reader {
     std::string_view kind;
-    Result<Fact> (*read)(Connection &, ActSeq);
+    Result<std::vector<Fact>> (*read)(Connection &, const std::vector<ActSeq> &);
 };
 
-constexpr auto readers = std::to_array<Reader>({
-    {"reading", readReading},
-    {"all_left", readAllLeft},
-    {"nut_open", readNutOpen},
-    {"crank", readCrank},
-    {"plan", readPlan},
-    {"step_done", readStepDone},
-    {"keep", readKeep},
-    {"cautions", readCautions},
-    {"check_again", readCheckAgain},
-    {"withdraw", [](Connection &, ActSeq) -> Result<Fact> { return Fact(WithdrawFact{}); }},
-    {"loosened", readLoosened},
-    {"ticks", readTicks},
-    {"unticked", readUnticked},
-    {"joint_begun", readJointBegun},
-    {"fitted", readFitted},
-    {"accepted", readAccepted},
-    {"finding", readFinding},
-});
-static_assert(readers.size() == std::variant_size_v<Fact>);
+template <std::size_t... index>
+constexpr auto readersOf(std::index_sequence<index...>)
+{
+    return std::array{Reader{RowOf<std::variant_alternative_t<index, Fact>>::kind, readAll<std::variant_alternative_t<index, Fact>>}...};
+}
+
+constexpr auto readers = readersOf(std::make_index_sequence<std::variant_size_v<Fact>>());
 
 } // namespace
 
-Done writeFact(Connection &connection, ActSeq act, const Fact &fact)
+std::string_view kindOf(const Fact &fact)
 {
-    return std::visit(Writing(connection, act), fact);
+    return readers.at(fact.index()).kind;
 }
 
-Result<Fact> readFact(Connection &connection, ActSeq act, std::string_view kind)
+Done writeFact(Connection &connection, ActSeq act, const Fact &fact)
 {
-    for (const Reader &reader : readers)
-        if (reader.kind == kind)
-            return reader.read(connection, act);
-    return tl::unexpected(damagedAct(connection, act));
+    return std::visit(
+        [&]<class F>(const F &said) {
+            Done done;
+            if constexpr (hasTable<F>)
+                done = writeOwnRow(connection, act, said);
+            return done ? writeLists(connection, actKey, values(act), said) : done;
+        },
+        fact);
+}
+
+Result<std::vector<Fact>> readFacts(Connection &connection, std::string_view kind, const std::vector<ActSeq> &acts)
+{
+    const auto *const reader = std::ranges::find(readers, kind, &Reader::kind);
+    if (reader == readers.end())
+        return tl::unexpected(damagedAct(connection, acts.front()));
+    auto facts = reader->read(connection, acts);
+    if (facts || facts.error().kind != ErrorKind::Damaged || facts.error().noun == Noun::Act)
+        return facts;
+    // A page that cannot be read: one after the other they tell which act stands there.
+    if (acts.size() == 1)
+        return tl::unexpected(damagedAct(connection, acts.front()));
+    for (const ActSeq act : acts)
+        if (auto one = readFacts(connection, kind, {act}); !one)
+            return one;
+    return facts;
 }
 
 Error damagedAct(const Connection &connection, ActSeq act)

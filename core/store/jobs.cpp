@@ -1,7 +1,7 @@
 #include <store/things.h>
 
 #include "changes.h"
-#include "connection.h"
+#include "thing_rows.h"
 
 #include <cassert>
 #include <limits>
@@ -14,34 +14,22 @@ namespace {
 
 Result<StepId> insertStep(Connection &connection, JobId job, std::size_t place, const SheetLine &line)
 {
-    auto id = insertRow<StepId>(
-        connection, "INSERT INTO job_step (job, place, kind, title, detail, before_gate, joint) VALUES (?, ?, ?, ?, ?, ?, ?) RETURNING id",
-        values(job, place, line.kind, line.title, line.detail, line.before, line.joint));
-    for (std::size_t caution = 0; id && caution < line.cautions.size(); ++caution)
-        if (auto done = connection.run("INSERT INTO job_step_caution (job_step, place, caution) VALUES (?, ?, ?)",
-                                       values(*id, caution, line.cautions[caution]));
-            !done)
-            return tl::unexpected(done.error());
-    return id;
+    const Step step{StepId(0), line.kind, line.title, line.detail, line.before, line.cautions, line.joint};
+    auto id = insertDescribed<StepId>(connection, "job_step", step, "job, place", values(job, place));
+    if (!id)
+        return id;
+    return writeLists(connection, "job_step", values(*id), step).map([&] { return *id; });
 }
 
 Result<std::vector<Step>> stepsOf(Connection &connection, JobId job)
 {
-    auto steps = allRows(connection, "SELECT id, kind, title, detail, before_gate, joint FROM job_step WHERE job = ? ORDER BY place",
-                         values(job), [](Row &row) {
-                             return Step{row.id<StepId>(),      row.word<StepKind>(), row.text(), row.text(), row.word<Gate>(), {},
-                                         row.idIfAny<JointId>()};
-                         });
+    static const std::string select = "SELECT id, " + namesOf<Step>() + " FROM job_step WHERE job = ? ORDER BY place";
+    auto steps = allRows(connection, select, values(job), taken<Step>);
     if (!steps)
         return steps;
-    for (Step &step : *steps) {
-        auto cautions = allRows(connection, "SELECT caution FROM job_step_caution WHERE job_step = ? ORDER BY place", values(step.id),
-                                [](Row &row) { return row.word<Caution>(); });
-        if (!cautions)
-            return tl::unexpected(cautions.error());
-        step.cautions = *std::move(cautions);
-    }
-    return steps;
+    return readListsOf(connection, "job_step", Noun::Step, *steps, [](const Step &step) { return step.id.key(); }).map([&] {
+        return *std::move(steps);
+    });
 }
 
 /// What jobRowOf() takes.
@@ -64,8 +52,7 @@ JobRow jobRowOf(Row &row)
 Result<JobId> insertJob(Transaction &transaction, const NewJob &job)
 {
     Connection &connection = Internals::of(transaction);
-    auto id = insertRow<JobId>(connection, "INSERT INTO job (vehicle, engine, title, opened_ms) VALUES (?, ?, ?, ?) RETURNING id",
-                               values(job.vehicle, job.engine, job.title, job.opened));
+    auto id = insertDescribed<JobId>(connection, "job", Job{JobId(0), job.vehicle, job.engine, job.title, job.opened, {}});
     for (std::size_t place = 0; id && place < job.lines.size(); ++place)
         if (auto step = insertStep(connection, *id, place, job.lines[place]); !step)
             return tl::unexpected(step.error());
@@ -111,9 +98,8 @@ Result<std::vector<JobRow>> jobs(Database &database, const JobsAsked &asked)
 Result<Job> job(Database &database, JobId id)
 {
     Connection &connection = Internals::of(database);
-    auto job = foundRow(
-        connection, "SELECT id, vehicle, engine, title, opened_ms FROM job WHERE id = ?", values(id),
-        [](Row &row) { return Job{row.id<JobId>(), row.id<VehicleId>(), row.id<EngineId>(), row.text(), row.moment(), {}}; }, Noun::Job);
+    static const std::string select = "SELECT id, " + namesOf<Job>() + " FROM job WHERE id = ?";
+    auto job = foundRow(connection, select, values(id), taken<Job>, Noun::Job);
     if (!job)
         return job;
     auto steps = stepsOf(connection, id);

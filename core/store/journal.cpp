@@ -5,6 +5,7 @@
 #include "facts.h"
 
 #include <cassert>
+#include <map>
 
 namespace asleft {
 namespace {
@@ -31,17 +32,30 @@ ActHead actHeadOf(Row &row)
     return {{seq, {std::move(uid), job, who, std::move(station), at, withdraws, WithdrawFact{}}}, std::move(kind), row.number()};
 }
 
-Result<Act> wholeAct(Connection &connection, ActHead head)
+/// The acts with what they say, each as it was stored.
+Result<std::vector<Act>> wholeActs(Connection &connection, std::vector<ActHead> heads)
 {
-    auto fact = readFact(connection, head.act.seq, head.kind);
-    if (!fact && fact.error().kind == ErrorKind::Damaged)
-        return tl::unexpected(damagedAct(connection, head.act.seq));
-    if (!fact)
-        return tl::unexpected(fact.error());
-    head.act.what.fact = *std::move(fact);
-    if (checksumOf(head.act.what) != head.checksum)
-        return tl::unexpected(damagedAct(connection, head.act.seq));
-    return std::move(head.act);
+    std::map<std::string_view, std::vector<ActHead *>> kinds;
+    for (ActHead &head : heads)
+        kinds[head.kind].push_back(&head);
+    for (const auto &[kind, ofIt] : kinds) {
+        std::vector<ActSeq> seqs;
+        for (const ActHead *head : ofIt)
+            seqs.push_back(head->act.seq);
+        auto facts = readFacts(connection, kind, seqs);
+        if (!facts)
+            return tl::unexpected(facts.error());
+        for (std::size_t place = 0; place < ofIt.size(); ++place)
+            ofIt[place]->act.what.fact = std::move((*facts)[place]);
+    }
+    std::vector<Act> acts;
+    acts.reserve(heads.size());
+    for (ActHead &head : heads) {
+        if (checksumOf(head.act.what) != head.checksum)
+            return tl::unexpected(damagedAct(connection, head.act.seq));
+        acts.push_back(std::move(head.act));
+    }
+    return acts;
 }
 
 /// Acts of the job after a seq, and those of any job that tell where the engine's crank stands, with what withdraws them.
@@ -59,15 +73,7 @@ Result<std::vector<Act>> actsSince(Connection &connection, std::int64_t last, Jo
     auto heads = allRows(connection, actsOfJob, values(engine, job, last, last), actHeadOf);
     if (!heads)
         return tl::unexpected(heads.error());
-    std::vector<Act> acts;
-    acts.reserve(heads->size());
-    for (ActHead &head : *heads) {
-        auto act = wholeAct(connection, std::move(head));
-        if (!act)
-            return tl::unexpected(act.error());
-        acts.push_back(*std::move(act));
-    }
-    return acts;
+    return wholeActs(connection, *std::move(heads));
 }
 
 /// The act that has this uid already, if it says the same.

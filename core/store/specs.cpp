@@ -12,11 +12,12 @@ using namespace store;
 
 namespace {
 
+using TableId = RowId<struct TableTag>;
+
 template <class Q>
 Done writeBand(Connection &connection, SpecId spec, int place, const Band<Q> &band)
 {
-    static const std::string insert = "INSERT INTO spec_band (spec, place, " + bandColumns + ") VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)";
-    return connection.run(insert, values(spec, place) + bandValues(band));
+    return connection.run(insertInto("spec_band", "spec, place, " + namesOf<Band<Q>>()), values(spec, place) + valuesOf(band));
 }
 
 template <class Q>
@@ -29,8 +30,7 @@ Done writeBands(Connection &connection, SpecId spec, const SpecBand<Q> &bands)
 template <class Q>
 Result<SpecBand<Q>> readBands(Connection &connection, SpecId spec)
 {
-    static const std::string select = "SELECT " + bandColumns + " FROM spec_band WHERE spec = ? ORDER BY place";
-    auto bands = allRows(connection, select, values(spec), bandOf<Q>);
+    auto bands = readBandsOf<Q>(connection, "spec_band", "spec", spec.key());
     if (!bands)
         return tl::unexpected(bands.error());
     auto paired = pairOf(*std::move(bands));
@@ -75,10 +75,8 @@ Result<SpecId> insertSpec(Transaction &transaction, const NewSpec &spec)
                                        values(spec.engine, spec.subject));
     if (!revision)
         return tl::unexpected(revision.error());
-    auto id = insertRow<SpecId>(
-        connection,
-        "INSERT INTO spec (engine, subject, revision, condition, manual, page, certainty) VALUES (?, ?, ?, ?, ?, ?, ?) RETURNING id",
-        values(spec.engine, spec.subject, *revision, spec.condition, spec.source.manual, spec.source.page, spec.source.certainty));
+    const Spec row{SpecId(0), spec.engine, spec.subject, *revision, spec.condition, spec.source, {}};
+    auto id = insertDescribed<SpecId>(connection, "spec", row);
     if (!id)
         return id;
     return std::visit([&](const auto &bands) { return writeBands(connection, *id, bands); }, spec.asked).map([&] { return *id; });
@@ -87,12 +85,8 @@ Result<SpecId> insertSpec(Transaction &transaction, const NewSpec &spec)
 Result<std::vector<Spec>> specs(Database &database, EngineId engine)
 {
     Connection &connection = Internals::of(database);
-    auto specs = allRows(
-        connection, "SELECT id, engine, subject, revision, condition, manual, page, certainty FROM spec WHERE engine = ? ORDER BY id",
-        values(engine), [](Row &row) {
-            return Spec{
-                row.id<SpecId>(), row.id<EngineId>(), row.word<SpecSubject>(), row.small(), row.word<EngineCondition>(), sourceOf(row), {}};
-        });
+    static const std::string select = "SELECT id, " + namesOf<Spec>() + " FROM spec WHERE engine = ? ORDER BY id";
+    auto specs = allRows(connection, select, values(engine), taken<Spec>);
     if (!specs)
         return specs;
     for (Spec &spec : *specs)
@@ -107,47 +101,33 @@ Result<int> insertTable(Transaction &transaction, EngineId engine, const SpecSou
     auto revision = nextRevision(connection, "SELECT coalesce(max(revision), 0) + 1 FROM turning_table WHERE engine = ?", values(engine));
     if (!revision)
         return revision;
-    const auto id =
-        connection.insert("INSERT INTO turning_table (engine, revision, manual, page, certainty) VALUES (?, ?, ?, ?, ?) RETURNING id",
-                          values(engine, *revision, source.manual, source.page, source.certainty));
+    const TurningTable table{engine, *revision, source, lines};
+    const auto id = insertDescribed<TableId>(connection, "turning_table", table);
     if (!id)
         return tl::unexpected(id.error());
-    for (std::size_t place = 0; place < lines.size(); ++place) {
-        const TableLine &line = lines[place];
-        const Done done =
-            connection.run("INSERT INTO turning_table_line (turning_table, place, cylinder, stroke, points) VALUES (?, ?, ?, ?, ?)",
-                           values(*id, place, line.cylinder, line.event, line.points));
-        if (!done)
-            return tl::unexpected(done.error());
-    }
+    if (const Done done = writeLists(connection, "turning_table", values(*id), table); !done)
+        return tl::unexpected(done.error());
     return revision;
 }
 
 Result<std::optional<TurningTable>> table(Database &database, EngineId engine)
 {
     struct TableHead {
-        std::int64_t id;
+        TableId id;
         TurningTable table;
     };
+    static const std::string select =
+        "SELECT id, " + namesOf<TurningTable>() + " FROM turning_table WHERE engine = ? ORDER BY revision DESC LIMIT 1";
     Connection &connection = Internals::of(database);
-    auto head = oneRow(connection,
-                       "SELECT id, engine, revision, manual, page, certainty FROM turning_table WHERE engine = ? "
-                       "ORDER BY revision DESC LIMIT 1",
-                       values(engine), [](Row &row) {
-                           return TableHead{row.number(), {row.id<EngineId>(), row.small(), sourceOf(row), {}}};
-                       });
+    auto head = oneRow(connection, select, values(engine), [](Row &row) { return TableHead{row.id<TableId>(), taken<TurningTable>(row)}; });
     if (!head)
         return tl::unexpected(head.error());
     if (!*head)
         return std::nullopt;
-    auto lines = allRows(connection, "SELECT cylinder, stroke, points FROM turning_table_line WHERE turning_table = ? ORDER BY place",
-                         values((*head)->id), [](Row &row) {
-                             return TableLine{row.text(), row.word<CrankEvent>(), row.text()};
-                         });
-    if (!lines)
-        return tl::unexpected(lines.error());
-    (*head)->table.lines = *std::move(lines);
-    return std::move((*head)->table);
+    std::vector<TurningTable> tables{std::move((*head)->table)};
+    return readListsOf(connection, "turning_table", Noun::Spec, tables, [&](const TurningTable &) { return (*head)->id.key(); }).map([&] {
+        return std::optional(std::move(tables.front()));
+    });
 }
 
 } // namespace asleft

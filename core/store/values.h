@@ -87,23 +87,6 @@ QVariantList values(const T &...value)
     return {bound(value)...};
 }
 
-/// The three columns of a typed value, or three times nothing.
-template <class T>
-auto amountOf(const std::optional<T> &typed)
-{
-    return typed ? std::optional(typed->value) : std::nullopt;
-}
-template <class T>
-auto unitOf(const std::optional<T> &typed)
-{
-    return typed ? std::optional(typed->unit) : std::nullopt;
-}
-template <class T>
-std::optional<std::string> textOf(const std::optional<T> &typed)
-{
-    return typed ? std::optional(typed->text) : std::nullopt;
-}
-
 /// One row of a result, its columns taken one after the other. A column that does not hold what was asked for makes the row unread.
 class Row {
 public:
@@ -162,7 +145,7 @@ public:
     {
         const auto value = valueOf<Enum>(text());
         m_unread |= !value;
-        return value.value_or(wordsFor<Enum>().front().value);
+        return value.value_or(Words<Enum>::list.front().value);
     }
 
     /// A Typed or a TypedTemperature from its three columns: amount, unit, text.
@@ -197,6 +180,101 @@ private:
 
     int m_column = 0;
     bool m_unread = false;
+};
+
+/// How a value lies in its columns: of most there is one.
+template <class T>
+struct Cells {
+    static void put(QVariantList &row, const T &value) { row.append(bound(value)); }
+    static T take(Row &row)
+    {
+        if constexpr (std::is_enum_v<T>)
+            return row.word<T>();
+        else if constexpr (requires(T value) { value.key(); })
+            return row.id<T>();
+        else if constexpr (requires(T value) { value.smallest(); })
+            return row.quantity<T>();
+        else if constexpr (std::is_same_v<T, bool>)
+            return row.flag();
+        else if constexpr (std::is_same_v<T, int>)
+            return row.small();
+        else if constexpr (std::is_same_v<T, double>)
+            return row.real();
+        else if constexpr (std::is_same_v<T, Moment>)
+            return row.moment();
+        else if constexpr (std::is_same_v<T, std::string>)
+            return row.text();
+        else
+            return static_cast<T>(row.number());
+    }
+};
+
+template <class T>
+struct Cells<std::optional<T>> {
+    static void put(QVariantList &row, const std::optional<T> &value) { row.append(bound(value)); }
+    static std::optional<T> take(Row &row)
+    {
+        if constexpr (std::is_enum_v<T>)
+            return row.wordIfAny<T>();
+        else if constexpr (requires(T value) { value.key(); })
+            return row.idIfAny<T>();
+        else if constexpr (requires(T value) { value.smallest(); })
+            return row.quantityIfAny<T>();
+        else if constexpr (std::is_same_v<T, std::string>)
+            return row.textIfAny();
+        else if constexpr (std::is_same_v<T, std::chrono::sys_days>)
+            return row.dayIfAny();
+        else
+            return row.numberIfAny();
+    }
+};
+
+/// A typed value: amount, unit and text.
+template <class T>
+requires requires(T typed)
+{
+    typed.value;
+    typed.unit;
+    typed.text;
+}
+struct Cells<T> {
+    static void put(QVariantList &row, const T &typed) { row += values(typed.value, typed.unit, typed.text); }
+    static T take(Row &row)
+    {
+        using Amount = decltype(T::value);
+        using UnitOfIt = decltype(T::unit);
+        return T{row.quantity<Amount>(), row.word<UnitOfIt>(), row.text()};
+    }
+};
+template <class T>
+requires requires(T typed)
+{
+    typed.value;
+    typed.unit;
+    typed.text;
+}
+struct Cells<std::optional<T>> {
+    static void put(QVariantList &row, const std::optional<T> &typed)
+    {
+        if (typed)
+            Cells<T>::put(row, *typed);
+        else
+            row += {QVariant(), QVariant(), QVariant()};
+    }
+    static std::optional<T> take(Row &row) { return row.typedIfAny<T>(); }
+};
+
+template <>
+struct Cells<Cylinder> {
+    static void put(QVariantList &row, Cylinder cylinder) { row.append(bound(cylinder.index)); }
+    static Cylinder take(Row &row) { return {row.small()}; }
+};
+
+/// A cylinder and the word of its adjuster.
+template <>
+struct Cells<AdjusterRef> {
+    static void put(QVariantList &row, AdjusterRef adjuster) { row += values(adjuster.cylinder.index, wordOf(adjuster)); }
+    static AdjusterRef take(Row &row) { return row.adjuster(); }
 };
 
 } // namespace asleft::store

@@ -1,7 +1,7 @@
 #include <store/things.h>
 
 #include "changes.h"
-#include "connection.h"
+#include "thing_rows.h"
 
 namespace asleft {
 
@@ -9,9 +9,7 @@ using namespace store;
 
 Result<VehicleId> insertVehicle(Transaction &transaction, const Vehicle &vehicle)
 {
-    return insertRow<VehicleId>(Internals::of(transaction),
-                                "INSERT INTO vehicle (name, mark, number, stand) VALUES (?, ?, ?, ?) RETURNING id",
-                                values(vehicle.name, vehicle.mark, vehicle.number, vehicle.stand));
+    return insertDescribed<VehicleId>(Internals::of(transaction), "vehicle", vehicle);
 }
 
 Done updateVehicle(Transaction &transaction, const Vehicle &vehicle)
@@ -22,52 +20,41 @@ Done updateVehicle(Transaction &transaction, const Vehicle &vehicle)
 
 namespace {
 
-Vehicle vehicleOf(Row &row)
-{
-    return {row.id<VehicleId>(), row.text(), row.text(), row.text(), row.flag()};
-}
+const std::string vehicleColumns = "SELECT id, " + namesOf<Vehicle>() + " FROM vehicle ";
 
 } // namespace
 
 Result<std::vector<Vehicle>> vehicles(Database &database)
 {
-    return allRows(Internals::of(database), "SELECT id, name, mark, number, stand FROM vehicle ORDER BY id", {}, vehicleOf);
+    return allRows(Internals::of(database), vehicleColumns + "ORDER BY id", {}, taken<Vehicle>);
 }
 
 Result<Vehicle> vehicle(Database &database, VehicleId id)
 {
-    return foundRow(Internals::of(database), "SELECT id, name, mark, number, stand FROM vehicle WHERE id = ?", values(id), vehicleOf,
-                    Noun::Vehicle);
+    return foundRow(Internals::of(database), vehicleColumns + "WHERE id = ?", values(id), taken<Vehicle>, Noun::Vehicle);
 }
 
 Result<MeterReadingId> insertMeterReading(Transaction &transaction, const NewMeterReading &reading)
 {
-    return insertRow<MeterReadingId>(
-        Internals::of(transaction),
-        "INSERT INTO meter_reading (vehicle, unit, thousandths, text, at_ms, replaced) VALUES (?, ?, ?, ?, ?, ?) RETURNING id",
-        values(reading.vehicle, reading.unit, reading.thousandths, reading.text, reading.at, reading.replaced));
+    return insertDescribed<MeterReadingId>(
+        Internals::of(transaction), "meter_reading",
+        MeterReading{MeterReadingId(0), reading.vehicle, reading.unit, reading.thousandths, reading.text, reading.at, reading.replaced});
 }
 
 namespace {
 
-/// What meterOf() takes.
-const std::string meterColumns = "SELECT id, vehicle, unit, thousandths, text, at_ms, replaced FROM meter_reading WHERE vehicle = ? ";
-
-MeterReading meterOf(Row &row)
-{
-    return {row.id<MeterReadingId>(), row.id<VehicleId>(), row.word<MeterUnit>(), row.number(), row.text(), row.moment(), row.flag()};
-}
+const std::string meterColumns = "SELECT id, " + namesOf<MeterReading>() + " FROM meter_reading WHERE vehicle = ? ";
 
 } // namespace
 
 Result<std::optional<MeterReading>> latestMeter(Database &database, VehicleId vehicle)
 {
-    return oneRow(Internals::of(database), meterColumns + "ORDER BY at_ms DESC, id DESC LIMIT 1", values(vehicle), meterOf);
+    return oneRow(Internals::of(database), meterColumns + "ORDER BY at_ms DESC, id DESC LIMIT 1", values(vehicle), taken<MeterReading>);
 }
 
 Result<std::vector<MeterReading>> meterReadings(Database &database, VehicleId vehicle)
 {
-    return allRows(Internals::of(database), meterColumns + "ORDER BY at_ms, id", values(vehicle), meterOf);
+    return allRows(Internals::of(database), meterColumns + "ORDER BY at_ms, id", values(vehicle), taken<MeterReading>);
 }
 
 } // namespace asleft

@@ -4,6 +4,8 @@
 
 #include <sqlite3.h>
 
+#include <algorithm>
+
 namespace asleft::store {
 namespace {
 
@@ -25,10 +27,15 @@ private:
     sqlite3 *m_handle;
 };
 
+struct TableColumn {
+    std::string text; ///< its name, type and place in the key
+    bool needed;      ///< never NULL
+};
+
 /// What a table is made of, and how that is stored.
 struct TableText {
     std::string sql;
-    std::vector<std::string> columns; ///< each with its type and place in the key
+    std::vector<TableColumn> columns;
 };
 
 Result<TableText> textOf(Connection &connection, const std::string &table)
@@ -37,11 +44,20 @@ Result<TableText> textOf(Connection &connection, const std::string &table)
                       [](Row &row) { return row.text(); });
     if (!sql)
         return tl::unexpected(sql.error());
-    auto columns = allRows(connection, R"(SELECT name || ' ' || type || ' ' || "notnull" || ' ' || pk FROM pragma_table_xinfo(?))",
-                           values(table), [](Row &row) { return row.text(); });
+    auto columns = allRows(connection, R"(SELECT name || ' ' || type || ' ' || pk, "notnull" FROM pragma_table_xinfo(?))", values(table),
+                           [](Row &row) {
+                               return TableColumn{row.text(), row.flag()};
+                           });
     if (!columns)
         return tl::unexpected(columns.error());
     return TableText{sql->value_or(""), *std::move(columns)};
+}
+
+/// Whether the rows of the one can stand in the other as they are: a column may become one that may be NULL, not the other way round.
+bool holdsTheSame(const std::vector<TableColumn> &before, const std::vector<TableColumn> &after)
+{
+    return std::ranges::equal(
+        before, after, [](const TableColumn &old, const TableColumn &now) { return old.text == now.text && (old.needed || !now.needed); });
 }
 
 /// Nothing where the rule does not stand there exactly once.
@@ -86,7 +102,7 @@ Done widen(Connection &connection, const Widening &widening)
     const auto after = textOf(connection, widening.table);
     if (!after)
         return notToBeRead(after.error());
-    if (after->sql != *sql || after->columns != before->columns)
+    if (after->sql != *sql || !holdsTheSame(before->columns, after->columns))
         return connection.refuse({ErrorKind::Database, {"table " + widening.table + " is another with: " + widening.wider}});
     return {};
 }

@@ -1,7 +1,7 @@
 #include <store/things.h>
 
 #include "changes.h"
-#include "connection.h"
+#include "thing_rows.h"
 
 namespace asleft {
 
@@ -9,17 +9,12 @@ using namespace store;
 
 Result<PersonId> insertPerson(Transaction &transaction, const std::string &initials, const std::string &name)
 {
-    return insertRow<PersonId>(Internals::of(transaction), "INSERT INTO person (initials, name) VALUES (?, ?) RETURNING id",
-                               values(initials, name));
+    return insertDescribed<PersonId>(Internals::of(transaction), "person", Person{PersonId(0), initials, name});
 }
 
 Result<std::vector<Person>> people(Database &database)
 {
-    return allRows(Internals::of(database), "SELECT id, initials, name FROM person ORDER BY id", {}, [](Row &row) {
-        const auto id = row.id<PersonId>();
-        auto initials = row.text();
-        return Person{id, std::move(initials), row.text()};
-    });
+    return allRows(Internals::of(database), "SELECT id, " + namesOf<Person>() + " FROM person ORDER BY id", {}, taken<Person>);
 }
 
 Result<DecisionRule> decisionRule(Database &database)

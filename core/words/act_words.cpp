@@ -57,6 +57,28 @@ QString whyText(const CheckAgainFact &again)
     return own.isEmpty() ? cause : ActWords::tr("%1: %2", "cause, in a person's words").arg(cause, own);
 }
 
+/// What was noted, with what it is about where that is not plain.
+struct FindingWords {
+    const std::string &text;
+    const JobFrame &frame;
+
+    QString operator()(const FastenerSubject &about) const { return jointActText(about, text, frame); }
+    QString operator()(PointId point) const { return about(pointInText(frame, point)); }
+    QString operator()(StepId id) const
+    {
+        const Step *step = frame.step(id);
+        return step ? about(QString::fromStdString(step->title)) : ActWords::tr("noted: %1").arg(QString::fromStdString(text));
+    }
+    QString operator()(EngineId) const { return about(ActWords::tr("the engine", "what a finding is about")); }
+    QString operator()(VehicleId) const { return about(ActWords::tr("the vehicle", "what a finding is about")); }
+
+private:
+    [[nodiscard]] QString about(const QString &what) const
+    {
+        return ActWords::tr("noted, %1: %2", "what it is about, in a person's words").arg(what, QString::fromStdString(text));
+    }
+};
+
 /// One sentence for each kind of fact.
 class Telling {
 public:
@@ -134,7 +156,7 @@ public:
     QString operator()(const JointBegunFact &fact) const { return jointActText(fact, m_frame); }
     QString operator()(const FittedFact &fact) const { return jointActText(fact, m_frame); }
     QString operator()(const AcceptedFact &fact) const { return jointActText(fact, m_frame); }
-    QString operator()(const FindingFact &fact) const { return jointActText(fact, m_frame); }
+    QString operator()(const FindingFact &fact) const { return std::visit(FindingWords{fact.text, m_frame}, fact.subject); }
 
 private:
     const Act &m_act;

@@ -173,9 +173,9 @@ QString jointActText(const AcceptedFact &fact, const JobFrame &frame)
     return ofJoint(withWords(accepted(fact), fact.reason), fact.joint, frame);
 }
 
-QString jointActText(const FindingFact &fact, const JobFrame &frame)
+QString jointActText(const FastenerSubject &about, const std::string &finding, const JobFrame &frame)
 {
-    return ofJoint(JointActWords::tr("noted: %1").arg(textOf(fact.text)), fact.joint, frame);
+    return ofJoint(JointActWords::tr("noted: %1").arg(textOf(finding)), about.joint, frame);
 }
 
 } // namespace asleft

@@ -156,8 +156,8 @@ void addAccepted(QStringList &lines, const FastenerState &now)
 void addFindings(QStringList &lines, const JobState &state, JointId joint, int fastener)
 {
     for (const Finding &finding : state.findings) {
-        const auto &about = finding.what.fasteners;
-        if (finding.what.joint == joint && std::find(about.begin(), about.end(), fastener) != about.end())
+        const auto *about = std::get_if<FastenerSubject>(&finding.what.subject);
+        if (about && about->joint == joint && std::ranges::find(about->fasteners, fastener) != about->fasteners.end())
             lines.append(JointStateWords::tr("noted: %1").arg(QString::fromStdString(finding.what.text)));
     }
 }

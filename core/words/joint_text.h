@@ -41,7 +41,8 @@ QString jointActText(const UntickedFact &fact, const JobFrame &frame);
 QString jointActText(const JointBegunFact &fact, const JobFrame &frame);
 QString jointActText(const FittedFact &fact, const JobFrame &frame);
 QString jointActText(const AcceptedFact &fact, const JobFrame &frame);
-QString jointActText(const FindingFact &fact, const JobFrame &frame);
+/// Of a finding about it.
+QString jointActText(const FastenerSubject &about, const std::string &finding, const JobFrame &frame);
 
 // What is open of a joint.
 

@@ -213,7 +213,7 @@ public:
     QString operator()(const next::DoStep &act) const
     {
         const Step *step = m_frame.step(act.step);
-        return step ? stepTitle(*step, *m_state.frame) : NextWords::tr("Do the next line");
+        return step ? stepTitle(*step, m_frame) : NextWords::tr("Do the next line");
     }
 
     template <std::derived_from<next::OfJoint> AtJoint>

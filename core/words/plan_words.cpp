@@ -112,10 +112,23 @@ QString planWarning(const EngineDesign &design, const CrankPlan &plan)
     return warnings.join(u' ');
 }
 
+namespace {
+
+QString typedSource(const CrankPlan &plan)
+{
+    const QString manual = QString::fromStdString(plan.source);
+    if (plan.page.empty())
+        return manual.isEmpty() ? PlanWords::tr("typed table, no source given") : manual;
+    const QString page = PlanWords::tr("p. %1").arg(QString::fromStdString(plan.page));
+    return manual.isEmpty() ? page : PlanWords::tr("%1 %2", "manual, page").arg(manual, page);
+}
+
+} // namespace
+
 QString planSource(const EngineDesign &design, const CrankPlan &plan)
 {
     if (!plan.generated)
-        return plan.source.empty() ? PlanWords::tr("typed table, no source given") : QString::fromStdString(plan.source);
+        return typedSource(plan);
     const QString way = planWayName(plan.way);
     return design.cam.assumed ? PlanWords::tr("generated: %1, cam assumed").arg(way) : PlanWords::tr("generated: %1").arg(way);
 }

@@ -15,8 +15,7 @@ CrankPlan proposedPlan(const JobState &state)
     const EngineDesign &design = frame.engine.design;
     if (frame.table) {
         const SpecSource &source = frame.table->source;
-        const std::string page = source.page.empty() ? std::string() : (source.manual.empty() ? "p. " : " p. ") + source.page;
-        if (auto plan = planFromTable(design, frame.table->lines, source.manual + page))
+        if (auto plan = planFromTable(design, frame.table->lines, source.manual, source.page))
             return std::move(*plan);
     }
     const auto from = state.crank ? state.crank->crank : std::nullopt;

@@ -430,13 +430,12 @@ Result<ActSeq> JobBook::beginJoint(JointId joint)
     return logOnce(begun, last && last->what.fact == begun);
 }
 
-Result<ActSeq> JobBook::noteFinding(JointId joint, const std::vector<int> &fasteners, std::string_view text)
+Result<ActSeq> JobBook::noteFinding(const Subject &subject, std::string_view text)
 {
     const Telling atEnd(*this);
-    const auto known = jointToWork(joint);
-    if (!known)
-        return tl::unexpected(known.error());
-    return log(findingFrom(**known, fasteners, text));
+    if (const Done may = mayActNow(); !may)
+        return tl::unexpected(may.error());
+    return log(findingFrom(subject, text, state()));
 }
 
 } // namespace asleft

@@ -210,6 +210,35 @@ Result<std::vector<int>> acceptable(const Joint &joint, const JointState &state,
     return having;
 }
 
+/// A subject as it is noted; refuses one the job is not about.
+struct OfThisJob {
+    const JobState &state;
+
+    Result<Subject> operator()(PointId point) const { return known(frame().point(point) != nullptr, point, Noun::Point); }
+    Result<Subject> operator()(StepId step) const { return known(frame().step(step) != nullptr, step, Noun::Step); }
+    Result<Subject> operator()(EngineId engine) const { return known(frame().engine.id == engine, engine, Noun::Engine); }
+    Result<Subject> operator()(VehicleId vehicle) const { return known(frame().vehicle.id == vehicle, vehicle, Noun::Vehicle); }
+    Result<Subject> operator()(const FastenerSubject &some) const
+    {
+        if (!frame().jointNow(some.joint))
+            return fail(ErrorKind::WrongJob, Noun::Joint);
+        if (some.fasteners.empty())
+            return some;
+        return fastenersIn(jointInHand(state, some.joint), some.fasteners).map([&](std::vector<int> &&numbers) {
+            return Subject(FastenerSubject{some.joint, std::move(numbers)});
+        });
+    }
+
+private:
+    [[nodiscard]] const JobFrame &frame() const { return *state.frame; }
+    static Result<Subject> known(bool isKnown, Subject subject, Noun what)
+    {
+        if (!isKnown)
+            return fail(ErrorKind::WrongJob, what);
+        return subject;
+    }
+};
+
 } // namespace
 
 Result<std::vector<int>> fastenersIn(const Joint &joint, const std::vector<int> &fasteners)
@@ -316,17 +345,17 @@ Result<Fact> acceptedFrom(const Joint &joint, const JointState &state, AcceptedW
     });
 }
 
-Result<Fact> findingFrom(const Joint &joint, const std::vector<int> &fasteners, std::string_view text)
+Result<Fact> findingFrom(const Subject &subject, std::string_view text, const JobState &state)
 {
+    auto about = std::visit(OfThisJob{state}, subject);
+    if (!about)
+        return tl::unexpected(about.error());
     auto note = checkedNote(text);
     if (!note)
         return tl::unexpected(note.error());
     if (note->empty())
         return fail(ErrorKind::EmptyText);
-    auto numbers = fasteners.empty() ? Result<std::vector<int>>() : fastenersIn(joint, fasteners);
-    if (!numbers)
-        return tl::unexpected(numbers.error());
-    return FindingFact{joint.id, std::move(*numbers), std::move(*note)};
+    return FindingFact{*std::move(about), *std::move(note)};
 }
 
 std::optional<UntickedFact> untickedFrom(const JobState &state, JointId joint, int fastener, TickOf first)

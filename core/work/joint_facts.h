@@ -29,8 +29,8 @@ bool saidFitted(const Fact &fact, const JointState &state);
 Result<Fact> acceptedFrom(const Joint &joint, const JointState &state, AcceptedWhat what, const std::vector<int> &fasteners,
                           std::string_view reason);
 
-/// What a person saw at a joint, or at fasteners of it. Refuses what JobBook::noteFinding() refuses.
-Result<Fact> findingFrom(const Joint &joint, const std::vector<int> &fasteners, std::string_view text);
+/// What a person saw, and where. Refuses what JobBook::noteFinding() refuses.
+Result<Fact> findingFrom(const Subject &subject, std::string_view text, const JobState &state);
 
 /// Which tick of a fastener is taken back, with all that came on top of it; nullptr for none.
 using TickOf = const TickMade *(*)(const FastenerState &);

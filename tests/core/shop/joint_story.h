@@ -122,7 +122,7 @@ public:
     {
         return log(AcceptedFact{joint, what, fasteners, reason});
     }
-    ActSeq finding(const std::string &text) { return log(FindingFact{joint, {1}, text}); }
+    ActSeq finding(const std::string &text) { return log(FindingFact{FastenerSubject{joint, {1}}, text}); }
 
     /// The cover tightened to its end, with nothing the matter.
     void tightenCover()

@@ -86,8 +86,8 @@ TEST_F(JointActs, RefuseWhatCannotBe)
         FittedFact{joint, {1, 1}},
         AcceptedFact{JointId(999), AcceptedWhat::ByFeel, {1}, "why"},
         AcceptedFact{joint, AcceptedWhat::ByFeel, {1}, ""},
-        FindingFact{JointId(999), {}, "what"},
-        FindingFact{joint, {}, ""},
+        FindingFact{FastenerSubject{JointId(999), {}}, "what"},
+        FindingFact{FastenerSubject{joint, {}}, ""},
     };
     int count = 0;
     for (const Fact &fact : refused) {

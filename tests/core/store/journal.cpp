@@ -164,6 +164,15 @@ TEST_F(Journal, RefusesReadingsThatCannotBe)
     }
 }
 
+TEST_F(Journal, RefusesAFindingAboutNothingThereIs)
+{
+    for (const Subject &subject :
+         std::initializer_list<Subject>{PointId(999), StepId(999), EngineId(999), VehicleId(999), FastenerSubject{JointId(999)}}) {
+        auto transaction = Transaction::begin(*garage);
+        EXPECT_FALSE(append(*transaction, actOf(*sample, "u", FindingFact{subject, "worn"}))) << subject.index();
+    }
+}
+
 TEST_F(Journal, RefusesAPlanOfAnAdjusterNoEngineHas)
 {
     CrankPlan plan;
@@ -241,6 +250,13 @@ TEST_F(TamperedJournal, NoticesAnyChangedColumn)
              "fact_caution SET caution = 'neutral' WHERE place = 1",
              "fact_check_again SET why = ''",
              "check_again_point SET point = 2 WHERE place = 1",
+             "fact_finding SET text = 'torn' WHERE joint IS NULL",
+             "fact_finding SET point = 1 WHERE point IS NOT NULL",
+             "fact_finding SET point = NULL WHERE point IS NOT NULL",
+             "fact_finding SET joint = 1 WHERE point IS NOT NULL",
+             "fact_finding SET step = point, point = NULL WHERE point IS NOT NULL",
+             "fact_finding SET vehicle = engine, engine = NULL WHERE engine IS NOT NULL",
+             "finding_fastener SET act = (SELECT act FROM fact_finding WHERE point IS NOT NULL)",
          })
         expectDamagedBy(change);
 }

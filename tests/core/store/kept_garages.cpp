@@ -51,6 +51,21 @@ Kept second()
              {"Set the valves", 42, {0, 0, 0, 8, 0}, 8, 0, 4, degrees(540)}}};
 }
 
+Kept third()
+{
+    return {3,
+            221,
+            {{"Valves", 49, {1, 6, 1, 0, 0}, 1, 1, 6, {}},
+             {"Set the valves", 39, {4, 1, 1, 2, 0}, 2, 0, 2, degrees(0)},
+             {"Set the valves", 0, {16, 0, 0, 0, 0}, 0, 0, 0, {}},
+             {"Set the valves", 13, {11, 2, 0, 2, 0}, 2, 0, 2, degrees(0)},
+             {"Set the valves", 11, {2, 0, 0, 2, 0}, 2, 0, 2, degrees(0)},
+             {"Set the valves", 42, {0, 0, 0, 8, 0}, 8, 0, 4, degrees(540)},
+             {"Set the valves", 7, {0, 3, 0, 0, 0}, 1, 0, 1, degrees(0)},
+             {"Set the valves", 26, {4, 2, 0, 6, 0}, 2, 0, 2, degrees(360)},
+             {"Set the valves", 42, {0, 0, 0, 8, 0}, 8, 0, 4, degrees(540)}}};
+}
+
 class KeptGarage : public FolderTest, public ::testing::WithParamInterface<Kept> {
 protected:
     void SetUp() override
@@ -186,6 +201,28 @@ TEST_P(KeptGarage, TakesEveryKindOfActAfterwards)
     EXPECT_TRUE(garage->check());
 }
 
+TEST_P(KeptGarage, KnowsEveryKindByItsLookUpTable)
+{
+    const Sample sample = sampleInIt();
+    garage.reset();
+    Raw raw(path);
+    raw.run("PRAGMA foreign_keys = ON");
+    for (const std::string &refused : {
+             std::string("UPDATE tool SET kind = 'x' WHERE kind = 'feeler_set'"),
+             std::string("UPDATE job_step SET kind = 'x' WHERE kind = 'valve_set'"),
+             "INSERT INTO act (uid, job, who, seat, at_ms, kind, checksum) VALUES ('x', " + std::to_string(sample.job.key()) +
+                 ", 1, '', 0, 'x', 0)",
+             std::string("INSERT INTO job_step_caution (job_step, place, caution) VALUES (1, 99, 'x')"),
+             std::string("INSERT INTO fact_caution (act, place, caution) VALUES (1, 99, 'x')"),
+             std::string("INSERT INTO fact_check_again (act, why, cause) VALUES (1, '', 'x')"),
+             std::string("INSERT INTO spec (engine, subject, revision, condition, manual, page, certainty) "
+                         "VALUES (1, 'x', 1, 'cold', '', '', 'assumed')"),
+         })
+        EXPECT_EQ(raw.run(refused), SQLITE_CONSTRAINT_FOREIGNKEY) << refused;
+    for (const char *table : {"act_kind", "step_kind", "tool_kind", "caution_kind", "disturbance_kind", "spec_subject"})
+        EXPECT_EQ(raw.run("DELETE FROM " + std::string(table)), SQLITE_CONSTRAINT_TRIGGER) << table;
+}
+
 TEST_P(KeptGarage, KeepsItsRules)
 {
     const Sample sample = sampleInIt();
@@ -199,16 +236,13 @@ TEST_P(KeptGarage, KeepsItsRules)
              std::string("UPDATE engine SET exhaust_again_ends = 1"),
              std::string("UPDATE engine SET adjuster_kind = 'x'"),
              std::string("UPDATE vehicle SET stand = 2"),
-             std::string("UPDATE tool SET kind = 'x'"),
              std::string("UPDATE tool SET error_nm = 1"),
              std::string("UPDATE tool SET calibration_due = '2024-01-01'"),
              std::string("UPDATE tool SET least = 1, least_unit = 'Nm', least_text = ''"),
-             std::string("UPDATE job_step SET kind = 'x'"),
              std::string("UPDATE job_step SET joint = 1 WHERE kind = 'note'"),
-             std::string("INSERT INTO act (uid, job, who, seat, at_ms, kind, checksum) VALUES ('x', 1, 1, '', 0, 'x', 0)"),
+             std::string("INSERT INTO fact_finding (act, text) VALUES (999, 'x')"),
+             std::string("INSERT INTO fact_finding (act, joint, point, text) VALUES (999, 1, 1, 'x')"),
              std::string("INSERT INTO setting_point (engine, cylinder, adjuster) VALUES (1, 0, 'x')"),
-             std::string("INSERT INTO spec (engine, subject, revision, condition, manual, page, certainty) "
-                         "VALUES (1, 'x', 1, 'cold', '', '', 'assumed')"),
              std::string(
                  "INSERT INTO spec_band (spec, place, form, low, unit, text, tolerance_assumed) VALUES (2, 1, 'range', 1, 'x', '', 0)"),
              std::string("INSERT INTO turning_table_line (turning_table, place, cylinder, stroke, points) VALUES (1, 99, '1', 'x', '')"),
@@ -216,7 +250,6 @@ TEST_P(KeptGarage, KeepsItsRules)
              std::string("INSERT INTO plan_position (act, place, cylinder, stroke, crank) VALUES (1, 99, 0, 'x', 0)"),
              std::string("INSERT INTO plan_point (act, position, place, cylinder, adjuster, margin) VALUES (1, 0, 99, 0, 'x', 0)"),
              std::string("INSERT INTO plan_unreached (act, place, cylinder, adjuster) VALUES (1, 99, 0, 'x')"),
-             std::string("INSERT INTO fact_check_again (act, why, cause) VALUES (1, '', 'x')"),
              std::string("INSERT INTO meter_reading (vehicle, unit, thousandths, text, at_ms, replaced) VALUES (1, 'mile', 1, '', 1, 2)"),
              reading + "turned) VALUES (1, 9, 1, 'as_left', 'turned', 'cold', 0, 0, NULL)",
              reading + "turned, turned_unit) VALUES (1, 9, 1, 'as_left', 'turned', 'cold', 0, 0, 1, 'turn')",
@@ -245,7 +278,7 @@ TEST_P(KeptGarage, KeepsItsRules)
     raw.run("ROLLBACK");
 }
 
-INSTANTIATE_TEST_SUITE_P(OfThePrograms, KeptGarage, ::testing::Values(first(), second()),
+INSTANTIATE_TEST_SUITE_P(OfThePrograms, KeptGarage, ::testing::Values(first(), second(), third()),
                          [](const auto &tested) { return "Version" + std::to_string(tested.param.version); });
 
 } // namespace kept_garages_tests

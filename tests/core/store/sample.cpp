@@ -160,6 +160,8 @@ std::vector<Fact> everyKindOfFact(const Sample &sample, ActSeq reading)
                                CheckAgainFact{{sample.points.at(1)}, "", Disturbance::BridgeSet},
                                CheckAgainFact{{}, "cut", Disturbance::ValveOrSeatCut}};
     std::ranges::move(everyKindOfJointFact(sample.cover), std::back_inserter(facts));
+    for (const Subject &subject : std::initializer_list<Subject>{sample.points.at(2), sample.steps.at(0), sample.engine, sample.vehicle})
+        facts.emplace_back(FindingFact{subject, "worn"});
     return facts;
 }
 

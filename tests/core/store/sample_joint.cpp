@@ -92,8 +92,8 @@ std::vector<Fact> everyKindOfJointFact(const SampleJoint &sample)
              AcceptedFact{sample.joint, AcceptedWhat::Torque, {4}, "thread pulled"},
              AcceptedFact{sample.joint, AcceptedWhat::Unsettled, {}, "gasket creeps"},
              AcceptedFact{sample.joint, AcceptedWhat::Reused, {3}, "none to be had"},
-             FindingFact{sample.joint, {}, "oil under the cover"},
-             FindingFact{sample.joint, {5, 2}, "both were loose"},
+             FindingFact{FastenerSubject{sample.joint, {}}, "oil under the cover"},
+             FindingFact{FastenerSubject{sample.joint, {5, 2}}, "both were loose"},
          })
         facts.push_back(fact);
     return facts;

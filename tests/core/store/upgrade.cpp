@@ -151,6 +151,36 @@ TEST_F(Widen, ReplacesTheRuleAndNothingElse)
     EXPECT_FALSE((*opened)->run("INSERT INTO part (name) VALUES ('z')"));
 }
 
+TEST_F(Widen, LetsAColumnBeNull)
+{
+    constexpr SchemaStep looser{"002_looser", "{widen part NOT NULL CHECK (name <> 'x') => CHECK (name <> 'x')}"};
+    const SchemaStep steps[] = {ruled, looser};
+    ASSERT_TRUE(store::openGarage(path, steps));
+    Raw raw(path);
+    EXPECT_EQ(raw.run("INSERT INTO part (name) VALUES (NULL)"), SQLITE_OK);
+    EXPECT_EQ(raw.run("INSERT INTO part (name) VALUES ('x')"), SQLITE_CONSTRAINT_CHECK);
+}
+
+constexpr SchemaStep lookUp{"002_look_up", "CREATE TABLE known (word TEXT PRIMARY KEY NOT NULL) {strict}\n"
+                                           "--;;\n"
+                                           "INSERT INTO known (word) VALUES ('old'), ('new')\n"
+                                           "--;;\n"
+                                           "{widen part CHECK (name <> 'x') => REFERENCES known (word)}"};
+
+TEST_F(Widen, PutsALookUpTableInTheRulesPlace)
+{
+    const SchemaStep steps[] = {ruled, lookUp};
+    const auto opened = store::openGarage(path, steps);
+    ASSERT_TRUE(opened) << opened.error().arguments.back();
+    Raw raw(path);
+    raw.run("PRAGMA foreign_keys = ON");
+    EXPECT_EQ(raw.run("INSERT INTO part (name) VALUES ('new')"), SQLITE_OK);
+    EXPECT_EQ(raw.run("INSERT INTO part (name) VALUES ('other')"), SQLITE_CONSTRAINT_FOREIGNKEY);
+    EXPECT_EQ(raw.text("SELECT count(*) FROM pragma_foreign_key_check"), "0");
+    EXPECT_TRUE((*opened)->run("INSERT INTO part (name) VALUES ('new')"));
+    EXPECT_FALSE((*opened)->run("INSERT INTO part (name) VALUES ('other')"));
+}
+
 TEST_F(Widen, LocksTheSchemaAgain)
 {
     const SchemaStep steps[] = {ruled, wider};
@@ -165,12 +195,13 @@ TEST_F(Widen, LeavesTheFileAsItWasWhereItCannot)
 {
     const std::string schema = Raw(path).text("SELECT sql FROM sqlite_schema WHERE name = 'part'");
     for (const char *refused : {
-             "{widen part CHECK (name <> 'y') => CHECK (name <> 'z')}",              // no such rule
-             "{widen part CHECK (bin <> 'y') => CHECK (bin <> 'z')}",                // stands there twice
-             "{widen parts CHECK (name <> 'x') => CHECK (name <> 'z')}",             // no such table
-             "{widen part CHECK (name <> 'x') => CHECK (name <>}",                   // no SQL
-             "{widen part CHECK (name <> 'x') => CHECK (weight <> 'z')}",            // no such column
-             "{widen part CHECK (name <> 'x') => CHECK (name <> 'z'), weight TEXT}", // another table
+             "{widen part CHECK (name <> 'y') => CHECK (name <> 'z')}",                  // no such rule
+             "{widen part CHECK (bin <> 'y') => CHECK (bin <> 'z')}",                    // stands there twice
+             "{widen parts CHECK (name <> 'x') => CHECK (name <> 'z')}",                 // no such table
+             "{widen part CHECK (name <> 'x') => CHECK (name <>}",                       // no SQL
+             "{widen part CHECK (name <> 'x') => CHECK (weight <> 'z')}",                // no such column
+             "{widen part CHECK (name <> 'x') => CHECK (name <> 'z'), weight TEXT}",     // another table
+             "{widen part TEXT CHECK (bin <> 'y') => TEXT NOT NULL CHECK (bin <> 'y')}", // a row may have none
              "{widen part CHECK (name <> 'x')}",
              "{widen part => CHECK (name <> 'z')}",
              "{widen part CHECK (name <> 'x') => CHECK (name <> 'z')} AND MORE",
@@ -228,6 +259,7 @@ TEST(Steps, ThatWereGivenToPeopleStayAsTheyAre)
     constexpr auto given = std::to_array<const char *>({
         "0c3aae5e1766f71c8548e1661b742de4bceb2eaff65088a62a535dde6ec88db9",
         "4628f74ce61358293ab859acb72d126f441b3353c5d9658760473d0417282ae6",
+        "e3cff7631d72b72b7ae614fc456280b99d17e602b7341cf31ff10cea8e599069",
     });
     ASSERT_GE(steps.size(), given.size());
     for (std::size_t index = 0; index < given.size(); ++index) {

@@ -4,6 +4,7 @@
 #include <draw/point_shape.h>
 #include <words/fasteners.h>
 #include <words/job.h>
+#include <words/points.h>
 
 namespace asleft {
 
@@ -51,7 +52,14 @@ TEST(JointActs, SayWhatWasDone)
     EXPECT_EQ(said(UntickedFact{coverId, {{9, 1, 1}}}), "took the tick of 9 back");
     EXPECT_EQ(said(FittedFact{coverId, {1, 2}, Fitted::New}), "fitted new: fasteners 1 and 2");
     EXPECT_EQ(said(AcceptedFact{coverId, AcceptedWhat::Torque, {8}, "worn thread"}), "accepted the torque of fastener 8: worn thread");
-    EXPECT_EQ(said(FindingFact{coverId, {}, "gasket pinched"}), "noted: gasket pinched");
+    EXPECT_EQ(said(FindingFact{FastenerSubject{coverId, {}}, "gasket pinched"}), "noted: gasket pinched");
+    const Engine &engine = story.state().frame->engine;
+    EXPECT_EQ(said(FindingFact{engine.points.front().id, "worn"}),
+              "noted, " + text(pointInText(engine.design, engine.points.front().adjuster)) + ": worn");
+    EXPECT_EQ(said(FindingFact{story.state().frame->job.steps.front().id, "worn"}),
+              "noted, " + story.state().frame->job.steps.front().title + ": worn");
+    EXPECT_EQ(said(FindingFact{engine.id, "worn"}), "noted, the engine: worn");
+    EXPECT_EQ(said(FindingFact{story.state().frame->vehicle.id, "worn"}), "noted, the vehicle: worn");
     EXPECT_EQ(said(JointBegunFact{coverId, 1}), "began Rocker cover from the first pass");
 }
 
@@ -128,7 +136,7 @@ TEST(JointState, AllThatIsKnownOfAFastener)
     Story story(jointFrame());
     story.then(loosened({7}, FoundHow::LooseByFeel));
     story.then(ticks({7}, 0, TickHow::SetTool, "11.8 lbf·ft"));
-    story.then(FindingFact{coverId, {7}, "washer bent"});
+    story.then(FindingFact{FastenerSubject{coverId, {7}}, "washer bent"});
     const QStringList lines = fastenerLines(story.state(), coverId, 7);
     ASSERT_EQ(lines.size(), 4) << text(lines.join(u'|'));
     EXPECT_TRUE(lines[0].startsWith(QStringLiteral("found: loose by feel (M.K., ")));

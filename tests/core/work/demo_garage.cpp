@@ -59,7 +59,7 @@ TEST_F(DemoGarage, TheTractorsOutletIsHalfTightenedAndItsCoverWasLoose)
     EXPECT_TRUE(std::holds_alternative<Settle>(cover.passes.back()));
     EXPECT_EQ(foundLoose(cover, state.joints.at(cover.id)), (std::vector{3, 5, 12}));
     ASSERT_EQ(state.findings.size(), 1U);
-    EXPECT_EQ(state.findings.front().what.fasteners, (std::vector{3, 5, 12}));
+    EXPECT_EQ(std::get<FastenerSubject>(state.findings.front().what.subject).fasteners, (std::vector{3, 5, 12}));
 
     const JointState &outlet = state.joints.at(joints[1].id);
     EXPECT_EQ(joints[1].passes.size(), 3U);

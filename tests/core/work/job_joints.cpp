@@ -283,7 +283,7 @@ TEST_F(JobJoints, AnotherEnginesJointIsNotWorkedOn)
     EXPECT_EQ(refusal(book->untick(theirs, 1)), ErrorKind::WrongJob);
     EXPECT_EQ(refusal(book->sayFitted(theirs, {1}, Fitted::New)), ErrorKind::WrongJob);
     EXPECT_EQ(refusal(book->acceptJoint(theirs, AcceptedWhat::ByFeel, {1}, "why")), ErrorKind::WrongJob);
-    EXPECT_EQ(refusal(book->noteFinding(theirs, {}, "rust")), ErrorKind::WrongJob);
+    EXPECT_EQ(refusal(book->noteFinding(FastenerSubject{theirs, {}}, "rust")), ErrorKind::WrongJob);
 }
 
 TEST_F(JobJoints, NobodyWorksOnThemUnnamed)
@@ -292,7 +292,7 @@ TEST_F(JobJoints, NobodyWorksOnThemUnnamed)
     EXPECT_EQ(refusal(unnamed->tick(with(bracket, {{1, 0, 1}}, large))), ErrorKind::PersonMissing);
     EXPECT_EQ(refusal(unnamed->loosen({.joint = bracket, .fasteners = {1}})), ErrorKind::PersonMissing);
     EXPECT_EQ(refusal(unnamed->untick(bracket, 1)), ErrorKind::PersonMissing);
-    EXPECT_EQ(refusal(unnamed->noteFinding(bracket, {}, "rust")), ErrorKind::PersonMissing);
+    EXPECT_EQ(refusal(unnamed->noteFinding(FastenerSubject{bracket, {}}, "rust")), ErrorKind::PersonMissing);
 }
 
 TEST_F(JobJoints, TheLastTickOfAFastenerIsTakenBack)
@@ -381,15 +381,31 @@ TEST_F(JobJoints, BegunAnewTheyGoByTheNewestRevision)
 
 TEST_F(JobJoints, FindingsAreNoted)
 {
-    EXPECT_EQ(refusal(book->noteFinding(bracket, {}, " ")), ErrorKind::EmptyText);
-    EXPECT_EQ(refusal(book->noteFinding(bracket, {}, std::string(1001, 'x'))), ErrorKind::TextTooLong);
-    EXPECT_EQ(refusal(book->noteFinding(bracket, {3}, "rust")), ErrorKind::FastenerUnknown);
-    need(book->noteFinding(bracket, {2, 1}, " several were loose "));
-    need(book->noteFinding(bracket, {}, "cracked"));
+    EXPECT_EQ(refusal(book->noteFinding(FastenerSubject{bracket, {}}, " ")), ErrorKind::EmptyText);
+    EXPECT_EQ(refusal(book->noteFinding(FastenerSubject{bracket, {}}, std::string(1001, 'x'))), ErrorKind::TextTooLong);
+    EXPECT_EQ(refusal(book->noteFinding(FastenerSubject{bracket, {3}}, "rust")), ErrorKind::FastenerUnknown);
+    need(book->noteFinding(FastenerSubject{bracket, {2, 1}}, " several were loose "));
+    need(book->noteFinding(FastenerSubject{bracket, {}}, "cracked"));
     ASSERT_EQ(book->state().findings.size(), 2U);
     EXPECT_EQ(book->state().findings[0].what.text, "several were loose");
-    EXPECT_EQ(book->state().findings[0].what.fasteners, (std::vector{2, 1}));
-    EXPECT_TRUE(book->state().findings[1].what.fasteners.empty());
+    EXPECT_EQ(book->state().findings[0].what.subject, Subject(FastenerSubject{bracket, {2, 1}}));
+    EXPECT_EQ(book->state().findings[1].what.subject, Subject(FastenerSubject{bracket}));
+}
+
+TEST_F(JobJoints, FindingsMayBeAboutAnythingOfTheJob)
+{
+    const JobFrame &frame = *book->state().frame;
+    const Subject subjects[] = {frame.engine.points.at(3).id, frame.job.steps.front().id, frame.engine.id, frame.vehicle.id};
+    for (const Subject &subject : subjects) {
+        const ActSeq noted = need(book->noteFinding(subject, " worn "));
+        ASSERT_EQ(book->state().findings.size(), 1U);
+        EXPECT_EQ(book->state().findings[0].seq, noted);
+        EXPECT_EQ(book->state().findings[0].what, (FindingFact{subject, "worn"}));
+        need(book->undo());
+        EXPECT_TRUE(book->state().findings.empty());
+    }
+    for (const Subject &subject : std::initializer_list<Subject>{PointId(999), StepId(999), EngineId(999), VehicleId(999)})
+        EXPECT_EQ(refusal(book->noteFinding(subject, "worn")), ErrorKind::WrongJob) << subject.index();
 }
 
 } // namespace job_joints_tests

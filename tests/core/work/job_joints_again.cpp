@@ -15,7 +15,7 @@ TEST_F(JointUndo, TakesBackActByActAndBringsThemBack)
     const auto ticked = book->state().joints;
     need(book->acceptJoint(bracket, AcceptedWhat::ByFeel, {1, 2}, "why"));
     need(book->untick(bracket, 1));
-    need(book->noteFinding(bracket, {}, "rust"));
+    need(book->noteFinding(FastenerSubject{bracket, {}}, "rust"));
     const auto all = book->state().joints;
     need(book->undo());
     EXPECT_TRUE(book->state().findings.empty());
@@ -206,7 +206,7 @@ TEST_P(JointOnDisk, ABeginningIsStoredOnce)
 
 TEST_P(JointOnDisk, AFindingIsStoredOnce)
 {
-    expectStoredOnce([&](JobBook &at) { return at.noteFinding(bracket, {1}, "rust"); }, GetParam());
+    expectStoredOnce([&](JobBook &at) { return at.noteFinding(FastenerSubject{bracket, {1}}, "rust"); }, GetParam());
     EXPECT_EQ(book->state().findings.size(), 1U);
 }
 

@@ -246,7 +246,7 @@ TEST_F(JointBroughtBack, WorkOnAnotherJointDoesNotHinder)
     need(book->tick(with(bracket, {{1, 0, 1}}, large)));
     need(book->undo());
     need(theirs->tick(with(cover, {{1, 0, 1}}, small)));
-    need(theirs->noteFinding(bracket, {1}, "rust"));
+    need(theirs->noteFinding(FastenerSubject{bracket, {1}}, "rust"));
     need(book->redo());
     EXPECT_EQ(fastener(bracket, 1).ticks.size(), 1U);
 }

@@ -135,7 +135,7 @@ TEST_F(ReadOnly, RefusesEveryAct)
     expectRefused(book->sayFitted(bracket, {1}, Fitted::New), path);
     expectRefused(book->acceptJoint(bracket, AcceptedWhat::ByFeel, {1}, "why"), path);
     expectRefused(book->beginJoint(bracket), path);
-    expectRefused(book->noteFinding(bracket, {}, "rust"), path);
+    expectRefused(book->noteFinding(FastenerSubject{bracket, {}}, "rust"), path);
     expectRefused(book->undo(), path);
     expectRefused(book->redo(), path);
     EXPECT_EQ(book->state().acts, before.acts);

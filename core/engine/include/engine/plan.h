@@ -54,9 +54,10 @@ struct PlanPosition {
 struct CrankPlan {
     bool generated = false;              ///< false: typed from a manual
     PlanWay way = PlanWay::TwoPositions; ///< of a generated plan
-    std::string source;                  ///< of a typed plan: manual and page, as typed
+    std::string source;                  ///< of a typed plan: the manual, as typed; of plans of older garages with the page behind it
     std::vector<PlanPosition> positions;
     std::vector<AdjusterRef> unreached; ///< points no position sets
+    std::string page = {};              ///< of a typed plan, as typed; may be empty
     bool operator==(const CrankPlan &) const = default;
 };
 
@@ -87,7 +88,7 @@ struct TableLine {
 /// The manual's own table; `IN 1` means every intake lash of no. 1 with its bridge screws. Refuses what cannot be read, an unknown cylinder
 /// and a point named twice; a point that geometry says may not be set there is kept and is doubtful(), to be questioned. `source` is the
 /// manual and page.
-Result<CrankPlan> planFromTable(const EngineDesign &design, const std::vector<TableLine> &lines, std::string source);
+Result<CrankPlan> planFromTable(const EngineDesign &design, const std::vector<TableLine> &lines, std::string source, std::string page = {});
 
 /// "IN 1 2 4 EX 1 3 5 INJ 3 DEC 1": the points of a position as a manual prints them; where only some of a side are set, those by their
 /// short names, in front. planFromTable() reads it back.

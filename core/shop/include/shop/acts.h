@@ -4,6 +4,7 @@
 #include <base/variants.h>
 #include <measure/judge.h>
 #include <shop/joint_facts.h>
+#include <shop/subject.h>
 #include <shop/things.h>
 
 #include <optional>
@@ -114,6 +115,13 @@ struct CheckAgainFact {
     std::string why; ///< in a person's words; may be empty
     Disturbance cause = Disturbance::Other;
     bool operator==(const CheckAgainFact &) const = default;
+};
+
+/// Something worth knowing later that was found.
+struct FindingFact {
+    Subject subject;
+    std::string text; ///< never empty
+    bool operator==(const FindingFact &) const = default;
 };
 
 /// Takes Act::withdraws back.

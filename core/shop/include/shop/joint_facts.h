@@ -97,12 +97,4 @@ struct AcceptedFact {
     bool operator==(const AcceptedFact &) const = default;
 };
 
-/// Something worth knowing later that was found on a joint.
-struct FindingFact {
-    JointId joint;
-    std::vector<int> fasteners; ///< may be empty: the joint as a whole
-    std::string text;           ///< never empty
-    bool operator==(const FindingFact &) const = default;
-};
-
 } // namespace asleft

@@ -85,15 +85,6 @@ struct JointState {
     [[nodiscard]] bool settled(const Joint &joint) const;
 };
 
-/// A finding, as it was noted.
-struct Finding {
-    ActSeq seq;
-    Moment at;
-    PersonId who;
-    FindingFact what;
-    bool operator==(const Finding &) const = default;
-};
-
 /// What a tick is worth by its revision of the joint. \pre `joint` is the revision the fact names
 TickMade tickMade(const TicksFact &fact, const Tick &tick, const Joint &joint);
 

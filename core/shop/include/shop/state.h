@@ -74,6 +74,15 @@ struct PointState {
     [[nodiscard]] bool settled() const;
 };
 
+/// A finding, as it was noted.
+struct Finding {
+    ActSeq seq;
+    Moment at;
+    PersonId who;
+    FindingFact what;
+    bool operator==(const Finding &) const = default;
+};
+
 struct CrankState {
     std::optional<Angle> crank; ///< empty: known to be unknown
     CrankHow how;
@@ -92,7 +101,7 @@ struct JobState {
     std::optional<CrankPlan> plan;
     std::set<StepId> stepsDone;           ///< by an act; see stepDone() for the valve set
     std::map<JointId, JointState> joints; ///< every joint of the engine
-    std::vector<Finding> findings;        ///< what was noted about joints, oldest first
+    std::vector<Finding> findings;        ///< oldest first
 
     [[nodiscard]] const PointState &point(PointId id) const { return points.at(id); }
     [[nodiscard]] bool inForce(const Act &act) const { return !withdrawn.contains(act.seq); }

@@ -65,7 +65,7 @@ public:
     Result<ActSeq> markStepDone(StepId step);
 
     // Joints. Each refuses a joint that is not of this engine (WrongJob) and a fastener it does not have (FastenerUnknown).
-    /// Every one reads on first: two may work on one joint. None but noteFinding(), beginJoint() and acceptJoint() of what is unsettled
+    /// Every one reads on first: two may work on one joint. None but beginJoint() and acceptJoint() of what is unsettled
     /// goes without a fastener (NothingToLog).
     /// Notes how fasteners were found; Measured needs its torque (EmptyText), and takes no tool but a torque wrench (ToolNotThat). Those
     /// that were tightened are loose again.
@@ -88,8 +88,10 @@ public:
     Result<ActSeq> acceptJoint(JointId joint, AcceptedWhat what, const std::vector<int> &fasteners, std::string_view reason);
     /// Tightens from the beginning, by the newest revision. Said twice in a row it is logged once.
     Result<ActSeq> beginJoint(JointId joint);
-    /// Refuses an empty text (EmptyText), and a long one (TextTooLong).
-    Result<ActSeq> noteFinding(JointId joint, const std::vector<int> &fasteners, std::string_view text);
+
+    /// Something worth knowing later, of anything this job is about; refuses what it is not about (WrongJob), fasteners the joint does not
+    /// have (FastenerUnknown), an empty text (EmptyText) and a long one (TextTooLong).
+    Result<ActSeq> noteFinding(const Subject &subject, std::string_view text);
 
     /// Takes back this computer's last act of this job; refuses with RestedOn while another act rests on it: its points, those of the place
     /// it moves the crank to, or the source of its plan.

@@ -1,12 +1,15 @@
-#include "words.h"
+#pragma once
+
+#include "word.h"
+
+#include <shop/joint_facts.h>
 
 namespace asleft::store {
 
 template <>
-std::span<const Word<PatternKind>> wordsFor()
-{
+struct Words<PatternKind> {
     using enum PatternKind;
-    static constexpr auto words = std::to_array<Word<PatternKind>>({
+    static constexpr auto list = std::to_array<Word<PatternKind>>({
         {Row, "row"},
         {Rows, "rows"},
         {Circle, "circle"},
@@ -14,14 +17,12 @@ std::span<const Word<PatternKind>> wordsFor()
         {Cover, "cover"},
         {Free, "free"},
     });
-    return words;
-}
+};
 
 template <>
-std::span<const Word<StrengthClass>> wordsFor()
-{
+struct Words<StrengthClass> {
     using enum StrengthClass;
-    static constexpr auto words = std::to_array<Word<StrengthClass>>({
+    static constexpr auto list = std::to_array<Word<StrengthClass>>({
         {C4_6, "4.6"},
         {C4_8, "4.8"},
         {C5_6, "5.6"},
@@ -37,53 +38,45 @@ std::span<const Word<StrengthClass>> wordsFor()
         {A2_70, "A2-70"},
         {A4_70, "A4-70"},
     });
-    return words;
-}
+};
 
 template <>
-std::span<const Word<ThreadCondition>> wordsFor()
-{
+struct Words<ThreadCondition> {
     using enum ThreadCondition;
-    static constexpr auto words = std::to_array<Word<ThreadCondition>>({
+    static constexpr auto list = std::to_array<Word<ThreadCondition>>({
         {Dry, "dry"},
         {Oiled, "oiled"},
         {ThreadLock, "thread_lock"},
         {Sealant, "sealant"},
         {AntiSeize, "anti_seize"},
     });
-    return words;
-}
+};
 
 template <>
-std::span<const Word<Finish>> wordsFor()
-{
+struct Words<Finish> {
     using enum Finish;
-    static constexpr auto words = std::to_array<Word<Finish>>({
+    static constexpr auto list = std::to_array<Word<Finish>>({
         {Black, "black"},
         {Zinc, "zinc"},
         {Cadmium, "cadmium"},
     });
-    return words;
-}
+};
 
 template <>
-std::span<const Word<FemaleMaterial>> wordsFor()
-{
+struct Words<FemaleMaterial> {
     using enum FemaleMaterial;
-    static constexpr auto words = std::to_array<Word<FemaleMaterial>>({
+    static constexpr auto list = std::to_array<Word<FemaleMaterial>>({
         {Iron, "iron"},
         {Steel, "steel"},
         {Aluminium, "aluminium"},
         {Insert, "insert"},
     });
-    return words;
-}
+};
 
 template <>
-std::span<const Word<DriveKind>> wordsFor()
-{
+struct Words<DriveKind> {
     using enum DriveKind;
-    static constexpr auto words = std::to_array<Word<DriveKind>>({
+    static constexpr auto list = std::to_array<Word<DriveKind>>({
         {Unsaid, "unsaid"},
         {Socket, "socket"},
         {Spanner, "spanner"},
@@ -91,38 +84,32 @@ std::span<const Word<DriveKind>> wordsFor()
         {SixLobe, "six_lobe"},
         {Screwdriver, "screwdriver"},
     });
-    return words;
-}
+};
 
 template <>
-std::span<const Word<SingleUse>> wordsFor()
-{
+struct Words<SingleUse> {
     using enum SingleUse;
-    static constexpr auto words = std::to_array<Word<SingleUse>>({
+    static constexpr auto list = std::to_array<Word<SingleUse>>({
         {No, "no"},
         {TorqueToYield, "torque_to_yield"},
         {CrushWasher, "crush_washer"},
     });
-    return words;
-}
+};
 
 template <>
-std::span<const Word<SettleGround>> wordsFor()
-{
+struct Words<SettleGround> {
     using enum SettleGround;
-    static constexpr auto words = std::to_array<Word<SettleGround>>({
+    static constexpr auto list = std::to_array<Word<SettleGround>>({
         {No, "no"},
         {Limiters, "limiters"},
         {ManualSaysSo, "manual_says_so"},
     });
-    return words;
-}
+};
 
 template <>
-std::span<const Word<FoundHow>> wordsFor()
-{
+struct Words<FoundHow> {
     using enum FoundHow;
-    static constexpr auto words = std::to_array<Word<FoundHow>>({
+    static constexpr auto list = std::to_array<Word<FoundHow>>({
         {NotNoted, "not_noted"},
         {Measured, "measured"},
         {LooseByFeel, "loose_by_feel"},
@@ -131,45 +118,38 @@ std::span<const Word<FoundHow>> wordsFor()
         {Broken, "broken"},
         {WrongLength, "wrong_length"},
     });
-    return words;
-}
+};
 
 template <>
-std::span<const Word<TickHow>> wordsFor()
-{
+struct Words<TickHow> {
     using enum TickHow;
-    static constexpr auto words = std::to_array<Word<TickHow>>({
+    static constexpr auto list = std::to_array<Word<TickHow>>({
         {ByHand, "by_hand"},
         {SetTool, "set_tool"},
         {ReadTool, "read_tool"},
         {ByAngle, "by_angle"},
         {ByFeel, "by_feel"},
     });
-    return words;
-}
+};
 
 template <>
-std::span<const Word<Fitted>> wordsFor()
-{
+struct Words<Fitted> {
     using enum Fitted;
-    static constexpr auto words = std::to_array<Word<Fitted>>({
+    static constexpr auto list = std::to_array<Word<Fitted>>({
         {New, "new"},
         {Reused, "reused"},
     });
-    return words;
-}
+};
 
 template <>
-std::span<const Word<AcceptedWhat>> wordsFor()
-{
+struct Words<AcceptedWhat> {
     using enum AcceptedWhat;
-    static constexpr auto words = std::to_array<Word<AcceptedWhat>>({
+    static constexpr auto list = std::to_array<Word<AcceptedWhat>>({
         {ByFeel, "by_feel"},
         {Torque, "torque"},
         {Unsettled, "unsettled"},
         {Reused, "reused"},
     });
-    return words;
-}
+};
 
 } // namespace asleft::store
