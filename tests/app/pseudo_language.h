@@ -125,8 +125,10 @@ private:
         }
         if (const auto *view = qobject_cast<QAbstractItemView *>(&widget))
             readRows(widget, *view->model());
-        // A field paints what was typed.
-        if (!qobject_cast<QLineEdit *>(&widget))
+        // What has its text read above paints it in pieces.
+        const bool isRead = qobject_cast<QLabel *>(&widget) || qobject_cast<QLineEdit *>(&widget) ||
+                            qobject_cast<QAbstractItemView *>(widget.parentWidget());
+        if (!isRead)
             for (const QString &text : PaintedTexts::of(widget))
                 add(widget, "painting", text);
     }
