@@ -125,7 +125,7 @@ private:
             refuse(field, band.error());
             return std::nullopt;
         }
-        m_reading.echoes[field] = torqueEcho(*band, m_mark);
+        m_reading.echoes[field] = torqueEcho(*band);
         return *band;
     }
 

@@ -33,14 +33,14 @@ TorqueUnit otherTorque(const Band<Torque> &band)
     return end && *end < smallScrews ? TorqueUnit::PoundInch : TorqueUnit::PoundFoot;
 }
 
-QString otherSystem(const Band<Length> &band, DecimalMark mark)
+QString otherSystem(const Band<Length> &band)
 {
-    return QString::fromStdString(formatBand(band, otherUnit(band.unit), mark));
+    return bandTextIn(band, otherUnit(band.unit));
 }
 
-QString otherSystem(const Band<Torque> &band, DecimalMark mark)
+QString otherSystem(const Band<Torque> &band)
 {
-    return QString::fromStdString(formatBand(band, otherTorque(band), mark));
+    return bandTextIn(band, otherTorque(band));
 }
 
 QString withAssumed(const QString &echo, bool assumed)
@@ -51,12 +51,12 @@ QString withAssumed(const QString &echo, bool assumed)
 }
 
 template <class Q>
-QString echoOf(const Band<Q> &band, DecimalMark mark)
+QString echoOf(const Band<Q> &band)
 {
-    return withAssumed(SpecReader::tr("%1; within it %2").arg(bandText(band), otherSystem(band, mark)), band.toleranceAssumed);
+    return withAssumed(SpecReader::tr("%1; within it %2").arg(bandText(band), otherSystem(band)), band.toleranceAssumed);
 }
 
-QString echoOf(const Band<Angle> &band, DecimalMark)
+QString echoOf(const Band<Angle> &band)
 {
     return withAssumed(SpecReader::tr("%1 from zero lash").arg(bandText(band)), band.toleranceAssumed);
 }
@@ -85,7 +85,7 @@ void readBands(SpecReading &reading, Unit<Q> unit, DecimalMark mark)
 {
     const auto first = parseBand<Q>(reading.text.band, unit, mark);
     if (first)
-        reading.echoes[SpecField::Band] = echoOf(*first, mark);
+        reading.echoes[SpecField::Band] = echoOf(*first);
     else
         reading.refusals.emplace(SpecField::Band, first.error());
     if (first)
@@ -97,7 +97,7 @@ void readBands(SpecReading &reading, Unit<Q> unit, DecimalMark mark)
         reading.refusals.emplace(SpecField::OtherBand, second.error());
         return;
     }
-    reading.echoes[SpecField::OtherBand] = echoOf(*second, mark);
+    reading.echoes[SpecField::OtherBand] = echoOf(*second);
     if (!first)
         return;
     // Stored, bare numbers count in the unit of the first band.
@@ -117,7 +117,7 @@ void readTurns(SpecReading &reading, DecimalMark mark)
         reading.refusals.emplace(SpecField::Band, band.error());
         return;
     }
-    reading.echoes[SpecField::Band] = echoOf(*band, mark);
+    reading.echoes[SpecField::Band] = echoOf(*band);
     const auto inDegrees = parseBand<Angle>(reading.text.band, AngleUnit::Degree, mark);
     const bool unitTyped = inDegrees && inDegrees->unit == band->unit && inDegrees->low == band->low && inDegrees->high == band->high;
     if (!unitTyped)
@@ -168,9 +168,9 @@ QString SpecTyped::text(SpecField field) const
     return found == texts.end() ? QString() : found->second;
 }
 
-QString torqueEcho(const Band<Torque> &band, DecimalMark mark)
+QString torqueEcho(const Band<Torque> &band)
 {
-    return echoOf(band, mark);
+    return echoOf(band);
 }
 
 QStringList torqueUnitTexts()

@@ -80,14 +80,16 @@ QString inOtherUnit(const ScaleValue &value, const Band<Length> *band)
     if (isEitherSide(interval)) {
         const std::int64_t low = interval.low->smallest();
         const std::int64_t half = (interval.high->smallest() - low) / 2;
-        const QString middle = convertedText(Length::ofSmallest(low + half), unit, limit);
-        return middle.chopped(unitText(unit).size()) + uncertaintyText(Length::ofSmallest(half), unit);
+        const QString middle = convertedNumber(Length::ofSmallest(low + half), unit, limit);
+        return middle + QChar::Space + uncertaintyText(Length::ofSmallest(half), unit);
     }
     const bool isPoint = interval.low && interval.low == interval.high;
-    QString low = interval.low ? convertedText(*interval.low, unit, limit) : QString();
     const QString high = interval.high ? convertedText(*interval.high, unit, limit) : QString();
-    if (interval.low && interval.high && !isPoint)
-        low = low.chopped(unitText(unit).size()).trimmed();
+    // The unit stands once, behind the high end.
+    const bool isBetween = interval.low && interval.high && !isPoint;
+    const QString low = !interval.low ? QString()
+                        : isBetween   ? convertedNumber(*interval.low, unit, limit)
+                                      : convertedText(*interval.low, unit, limit);
     return intervalText(low, high, isPoint);
 }
 

@@ -119,34 +119,25 @@ Result<Pattern> make(PatternKind kind, const std::array<int, 2> &counts)
 }
 
 /// How many places stand in line with the first before the pattern turns down.
-std::size_t firstRun(const Pattern &pattern)
+int firstRun(const Pattern &pattern)
 {
     const auto end = std::find_if(pattern.places.begin(), pattern.places.end(),
                                   [&](const FastenerPosition &place) { return std::abs(place.y - pattern.places.front().y) > 0.5; });
-    return static_cast<std::size_t>(end - pattern.places.begin());
+    return static_cast<int>(end - pattern.places.begin());
 }
 
-std::string writeByHand(std::size_t count)
+PatternCounts rowsOf(int count, int each)
 {
-    return std::to_string(count) + " placed by hand";
-}
-
-std::string writeRows(const Pattern &pattern)
-{
-    const std::size_t count = pattern.places.size();
-    const std::size_t each = firstRun(pattern);
     if (each == 0 || each == count || count % each != 0)
-        return writeByHand(count);
-    return std::to_string(count / each) + " rows of " + std::to_string(each);
+        return {PatternKind::Free, count};
+    return {PatternKind::Rows, count / each, each};
 }
 
-std::string writeRectangle(const Pattern &pattern)
+PatternCounts rectangleOf(int count, int across)
 {
-    const std::size_t count = pattern.places.size();
-    const std::size_t across = firstRun(pattern);
     if (across < 2 || count % 2 != 0 || count < 2 * across)
-        return writeByHand(count);
-    return std::to_string(across) + " by " + std::to_string((count + 4) / 2 - across) + " rectangle";
+        return {PatternKind::Free, count};
+    return {PatternKind::Rectangle, across, (count + 4) / 2 - across};
 }
 
 } // namespace
@@ -171,18 +162,33 @@ Result<Pattern> parsePattern(std::string_view text)
     return make(form->kind, counts);
 }
 
-std::string writePattern(const Pattern &pattern)
+PatternCounts countsOf(const Pattern &pattern)
 {
-    const std::size_t count = pattern.places.size();
+    const auto count = static_cast<int>(pattern.places.size());
     switch (pattern.kind) {
-    case PatternKind::Row: return "row of " + std::to_string(count);
-    case PatternKind::Rows: return writeRows(pattern);
-    case PatternKind::Circle: return std::to_string(count) + " around a circle";
-    case PatternKind::Rectangle: return writeRectangle(pattern);
-    case PatternKind::Cover: return std::to_string(count) + " around a cover";
+    case PatternKind::Rows: return rowsOf(count, firstRun(pattern));
+    case PatternKind::Rectangle: return rectangleOf(count, firstRun(pattern));
+    case PatternKind::Row:
+    case PatternKind::Circle:
+    case PatternKind::Cover:
     case PatternKind::Free: break;
     }
-    return writeByHand(count);
+    return {pattern.kind, count};
+}
+
+std::string writePattern(const Pattern &pattern)
+{
+    const PatternCounts counts = countsOf(pattern);
+    const std::string count = std::to_string(counts.count);
+    switch (counts.kind) {
+    case PatternKind::Row: return "row of " + count;
+    case PatternKind::Rows: return count + " rows of " + std::to_string(counts.each);
+    case PatternKind::Circle: return count + " around a circle";
+    case PatternKind::Rectangle: return count + " by " + std::to_string(counts.each) + " rectangle";
+    case PatternKind::Cover: return count + " around a cover";
+    case PatternKind::Free: break;
+    }
+    return count + " placed by hand";
 }
 
 } // namespace asleft

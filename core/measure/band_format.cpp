@@ -9,11 +9,6 @@ namespace {
 // Where even this many decimals leave nothing, the band is a point that the unit cannot express.
 constexpr int mostShownDecimals = 9;
 
-struct ShownLimits {
-    std::string low;
-    std::string high;
-};
-
 template <class Q>
 ShownLimits exactLimits(const Band<Q> &band, Unit<Q> unit, DecimalMark mark)
 {
@@ -46,9 +41,15 @@ ShownLimits inwardLimits(const Band<Q> &band, Unit<Q> unit, DecimalMark mark)
 } // namespace
 
 template <class Q>
+ShownLimits shownLimits(const Band<Q> &band, Unit<Q> unit, DecimalMark mark)
+{
+    return unit == band.unit ? exactLimits(band, unit, mark) : inwardLimits(band, unit, mark);
+}
+
+template <class Q>
 std::string formatBand(const Band<Q> &band, Unit<Q> unit, DecimalMark mark)
 {
-    const ShownLimits limits = unit == band.unit ? exactLimits(band, unit, mark) : inwardLimits(band, unit, mark);
+    const ShownLimits limits = shownLimits(band, unit, mark);
     if (!band.high)
         return "at least " + withSymbol<Q>(limits.low, unit);
     if (!band.low)
@@ -56,6 +57,9 @@ std::string formatBand(const Band<Q> &band, Unit<Q> unit, DecimalMark mark)
     return limits.low + " to " + withSymbol<Q>(limits.high, unit);
 }
 
+template ShownLimits shownLimits(const Band<Length> &, LengthUnit, DecimalMark);
+template ShownLimits shownLimits(const Band<Torque> &, TorqueUnit, DecimalMark);
+template ShownLimits shownLimits(const Band<Angle> &, AngleUnit, DecimalMark);
 template std::string formatBand(const Band<Length> &, LengthUnit, DecimalMark);
 template std::string formatBand(const Band<Torque> &, TorqueUnit, DecimalMark);
 template std::string formatBand(const Band<Angle> &, AngleUnit, DecimalMark);

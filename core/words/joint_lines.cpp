@@ -94,7 +94,18 @@ private:
 
 QString patternWords(const Pattern &pattern)
 {
-    return pattern.places.size() == 1 ? JointLines::tr("%n fastener(s)", nullptr, 1) : QString::fromStdString(writePattern(pattern));
+    const PatternCounts counts = countsOf(pattern);
+    if (pattern.places.size() == 1)
+        return JointLines::tr("%n fastener(s)", nullptr, 1);
+    switch (counts.kind) {
+    case PatternKind::Row: return JointLines::tr("row of %n", "fasteners", counts.count);
+    case PatternKind::Rows: return JointLines::tr("%n rows of %1", "fasteners", counts.count).arg(counts.each);
+    case PatternKind::Circle: return JointLines::tr("%n around a circle", "fasteners", counts.count);
+    case PatternKind::Rectangle: return JointLines::tr("%1 by %2 rectangle", "fasteners").arg(counts.count).arg(counts.each);
+    case PatternKind::Cover: return JointLines::tr("%n around a cover", "fasteners", counts.count);
+    case PatternKind::Free: break;
+    }
+    return JointLines::tr("%n placed by hand", "fasteners", counts.count);
 }
 
 bool anyPlace(const Pattern &pattern, std::string FastenerPosition::*text)

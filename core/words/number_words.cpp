@@ -62,6 +62,20 @@ QString bandWords(const Band<Q> &band)
 }
 
 template <class Q>
+QString bandWordsIn(const Band<Q> &band, Unit<Q> unit)
+{
+    const ShownLimits limits = shownLimits(band, unit, decimalMark());
+    const QString low = QString::fromStdString(limits.low);
+    const QString high = QString::fromStdString(limits.high);
+    const QString symbol = symbolText<Q>(unit);
+    if (!band.high)
+        return NumberWords::tr("at least %1 %2").arg(low, symbol);
+    if (!band.low)
+        return NumberWords::tr("at most %1 %2").arg(high, symbol);
+    return NumberWords::tr("%1 to %2 %3").arg(low, high, symbol);
+}
+
+template <class Q>
 QString bothBands(const SpecBand<Q> &bands)
 {
     if (!bands.second)
@@ -114,10 +128,14 @@ QString exactNumber(Length value, LengthUnit unit)
     return exactText(value, unit);
 }
 
+QString convertedNumber(Length value, LengthUnit unit, std::optional<Length> beside)
+{
+    return numberApart(value, beside, unit, stepDecimals(unit) + 1);
+}
+
 QString convertedText(Length value, LengthUnit unit, std::optional<Length> beside)
 {
-    const int decimals = stepDecimals(unit) + 1;
-    return NumberWords::tr("%1 %2", "number, unit").arg(numberApart(value, beside, unit, decimals), unitText(unit));
+    return NumberWords::tr("%1 %2", "number, unit").arg(convertedNumber(value, unit, beside), unitText(unit));
 }
 
 QString intervalText(const QString &low, const QString &high, bool isPoint)
@@ -143,6 +161,16 @@ QString amountText(Length amount, LengthUnit unit)
 {
     const QString number = numberBeside(amount, Length(), unit);
     return NumberWords::tr("%1 %2", "number, unit").arg(number, unitText(unit));
+}
+
+QString bandTextIn(const Band<Length> &band, LengthUnit unit)
+{
+    return bandWordsIn(band, unit);
+}
+
+QString bandTextIn(const Band<Torque> &band, TorqueUnit unit)
+{
+    return bandWordsIn(band, unit);
 }
 
 QString bandText(const Band<Length> &band)

@@ -143,6 +143,46 @@
             <numerusform>%n fasteners</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>row of %n</source>
+        <comment>fasteners</comment>
+        <translation>
+            <numerusform>row of %n</numerusform>
+            <numerusform>row of %n</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n rows of %1</source>
+        <comment>fasteners</comment>
+        <translation>
+            <numerusform>%n row of %1</numerusform>
+            <numerusform>%n rows of %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n around a circle</source>
+        <comment>fasteners</comment>
+        <translation>
+            <numerusform>%n around a circle</numerusform>
+            <numerusform>%n around a circle</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n around a cover</source>
+        <comment>fasteners</comment>
+        <translation>
+            <numerusform>%n around a cover</numerusform>
+            <numerusform>%n around a cover</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n placed by hand</source>
+        <comment>fasteners</comment>
+        <translation>
+            <numerusform>%n placed by hand</numerusform>
+            <numerusform>%n placed by hand</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>JointNames</name>

@@ -7,6 +7,7 @@
 #include <draw/engine_drawing.h>
 #include <draw/fonts.h>
 #include <draw/head.h>
+#include <words/translation.h>
 
 #include <QDir>
 #include <QGuiApplication>
@@ -293,7 +294,8 @@ int main(int count, char *arguments[])
         return 2;
     }
     qputenv("QT_QPA_PLATFORM", "offscreen");
-    const QGuiApplication application(count, arguments);
+    QGuiApplication application(count, arguments);
+    asleft::installTranslation(application);
     QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
     const QString folder = QString::fromLocal8Bit(arguments[1]);
     QDir().mkpath(folder);

@@ -3,6 +3,7 @@
 #include "samples.h"
 
 #include <records/bench_sheet.h>
+#include <words/translation.h>
 
 #include <QDir>
 #include <QGuiApplication>
@@ -80,7 +81,8 @@ int main(int count, char *arguments[])
         return 2;
     }
     qputenv("QT_QPA_PLATFORM", "offscreen");
-    const QGuiApplication application(count, arguments);
+    QGuiApplication application(count, arguments);
+    asleft::installTranslation(application);
     QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
     const QString folder = QString::fromLocal8Bit(arguments[1]);
     QDir().mkpath(folder);

@@ -39,7 +39,7 @@ inline constexpr std::array torqueChoices{TorqueUnit::NewtonMetre, TorqueUnit::P
 QStringList torqueUnitTexts();
 
 /// What was understood of a band of torque, in both systems, and whether its limits are assumed.
-QString torqueEcho(const Band<Torque> &band, DecimalMark mark);
+QString torqueEcho(const Band<Torque> &band);
 
 /// The units a subject's bare numbers can count in, as their keys show them. Of a point the last is turns from zero lash.
 QStringList unitChoices(SpecSubject subject);

@@ -44,6 +44,15 @@ Result<Pattern> coverPattern(int count);                 ///< 3 to 200, evenly o
 /// by 6`, `12 around a cover`, `cover of 12`, `1`; a bare number is a row. Words in any case, blanks count only between two digits, "×"
 /// as well as "by". Refuses with PatternUnread, more than 200 bytes (TextTooLong), and what the makers refuse.
 Result<Pattern> parsePattern(std::string_view text);
+/// What a pattern is told by: so many rows of so many, so many across by so many along, else how many there are. Rows or a rectangle that
+/// have lost their shape are Free.
+struct PatternCounts {
+    PatternKind kind;
+    int count;
+    int each = 0; ///< of Rows in a row, of a Rectangle along
+};
+PatternCounts countsOf(const Pattern &pattern);
+
 /// What parsePattern() reads as this kind and count again; of Free, and of rows or a rectangle that have lost their shape, "12 placed by
 /// hand".
 std::string writePattern(const Pattern &pattern);

@@ -55,6 +55,14 @@ struct SpecBand {
 template <class Q>
 Result<SpecBand<Q>> pairBands(Band<Q> first, std::optional<Band<Q>> second);
 
+/// The limits of a band as they are shown in a unit, as formatBand() does; an end the band does not have is empty.
+struct ShownLimits {
+    std::string low;
+    std::string high;
+};
+template <class Q>
+ShownLimits shownLimits(const Band<Q> &band, Unit<Q> unit, DecimalMark mark = DecimalMark::Point);
+
 /// "0.20 to 0.30 mm", "at least 0.20 mm", in any unit: in the band's own unit exactly, in another rounded inward (low end up, high end
 /// down) to the unit's step, with more decimals where the step would leave nothing of the band.
 template <class Q>

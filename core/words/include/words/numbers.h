@@ -31,6 +31,8 @@ QString exactNumber(Length value, LengthUnit unit);
 /// A converted value, rounded to one decimal more than the unit is read to: "19.7 thou"; to more where it would else have the
 /// digits of a limit it stands `beside` and does not equal.
 QString convertedText(Length value, LengthUnit unit, std::optional<Length> beside = std::nullopt);
+/// The number of it alone: "19.7".
+QString convertedNumber(Length value, LengthUnit unit, std::optional<Length> beside = std::nullopt);
 /// What is known of a value whose ends are these texts: one text for a point, "0.25 to 0.30 mm", or one-sided where an end is empty.
 QString intervalText(const QString &low, const QString &high, bool isPoint);
 /// A torque that was reckoned, in as few figures as say it: "32 N·m", "23.6 lbf·ft"; in as many as tell it from a limit it stands `beside`
@@ -51,6 +53,9 @@ QString numberBeside(Length value, Length limit, LengthUnit unit);
 QString amountText(Length amount, LengthUnit unit);
 /// "0.35 to 0.45 mm", in the unit it is printed in.
 QString bandText(const Band<Length> &band);
+/// In another unit, its limits rounded inward.
+QString bandTextIn(const Band<Length> &band, LengthUnit unit);
+QString bandTextIn(const Band<Torque> &band, TorqueUnit unit);
 QString bandText(const Band<Torque> &band);
 /// Both printed bands: "0.30 to 0.40 mm (0.012 to 0.016 in)".
 QString bandText(const SpecBand<Length> &bands);
