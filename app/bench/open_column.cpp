@@ -54,6 +54,18 @@ std::optional<PointId> pointBehind(const OpenItem &item, const JobState &state)
     return std::nullopt;
 }
 
+/// Where an item leads to.
+std::optional<Subject> subjectBehind(const OpenItem &item, const JobState &state)
+{
+    if (const auto point = pointBehind(item, state))
+        return *point;
+    if (item.joint)
+        return FastenerSubject{*item.joint, item.fastener ? std::vector{*item.fastener} : std::vector<int>{}};
+    if (item.step)
+        return *item.step;
+    return std::nullopt;
+}
+
 /// As high as its rows: the three parts scroll together, not each for itself.
 void fitToRows(RuledList &list)
 {
@@ -126,7 +138,8 @@ void OpenColumn::presentPart(Part &part, const std::vector<OpenItem> &items, con
     for (const OpenItem &item : items) {
         const OpenWords words = openWords(item, state, m_context.garage().now());
         rows.append({.id = idOf(item), .title = words.title, .note = words.note, .right = {}});
-        m_items.insert(idOf(item), {pointBehind(item, state), item.step, item.joint, item.fastener});
+        if (const auto about = subjectBehind(item, state))
+            m_items.insert(idOf(item), *about);
     }
     part.rows->setRows(rows);
     part.list->setCurrentId(std::nullopt);
@@ -140,12 +153,7 @@ void OpenColumn::choose(const Part &part, qint64 id)
     const auto item = m_items.constFind(id);
     if (item == m_items.constEnd())
         return;
-    if (item->point)
-        Q_EMIT pointWanted(*item->point);
-    else if (item->joint)
-        Q_EMIT jointWanted(*item->joint, item->fastener);
-    else if (item->step)
-        Q_EMIT stepWanted(*item->step);
+    Q_EMIT wanted(*item);
 }
 
 } // namespace asleft

@@ -3,6 +3,7 @@
 #include <parts/app_context.h>
 
 #include <shop/outlook.h>
+#include <shop/subject.h>
 
 #include <QWidget>
 
@@ -26,22 +27,13 @@ public:
     [[nodiscard]] RuledList *list(Gate gate) const { return m_parts.at(std::size_t(gate)).list; }
 
 Q_SIGNALS:
-    void pointWanted(asleft::PointId point);
-    void stepWanted(asleft::StepId step);
-    void jointWanted(asleft::JointId joint, std::optional<int> fastener);
+    /// What a line leads to.
+    void wanted(const asleft::Subject &about);
 
 protected:
     bool eventFilter(QObject *watched, QEvent *event) override;
 
 private:
-    /// Where a line leads.
-    struct Target {
-        std::optional<PointId> point = {};
-        std::optional<StepId> step = {};
-        std::optional<JointId> joint = {};
-        std::optional<int> fastener = {};
-    };
-
     struct Part {
         Heading *count = nullptr;
         RuledRows *rows = nullptr;
@@ -54,7 +46,7 @@ private:
 
     AppContext &m_context;
     std::array<Part, 3> m_parts;
-    QHash<qint64, Target> m_items;
+    QHash<qint64, Subject> m_items;
 };
 
 } // namespace asleft
