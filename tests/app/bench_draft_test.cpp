@@ -125,7 +125,8 @@ void BenchDraftTest::anotherJobAsksBeforeTheDraftIsLost()
     QVERIFY(paper.sheet->message()->sentence().contains(QStringLiteral("lost")));
     paper.page->openJob(*second);
     QCOMPARE(paper.page->job(), std::optional(*second));
-    QCOMPARE(paper.page->pane<BenchSheetPane>()->draft(), 0);
+    const auto *fresh = paper.page->pane<BenchSheetPane>();
+    QVERIFY(!fresh || fresh->draft() == 0);
 }
 
 void BenchDraftTest::anotherPlanKeepsWhatIsTyped()

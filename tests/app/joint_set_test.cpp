@@ -143,7 +143,7 @@ void workUpTo(const BenchPage &bench, const char *name)
     for (int acts = 0; acts < 40; ++acts) {
         const NextAct next = nextAct(bench.book()->state());
         const bool isNext = next.kind == NextAct::Kind::TightenNext && next.joint == jointNamed(bench, name).id;
-        if (isNext && bench.pane<TightenPane>()->step() == next.step && bench.sheet() == bench.pane<TightenPane>())
+        if (isNext && bench.sheet() == bench.pane<TightenPane>() && bench.pane<TightenPane>()->step() == next.step)
             break;
         if (bench.sheet() == bench.pane<LoosenPane>())
             loosenOn(bench);
