@@ -90,9 +90,7 @@ long_functions_allowed=(
 scattered_classes_allowed=(
     JobBook      # one act after the other, by what they are about; its private half wants to become functions
     JointForm    # the fields of a form beside what it does with them, as in the other forms
-    PatternEditor # the ways of laying a pattern out want a class of their own
     VehicleForm  # the fields of a form beside what it does with them
-    VehiclesPage # its engines want a class of their own
 )
 is_in() {
     local wanted=$1
