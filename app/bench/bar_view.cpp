@@ -4,6 +4,7 @@
 #include <words/job.h>
 #include <words/numbers.h>
 #include <words/points.h>
+#include <words/readings.h>
 #include <words/specs.h>
 
 #include <QCoreApplication>
@@ -15,7 +16,7 @@ namespace asleft {
 namespace {
 
 struct BarWords {
-    Q_DECLARE_TR_FUNCTIONS(asleft::ReadingBar)
+    Q_DECLARE_TR_FUNCTIONS(asleft::ValvePane)
 };
 
 constexpr int mostChips = 5;
@@ -103,12 +104,12 @@ QString nutWords(const JobBook &book)
     return torque ? BarWords::tr("lock nut %1").arg(bandText(*torque)) : QString();
 }
 
-void addBand(BarView &view, const JobBook &book, PointId point, std::optional<LengthUnit> unit)
+/// The band, the values to touch and the unit.
+void addBand(EntryView &view, const JobBook &book, PointId point, const BarChoice &choice)
 {
     const JobFrame &frame = *book.state().frame;
     if (const auto *turns = turnsOf(frame, point)) {
         view.turns = *turns;
-        view.hasLeaf = true;
         view.chips = turnsNear(turns->first);
         return;
     }
@@ -116,14 +117,64 @@ void addBand(BarView &view, const JobBook &book, PointId point, std::optional<Le
     const auto leaf = bands ? specLeaf(*bands, book.tool()) : std::nullopt;
     if (bands)
         view.bands = *bands;
-    view.unit = unit.value_or(usualUnit(book, point));
-    view.hasLeaf = leaf.has_value();
+    view.unit = typedAs(book, point, choice).unit;
     view.chips = leavesNear(book.tool(), leaf, view.unit);
 }
 
 bool isLeft(const PointState &point)
 {
     return point.stage == PointStage::Left;
+}
+
+bool anyIsLeft(const JobState &state)
+{
+    return std::ranges::any_of(state.points, [](const auto &each) { return isLeft(each.second); });
+}
+
+/// The spec has a leaf to set with, or turns.
+bool hasLeaf(const JobBook &book, PointId point)
+{
+    const JobFrame &frame = *book.state().frame;
+    const auto *bands = lashBandsOf(frame, point);
+    return turnsOf(frame, point) || (bands && specLeaf(*bands, book.tool()));
+}
+
+/// The keys of a point, or of none.
+void addKeys(EntryView &view, const JobBook &book, std::optional<PointId> point, Phase phase)
+{
+    const auto key = [&view](ValveKey which) -> KeyNow & { return view.keys[int(which)]; };
+    for (const ValveKey which : {ValveKey::Loose, ValveKey::Tight, ValveKey::NutOpen, ValveKey::ByFeel, ValveKey::OtherPhase})
+        key(which).shown = point ? KeyShown::On : KeyShown::Off;
+    key(ValveKey::SpecLeaf) = {point && hasLeaf(book, *point) ? KeyShown::Strong : KeyShown::Off,
+                               view.turns ? BarWords::tr("spec turns, locked") : BarWords::tr("spec leaf, locked, felt")};
+    view.shortWords[int(ValveKey::SpecLeaf)] = view.turns ? BarWords::tr("spec turns") : BarWords::tr("spec leaf");
+    key(ValveKey::OtherPhase).words = phase == Phase::AsFound ? BarWords::tr("as found") : BarWords::tr("as left");
+    if (point && isLeft(book.state().point(*point)) && !book.state().point(*point).settled())
+        key(ValveKey::Keep).shown = KeyShown::On;
+    if (anyIsLeft(book.state()))
+        key(ValveKey::CheckAgain).shown = KeyShown::On;
+}
+
+/// On the scale and, where no scale shows it, in words; with the value as it was read under what is typed.
+Worth worthOf(const Judgement &judged, const QString &typed, bool turns)
+{
+    Worth worth{.onScale = judged.onScale, .turnsOnScale = judged.turnsOnScale};
+    if (typed.isEmpty())
+        return worth;
+    worth.echo = judged.uncertainty.isEmpty() ? typed : BarWords::tr("%1 %2", "value, its uncertainty").arg(typed, judged.uncertainty);
+    const bool offScale = !(turns ? judged.turnsOnScale.has_value() : judged.onScale.has_value());
+    worth.words = offScale ? judged.words : QString();
+    return worth;
+}
+
+/// What stands logged of it. With the nut open what was found no longer holds.
+std::optional<Judgement> loggedOf(const JobState &state, PointId point)
+{
+    const PointState &now = state.point(point);
+    const auto &logged = now.left ? now.left : now.found;
+    if (now.stage == PointStage::NutOpen || !logged)
+        return std::nullopt;
+    return judgementOf(*state.frame, *logged);
 }
 
 } // namespace
@@ -141,25 +192,65 @@ LengthUnit usualUnit(const JobBook &book, PointId point)
     return leaf ? leaf->unit : bands ? bands->first.unit : LengthUnit::Millimetre;
 }
 
-BarView barViewOf(const JobBook &book, PointId point, Phase phase, std::optional<LengthUnit> unit)
+QList<BarKey> valveKeys()
 {
-    const JobState &state = book.state();
-    const PointState &now = state.point(point);
-    BarView view;
-    view.hasPoint = true;
+    using Place = BarKey::Place;
+    const auto key = [](ValveKey which, const QString &words, const QString &meaning, char16_t letter, Place place = Place::Work) {
+        return BarKey{int(which), words, meaning, letter, place};
+    };
+    QList<BarKey> keys{
+        key(ValveKey::SpecLeaf, {}, BarWords::tr("Set with the spec's leaf, locked, felt again"), u's'),
+        key(ValveKey::Loose, BarWords::tr("loose"), BarWords::tr("More than the spec's leaf"), u'l'),
+        key(ValveKey::Tight, BarWords::tr("tight"), BarWords::tr("Less than the spec's leaf"), u't'),
+        key(ValveKey::NutOpen, BarWords::tr("nut open"), BarWords::tr("The lock nut is open now"), u'n'),
+        key(ValveKey::ByFeel, BarWords::tr("by feel"), BarWords::tr("Done by feel, not measured"), u'f'),
+        key(ValveKey::CheckAgain, BarWords::tr("check again"), BarWords::tr("Work done since may have moved what is left: check it again"),
+            u'c', Place::Seldom),
+        key(ValveKey::Keep, BarWords::tr("keep it"), BarWords::tr("Keep it as it is, outside its band"), u'k', Place::Seldom),
+        key(ValveKey::OtherPhase, {}, BarWords::tr("Write this one as found or as left"), u'p', Place::Choice),
+    };
+    for (BarKey &each : keys) {
+        each.bold = each.id == int(ValveKey::SpecLeaf);
+        each.plain = each.id == int(ValveKey::CheckAgain);
+    }
+    return keys;
+}
+
+TypedAs typedAs(const JobBook &book, PointId point, const BarChoice &choice)
+{
+    return {choice.unit.value_or(usualUnit(book, point)), turnsOf(*book.state().frame, point) != nullptr, choice.mark};
+}
+
+EntryView barViewOfNone(const JobBook &book, const QString &now, const BarChoice &choice)
+{
+    EntryView view;
+    view.now = now;
+    view.field = EntryView::Field::Off;
+    view.unit = choice.unit.value_or(view.unit);
+    addKeys(view, book, std::nullopt, choice.phase);
+    return view;
+}
+
+EntryView barViewOf(const JobBook &book, PointId point, const BarChoice &choice)
+{
+    EntryView view;
+    view.field = EntryView::Field::On;
     view.now = nowAt(book, point);
     view.spec = specWords(book, point);
-    view.beside = nutWords(book);
-    view.phase = phase;
-    addBand(view, book, point, unit);
-    // With the nut open what was found no longer holds.
-    const auto &logged = now.left ? now.left : now.found;
-    if (now.stage != PointStage::NutOpen && logged)
-        view.logged = judgementOf(*state.frame, *logged);
-    view.canKeep = isLeft(now) && !now.settled();
-    view.canCheckAgain = std::ranges::any_of(state.points, [](const auto &each) { return isLeft(each.second); });
-    view.worth = [&book, point, phase](const TypedReading &reading) {
-        return judgementOf(book, entryOf(reading, point, phase), book.session().condition);
+    view.small = nutWords(book);
+    addBand(view, book, point, choice);
+    addKeys(view, book, point, choice.phase);
+    const TypedAs as = typedAs(book, point, choice);
+    view.echo = BarWords::tr("%1, %2").arg(phaseName(choice.phase), as.turns ? BarWords::tr("turns") : unitText(as.unit));
+    view.worth = [&book, point, as, phase = choice.phase](const QString &text) {
+        if (text.isEmpty()) {
+            const auto logged = loggedOf(book.state(), point);
+            return logged ? worthOf(*logged, {}, as.turns) : Worth{};
+        }
+        const auto reading = readTyped(text, as);
+        if (!reading)
+            return Worth{};
+        return worthOf(judgementOf(book, entryOf(*reading, point, phase), book.session().condition), typedText(*reading), as.turns);
     };
     return view;
 }

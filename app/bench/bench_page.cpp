@@ -1,18 +1,11 @@
 #include <bench/bench_page.h>
 
+#include <bench/bench_flow.h>
 #include <bench/bench_sheet_pane.h>
-#include <bench/check_again_pane.h>
-#include <bench/crank_pane.h>
-#include <bench/loosen_pane.h>
 #include <bench/open_column.h>
-#include <bench/paper_box.h>
-#include <bench/plan_pane.h>
 #include <bench/session_pane.h>
-#include <bench/step_pane.h>
 #include <bench/steps_column.h>
-#include <bench/tighten_pane.h>
 #include <bench/turn_pane.h>
-#include <bench/valve_pane.h>
 #include <parts/bench_sheet_saving.h>
 #include <parts/heading.h>
 #include <parts/ink_of.h>
@@ -20,7 +13,6 @@
 #include <parts/message_line.h>
 #include <parts/page_head.h>
 #include <parts/read_only.h>
-#include <parts/reading_edit.h>
 #include <parts/rule.h>
 #include <parts/ruled_list.h>
 
@@ -29,6 +21,7 @@
 #include <words/specs.h>
 #include <words/vehicles.h>
 
+#include <QApplication>
 #include <QHBoxLayout>
 #include <QShortcut>
 #include <QStackedWidget>
@@ -95,13 +88,11 @@ void BenchPage::build()
 void BenchPage::wire()
 {
     connect(m_steps, &StepsColumn::stepChosen, this, &BenchPage::viewStep);
-    connect(m_steps, &StepsColumn::sessionWanted, this, &BenchPage::openSession);
+    connect(m_steps, &StepsColumn::sessionWanted, this, [this] { m_flow->openSession(); });
     connect(m_steps, &StepsColumn::typeWanted, this, &BenchPage::typeSheet);
     connect(m_steps, &StepsColumn::printWanted, this, &BenchPage::printSheet);
     connect(m_steps, &StepsColumn::turnedOver, this, &BenchPage::takeFocus);
-    connect(m_open, &OpenColumn::stepWanted, this, &BenchPage::viewStep);
-    connect(m_open, &OpenColumn::pointWanted, this, &BenchPage::openPoint);
-    connect(m_open, &OpenColumn::jointWanted, this, &BenchPage::openJoint);
+    connect(m_open, &OpenColumn::wanted, this, [this](const Subject &about) { m_flow->openSubject(about); });
     connect(m_saving, &BenchSheetSaving::written, m_message, &MessageLine::done);
     connect(m_saving, &BenchSheetSaving::refused, m_message, &MessageLine::refuse);
     auto *look = new QTimer(this);
@@ -119,8 +110,14 @@ void BenchPage::shortcuts()
 {
     // A standard key may be several sequences.
     const auto onKey = [this](const auto &keys, auto act) { connect(new QShortcut(keys, this), &QShortcut::activated, this, act); };
-    onKey(QKeySequence::Undo, [this] { takeBack(false); });
-    onKey(QKeySequence::Redo, [this] { takeBack(true); });
+    onKey(QKeySequence::Undo, [this] {
+        if (m_flow)
+            m_flow->takeBack(false);
+    });
+    onKey(QKeySequence::Redo, [this] {
+        if (m_flow)
+            m_flow->takeBack(true);
+    });
     onKey(QKeySequence(Qt::CTRL | Qt::Key_B), [this] { typeSheet(); });
     onKey(QKeySequence::Print, [this] { printSheet(); });
 }
@@ -145,18 +142,21 @@ QWidget *BenchPage::sheet() const
     return m_middle->currentWidget();
 }
 
+Pane *BenchPage::paneOf(PaneMaker maker) const
+{
+    return m_flow ? m_flow->pane(maker) : nullptr;
+}
+
 void BenchPage::openJob(JobId job)
 {
     if (this->job() == job) {
         // Another job may have failed to open since; this one is still here.
         if (sheet() == m_nothing)
-            goOn();
+            m_flow->goOn();
         return;
     }
-    if (m_paper && !m_paper->mayLose()) {
-        showPane(m_paper);
+    if (m_flow && !m_flow->mayLoseJob())
         return;
-    }
     auto book = JobBook::open(m_context.garage(), job);
     if (book) {
         takeJob(std::move(*book));
@@ -168,83 +168,63 @@ void BenchPage::openJob(JobId job)
 
 void BenchPage::takeJob(std::unique_ptr<JobBook> book)
 {
-    qDeleteAll(m_panes);
-    m_panes.clear();
-    delete m_session;
-    m_session = nullptr;
+    // The panes go before the book they read.
+    m_flow.reset();
     m_book = std::move(book);
-    m_viewed.reset();
-    buildPanes();
-    wirePanes();
+    m_flow = std::make_unique<BenchFlow>(m_context, *m_book, m_middle);
+    connect(m_flow.get(), &BenchFlow::shown, this, &BenchPage::paneShown);
+    connect(m_flow.get(), &BenchFlow::done, m_message, &MessageLine::done);
+    connect(m_flow.get(), &BenchFlow::stayed, this, &BenchPage::showSteps);
+    connect(m_flow.get(), &BenchFlow::keypadTargetChanged, this, &BenchPage::aimKeypad);
     connect(m_book.get(), &JobBook::changed, this, &BenchPage::refresh);
     refresh();
-    showPane(m_session);
+    m_flow->show({makePane<SessionPane>});
 }
 
-void BenchPage::buildPanes()
+void BenchPage::paneShown()
 {
-    buildSession();
-    m_valves = new ValvePane(m_context, *m_book);
-    m_crank = new CrankPane(m_context, *m_book);
-    m_turn = new TurnPane(m_context, *m_book);
-    m_step = new StepPane(m_context, *m_book);
-    m_plan = new PlanPane(m_context, *m_book);
-    m_again = new CheckAgainPane(m_context, *m_book);
-    m_paper = new BenchSheetPane(m_context, *m_book);
-    m_tighten = new TightenPane(m_context, *m_book);
-    m_loosen = new LoosenPane(m_context, *m_book);
-    m_panes = {m_valves, m_crank, m_turn, m_step, m_plan, m_again, m_paper, m_tighten, m_loosen};
-    for (Pane *sheet : m_panes)
-        m_middle->addWidget(sheet);
-    m_steps->setKeypadTarget(m_valves->bar()->edit());
+    m_message->clear();
+    aimKeypad();
+    showSteps();
+    takeFocus();
 }
 
-void BenchPage::wirePanes()
+void BenchPage::aimKeypad()
 {
-    const auto backToHead = [this] { showPane(m_valves); };
-    const auto askForCrank = [this] { showPane(m_crank); };
-    connect(m_step, &StepPane::done, this, &BenchPage::goOn);
-    connect(m_valves, &ValvePane::finished, this, &BenchPage::goOn);
-    for (JointPane *sheet : std::initializer_list<JointPane *>{m_tighten, m_loosen})
-        connect(sheet, &JointPane::finished, this, &BenchPage::goOn);
-    connect(m_valves, &ValvePane::turnWanted, this, &BenchPage::turnCrank);
-    connect(m_valves, &ValvePane::crankWanted, this, askForCrank);
-    connect(m_valves, &ValvePane::sheetWanted, this, &BenchPage::typeSheet);
-    connect(m_valves, &ValvePane::checkAgainWanted, this, &BenchPage::checkAgain);
-    connect(m_valves, &ValvePane::planWanted, this, [this] { showPane(m_plan); });
-    connect(m_crank, &CrankPane::answered, this, backToHead);
-    connect(m_turn, &TurnPane::turned, this, backToHead);
-    connect(m_turn, &TurnPane::left, this, backToHead);
-    connect(m_turn, &TurnPane::crankWanted, this, askForCrank);
-    connect(m_plan, &PlanPane::left, this, backToHead);
-    connect(m_again, &CheckAgainPane::left, this, backToHead);
-    connect(m_again, &CheckAgainPane::logged, this, [this](ActSeq act) {
-        showPane(m_valves);
-        m_valves->tellDone(act);
-    });
-    connect(m_paper, &BenchSheetPane::left, this, &BenchPage::showHead);
-    connect(m_paper, &BenchSheetPane::logged, this, [this] {
-        goOn();
-        m_message->done(tr("The sheet is logged."));
-    });
-    connect(m_paper, &BenchSheetPane::boxFocused, this, [this](PaperBox *box) { m_steps->setKeypadTarget(box); });
+    m_steps->setKeypadTarget(m_flow->current() ? m_flow->current()->keypadTarget() : nullptr);
 }
 
-void BenchPage::buildSession()
+void BenchPage::viewStep(StepId step)
 {
-    SessionPane *old = std::exchange(m_session, new SessionPane(m_context, *m_book));
-    m_middle->addWidget(m_session);
-    if (old)
-        old->deleteLater();
-    connect(m_session, &SessionPane::begun, this, &BenchPage::goOn);
+    if (m_flow)
+        m_flow->viewStep(step);
 }
 
-void BenchPage::openSession()
+void BenchPage::turnCrank()
 {
-    if (currentPane() == m_paper && !m_paper->mayLeave())
-        return;
-    buildSession();
-    showPane(m_session);
+    m_flow->show({makePane<TurnPane>});
+}
+
+void BenchPage::typeSheet()
+{
+    if (m_flow && !m_context.garage().readOnly())
+        m_flow->show({makePane<BenchSheetPane>});
+}
+
+void BenchPage::printSheet()
+{
+    if (m_book)
+        m_saving->ask(m_context.garage(), *job(), rememberedPaper());
+}
+
+void BenchPage::takeFocus()
+{
+    if (m_flow && m_flow->current())
+        m_flow->current()->takeFocus();
+    // A line that is done has nothing to press: the keyboard would wander off the page.
+    const QWidget *now = QApplication::focusWidget();
+    if (m_book && isVisible() && now && !isAncestorOf(now))
+        steps()->setFocus(Qt::OtherFocusReason);
 }
 
 void BenchPage::resizeEvent(QResizeEvent *event)
@@ -258,13 +238,8 @@ void BenchPage::showEvent(QShowEvent *event)
 {
     QWidget::showEvent(event);
     // People and tools may have come on another page meanwhile.
-    if (m_book && sheet() == m_session)
-        openSession();
-}
-
-bool BenchPage::hasBegun() const
-{
-    return m_book && (m_book->session().who || readOnly());
+    if (m_flow && sheet() == pane<SessionPane>())
+        m_flow->openSession();
 }
 
 void BenchPage::refresh()
@@ -272,9 +247,8 @@ void BenchPage::refresh()
     showHeader();
     showSteps();
     m_open->present(m_book->state());
-    m_valves->jobChanged();
-    if (currentPane() && currentPane() != m_valves)
-        currentPane()->jobChanged();
+    if (m_flow->current())
+        m_flow->current()->jobChanged();
     waitForBleedDown();
 }
 
@@ -311,7 +285,7 @@ void BenchPage::showHeader()
 void BenchPage::showSteps()
 {
     if (m_book)
-        m_steps->present(m_book.get(), m_viewed);
+        m_steps->present(m_book.get(), m_flow->viewed());
 }
 
 } // namespace asleft

@@ -3,6 +3,7 @@
 #include <bench/doubts.h>
 #include <bench/paper_line.h>
 #include <bench/paper_top.h>
+#include <bench/valve_pane.h>
 #include <parts/choice_keys.h>
 #include <parts/heading.h>
 #include <parts/key_button.h>
@@ -24,12 +25,6 @@
 
 namespace asleft {
 
-namespace {
-
-constexpr Phase bothPhases[] = {Phase::AsFound, Phase::AsLeft};
-
-} // namespace
-
 BenchSheetPane::BenchSheetPane(AppContext &context, JobBook &book, QWidget *parent) : Pane(parent), m_context(context), m_book(book)
 {
     build();
@@ -39,7 +34,7 @@ BenchSheetPane::BenchSheetPane(AppContext &context, JobBook &book, QWidget *pare
             m_lines.front()->field(Phase::AsFound)->setFocus(Qt::TabFocusReason);
     });
     connect(m_log, &KeyButton::clicked, this, &BenchSheetPane::logAll);
-    connect(m_back, &KeyButton::clicked, this, &BenchSheetPane::left);
+    connect(m_back, &KeyButton::clicked, this, [this] { Q_EMIT wanted({makePane<ValvePane>}); });
     for (const Qt::Key enter : {Qt::Key_Return, Qt::Key_Enter}) {
         auto *shortcut = new QShortcut(QKeySequence(Qt::CTRL | enter), this);
         shortcut->setContext(Qt::WidgetWithChildrenShortcut);
@@ -156,7 +151,7 @@ PaperLine *BenchSheetPane::addLine(PointId point)
     connect(line, &PaperLine::arrowPressed, this, [this, line](Phase phase, Qt::Key arrow) { moveUpOrDown(line, phase, arrow); });
     connect(line, &PaperLine::focused, this, [this](PaperBox *box) {
         m_box = box;
-        Q_EMIT boxFocused(box);
+        Q_EMIT keypadTargetChanged();
     });
     return line;
 }
@@ -207,6 +202,11 @@ void BenchSheetPane::refresh()
     for (PaperLine *line : m_lines)
         line->refresh(m_top->condition());
     showCount();
+}
+
+QLineEdit *BenchSheetPane::keypadTarget() const
+{
+    return m_box;
 }
 
 int BenchSheetPane::draft() const
@@ -321,7 +321,7 @@ void BenchSheetPane::logAll()
         return;
     }
     clear();
-    Q_EMIT logged(*done);
+    Q_EMIT finished(tr("The sheet is logged."));
 }
 
 void BenchSheetPane::clear()

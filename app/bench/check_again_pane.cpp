@@ -1,5 +1,7 @@
 #include <bench/check_again_pane.h>
 
+#include "list_stretch.h"
+#include <bench/valve_pane.h>
 #include <parts/choice_keys.h>
 #include <parts/heading.h>
 #include <parts/key_button.h>
@@ -22,8 +24,6 @@ namespace asleft {
 namespace {
 
 using Reach = CheckAgainPane::Reach;
-
-constexpr int listStretch = 100; ///< the list takes its rows' room before the empty foot takes any
 
 constexpr Reach everyReach[] = {Reach::ThisPoint, Reach::Cylinder, Reach::Bank, Reach::AllLeft};
 
@@ -72,7 +72,7 @@ CheckAgainPane::CheckAgainPane(AppContext &context, JobBook &book, QWidget *pare
     });
     connect(m_words, &ValueField::entered, this, &CheckAgainPane::log);
     connect(m_log, &KeyButton::clicked, this, &CheckAgainPane::log);
-    connect(m_back, &KeyButton::clicked, this, &CheckAgainPane::left);
+    connect(m_back, &KeyButton::clicked, this, [this] { Q_EMIT wanted({makePane<ValvePane>}); });
 }
 
 void CheckAgainPane::build()
@@ -110,9 +110,9 @@ void CheckAgainPane::build()
     column->addStretch(1);
 }
 
-void CheckAgainPane::ask(std::optional<PointId> point)
+void CheckAgainPane::open()
 {
-    m_point = point;
+    m_point.reset();
     m_reachChosen = false;
     m_words->setText({});
     m_message->clear();
@@ -163,6 +163,13 @@ void CheckAgainPane::choose(Disturbance cause)
     showNames();
 }
 
+void CheckAgainPane::takeUp(const Subject &about)
+{
+    if (const auto *point = std::get_if<PointId>(&about))
+        m_point = *point;
+    choose(cause());
+}
+
 void CheckAgainPane::refresh()
 {
     showNames();
@@ -189,7 +196,7 @@ void CheckAgainPane::log()
     if (!done)
         m_message->refuse(sentence(done.error()));
     else
-        Q_EMIT logged(*done);
+        Q_EMIT wanted({makePane<ValvePane>, {}, *done});
 }
 
 void CheckAgainPane::takeFocus()

@@ -1,6 +1,8 @@
 #include <bench/crank_pane.h>
 
 #include "caution_words.h"
+#include "list_stretch.h"
+#include <bench/valve_pane.h>
 #include <parts/heading.h>
 #include <parts/key_button.h>
 #include <parts/message_line.h>
@@ -17,8 +19,6 @@
 namespace asleft {
 
 namespace {
-
-constexpr int listStretch = 100; ///< the list takes its rows' room before the empty foot takes any
 
 /// Every crank angle at which some cylinder stands at a dead centre, from the first of the firing order on, those of the plan, and the one
 /// it was left at.
@@ -140,7 +140,7 @@ void CrankPane::answer(std::optional<Angle> crank)
         return;
     }
     m_message->clear();
-    Q_EMIT answered();
+    Q_EMIT wanted({makePane<ValvePane>});
 }
 
 } // namespace asleft

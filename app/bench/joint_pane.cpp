@@ -13,7 +13,6 @@
 #include <words/job.h>
 #include <work/workshop.h>
 
-#include <QShortcut>
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
@@ -25,27 +24,15 @@ namespace {
 
 constexpr int heightForAll = 640; ///< a lower sheet leaves the room to the drawing
 
-const Act *actOf(const JobState &state, ActSeq seq)
-{
-    const auto act = std::ranges::find(state.acts, seq, &Act::seq);
-    return act == state.acts.end() ? nullptr : &*act;
-}
-
-/// What an act tells of, or what it takes back told of.
-const Act &spokenOf(const JobState &state, const Act &act)
-{
-    const Act *withdrawn = act.what.withdraws ? actOf(state, *act.what.withdraws) : nullptr;
-    return withdrawn ? *withdrawn : act;
-}
-
 } // namespace
 
-JointPane::JointPane(AppContext &context, JobBook &book, const QString &fieldName, const QList<JointBarKey> &keys)
-    : m_context(context), m_book(book), m_bar(new JointBar(fieldName, keys))
+JointPane::JointPane(AppContext &context, JobBook &book, const QString &fieldName, const QList<BarKey> &keys)
+    : m_context(context), m_book(book), m_others(book.state(), context.garage().station()),
+      m_bar(new EntryBar(fieldName, keys, BesideField::Words))
 {
     build();
     wire();
-    shortcuts();
+    m_view->addShortcuts(this);
     keepFromWriting(context.garage(), {undoKey()});
 }
 
@@ -85,35 +72,22 @@ void JointPane::wire()
         if (const auto number = numberAt(index))
             takeInHand(*number);
     });
-    connect(m_bar, &JointBar::keyed, this, [this](int key) {
+    connect(m_bar, &EntryBar::keyed, this, [this](int key) {
         if (m_joint)
             press(key);
     });
-    connect(m_bar, &JointBar::entered, this, [this](const QString &text) {
+    connect(m_bar, &EntryBar::entered, this, [this](const QString &text) {
         if (m_joint)
             enter(text);
     });
-    connect(m_bar, &JointBar::reasonGiven, this, [this](const QString &reason) {
+    connect(m_bar, &EntryBar::reasonGiven, this, [this](const QString &reason) {
         if (m_joint)
             takeReason(reason);
     });
-    connect(m_bar, &JointBar::typing, this, [this] { m_asked.reset(); });
-    connect(m_bar, &JointBar::arrowPressed, this, &JointPane::goAside);
+    connect(m_bar, &EntryBar::typing, this, [this] { m_asked.reset(); });
+    connect(m_bar, &EntryBar::arrowPressed, this, &JointPane::goAside);
     connect(m_stack, &QStackedWidget::currentChanged, this, &JointPane::makeRoom);
     connect(undoKey(), &KeyButton::clicked, this, [this] { takeBack(false); });
-}
-
-void JointPane::shortcuts()
-{
-    const QList<std::pair<Qt::Key, void (JointView::*)()>> keys{{Qt::Key_Plus, &JointView::zoomIn},
-                                                                {Qt::Key_Equal, &JointView::zoomIn},
-                                                                {Qt::Key_Minus, &JointView::zoomOut},
-                                                                {Qt::Key_0, &JointView::showWhole}};
-    for (const auto &[key, act] : keys) {
-        auto *shortcut = new QShortcut(QKeySequence(Qt::CTRL | key), this);
-        shortcut->setContext(Qt::WidgetWithChildrenShortcut);
-        connect(shortcut, &QShortcut::activated, m_view, act);
-    }
 }
 
 void JointPane::resizeEvent(QResizeEvent *event)
@@ -141,8 +115,7 @@ void JointPane::showStep(StepId id)
     else
         m_bar->quiet();
     // What others did before this was in sight is no news.
-    if (!state().acts.empty())
-        m_heard = state().acts.back().seq;
+    m_others.hearAll(state());
     refresh();
 }
 
@@ -153,7 +126,9 @@ void JointPane::refresh()
     m_top->present(state(), *m_step, joint(), orderWords());
     m_top->showUndo(state(), m_context.garage().station());
     showView();
-    m_bar->present(barView());
+    EntryView shown = barView();
+    shown.readOnly = readOnly();
+    m_bar->present(shown);
     hearOthers();
 }
 
@@ -204,6 +179,18 @@ void JointPane::takeInHand(int fastener)
     takeFocus();
 }
 
+void JointPane::takeUp(const Subject &about)
+{
+    const auto *subject = std::get_if<FastenerSubject>(&about);
+    if (subject && !subject->fasteners.empty())
+        takeInHand(subject->fasteners.front());
+}
+
+QLineEdit *JointPane::keypadTarget() const
+{
+    return m_bar->edit();
+}
+
 void JointPane::goAside(Qt::Key arrow)
 {
     const auto &places = joint().text.pattern.places;
@@ -224,12 +211,7 @@ bool JointPane::isAbout(const Act &act) const
 
 void JointPane::hearOthers()
 {
-    const Act *news = nullptr;
-    for (const Act &act : state().acts)
-        if ((!m_heard || act.seq > *m_heard) && act.what.station != m_context.garage().station() && isAbout(act))
-            news = &act;
-    if (!state().acts.empty())
-        m_heard = state().acts.back().seq;
+    const Act *news = m_others.heardOf(state(), [this](const Act &act) { return isAbout(act); });
     if (!news)
         return;
     // A question asked before was about another state of the fastener.
@@ -240,9 +222,9 @@ void JointPane::hearOthers()
         m_news = said;
 }
 
-bool JointPane::mayGoOn(const QString &about, QStringList why)
+bool JointPane::mayGoOn(const JointAsked &asked, QStringList why)
 {
-    const Question question{*m_joint, m_inHand, about};
+    const Question question{*m_joint, m_inHand, asked};
     if (m_asked == question)
         return true;
     if (!m_news.isEmpty())
@@ -255,12 +237,13 @@ bool JointPane::mayGoOn(const QString &about, QStringList why)
     return false;
 }
 
-void JointPane::takeBack(bool again)
+bool JointPane::takeBack(bool again)
 {
     if (readOnly())
-        return;
+        return true;
     m_stack->setCurrentIndex(0);
     log([&] { return again ? m_book.redo() : m_book.undo(); });
+    return true;
 }
 
 void JointPane::after(const Result<ActSeq> &logged)

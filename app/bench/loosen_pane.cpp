@@ -17,20 +17,23 @@ namespace asleft {
 
 namespace {
 
-QList<JointBarKey> loosenKeys()
+QList<BarKey> loosenKeys()
 {
-    using Place = JointBarKey::Place;
+    using Place = BarKey::Place;
+    using Key = LoosenPane::Key;
+    const auto key = [](Key which) { return int(which); };
     return {
-        {LoosenPane::tr("loose"), LoosenPane::tr("Hardly tight or not at all, by feel"), u'l'},
-        {LoosenPane::tr("tight"), LoosenPane::tr("As tight as it should be, by feel"), u't'},
-        {LoosenPane::tr("missing"), LoosenPane::tr("It is not there"), u'm'},
-        {LoosenPane::tr("broken"), LoosenPane::tr("It is broken"), u'b'},
-        {LoosenPane::tr("wrong length"), LoosenPane::tr("It is not as long as it should be"), u'g'},
-        {LoosenPane::tr("out"), LoosenPane::tr("Out, and nobody looked how tight it was"), u'o'},
-        {LoosenPane::tr("all the rest"), LoosenPane::tr("All the rest are out, and nobody looked"), u'a', Place::Beside},
-        {LoosenPane::tr("Done"), LoosenPane::tr("This line is done"), u'd', Place::Seldom},
-        {LoosenPane::tr("wrench"), LoosenPane::tr("What the torque is read with: the next wrench on the rack"), u'w', Place::Beside},
-        {LoosenPane::tr("note it"), LoosenPane::tr("Note as a finding that several were loose"), u'n', Place::Answer},
+        {key(Key::Loose), LoosenPane::tr("loose"), LoosenPane::tr("Hardly tight or not at all, by feel"), u'l'},
+        {key(Key::Tight), LoosenPane::tr("tight"), LoosenPane::tr("As tight as it should be, by feel"), u't'},
+        {key(Key::Missing), LoosenPane::tr("missing"), LoosenPane::tr("It is not there"), u'm'},
+        {key(Key::Broken), LoosenPane::tr("broken"), LoosenPane::tr("It is broken"), u'b'},
+        {key(Key::WrongLength), LoosenPane::tr("wrong length"), LoosenPane::tr("It is not as long as it should be"), u'g'},
+        {key(Key::Out), LoosenPane::tr("out"), LoosenPane::tr("Out, and nobody looked how tight it was"), u'o'},
+        {key(Key::RestOut), LoosenPane::tr("all the rest"), LoosenPane::tr("All the rest are out, and nobody looked"), u'a', Place::Beside},
+        {key(Key::Done), LoosenPane::tr("Done"), LoosenPane::tr("This line is done"), u'd', Place::Seldom, true},
+        {key(Key::With), LoosenPane::tr("wrench"), LoosenPane::tr("What the torque is read with: the next wrench on the rack"), u'w',
+         Place::Beside},
+        {key(Key::Finding), LoosenPane::tr("note it"), LoosenPane::tr("Note as a finding that several were loose"), u'n', Place::Answer},
     };
 }
 
@@ -126,13 +129,12 @@ QString LoosenPane::summary() const
     return parts.join(QStringLiteral(" · "));
 }
 
-JointBarView LoosenPane::barView() const
+EntryView LoosenPane::barView() const
 {
-    JointBarView view;
-    view.readOnly = readOnly();
-    view.types = true;
-    view.keys = QList<KeyShown>(int(Key::Finding) + 1, KeyShown::On);
-    view.words = QStringList(int(Key::Finding) + 1, QString());
+    EntryView view;
+    view.field = EntryView::Field::On;
+    for (const BarKey &key : loosenKeys())
+        view.shown(key.id) = KeyShown::On;
     const auto left = rest();
     const bool held = inHand() && isFound(*inHand());
     const bool done = isDone();
@@ -145,19 +147,19 @@ JointBarView LoosenPane::barView() const
     view.small = summary();
     if (view.small.isEmpty())
         view.small = tr("Enter logs the torque it came loose at");
-    const auto off = [&view](Key key) { view.keys[int(key)] = KeyShown::Off; };
+    const auto off = [&view](Key key) { view.shown(int(key)) = KeyShown::Off; };
     if (left.size() < 2)
         off(Key::RestOut);
     if (done)
         off(Key::Done);
-    view.keys[int(Key::Finding)] = KeyShown::Hidden;
+    view.shown(int(Key::Finding)) = KeyShown::Hidden;
     view.asked = findingToNote();
     if (!view.asked.isEmpty())
-        view.keys[int(Key::Finding)] = KeyShown::On;
+        view.shown(int(Key::Finding)) = KeyShown::On;
     const Tool *with = wrench();
-    view.words[int(Key::With)] = with ? shortName(*with) : tr("wrench");
+    view.keys[int(Key::With)].words = with ? shortName(*with) : tr("wrench");
     if (rackOf(state().frame->tools).wrenches.empty())
-        view.keys[int(Key::With)] = KeyShown::Hidden;
+        view.shown(int(Key::With)) = KeyShown::Hidden;
     view.echo = unitText(unit());
     return view;
 }
@@ -243,8 +245,7 @@ void LoosenPane::note(LoosenEntry entry)
     if (!tight.empty())
         why.append(tr("%1: ticked already, and to be tightened from the beginning after this. The same again notes it.")
                        .arg(fastenersName(tight)));
-    const QString about = QStringLiteral("%1 %2").arg(int(entry.how)).arg(entry.torque ? typedText(*entry.torque) : QString());
-    if (mayGoOn(about, why))
+    if (mayGoOn(entry, why))
         log([&] { return book().loosen(entry); });
 }
 
@@ -254,10 +255,9 @@ void LoosenPane::restOut()
     if (left.empty())
         return;
     const QString question = tr("%1: out, and nobody looked how tight they were? The same again notes it.").arg(fastenersName(left));
-    if (mayGoOn(QStringLiteral("rest %1").arg(fastenersName(left)), {question}))
-        log([&] {
-            return book().loosen({.joint = jointId(), .fasteners = left, .how = FoundHow::NotNoted, .revision = joint().revision});
-        });
+    const LoosenEntry entry{.joint = jointId(), .fasteners = left, .how = FoundHow::NotNoted, .revision = joint().revision};
+    if (mayGoOn(entry, {question}))
+        log([&] { return book().loosen(entry); });
 }
 
 void LoosenPane::noteFinding()
@@ -273,7 +273,7 @@ void LoosenPane::markDone()
     QStringList why;
     if (!left.empty())
         why.append(tr("%1: nothing is noted. “Done” once more leaves it so.").arg(fastenersName(left)));
-    if (!mayGoOn(QStringLiteral("done"), why))
+    if (!mayGoOn(LineDone{left}, why))
         return;
     const auto logged = doing([&] { return book().markStepDone(*step()); });
     after(logged);

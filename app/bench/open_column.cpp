@@ -102,7 +102,7 @@ bool OpenColumn::eventFilter(QObject *watched, QEvent *event)
 void OpenColumn::present(const JobState &state)
 {
     const StillOpen open = stillOpen(state, m_context.garage().now());
-    m_subjects.clear();
+    m_items.clear();
     presentPart(m_parts.at(std::size_t(Gate::TurningTheCrank)), open.turning, state);
     presentPart(m_parts.at(std::size_t(Gate::FirstStart)), open.firstStart, state);
     presentPart(m_parts.at(std::size_t(Gate::HandOver)), open.handOver, state);
@@ -114,7 +114,8 @@ void OpenColumn::presentPart(Part &part, const std::vector<OpenItem> &items, con
     for (const OpenItem &item : items) {
         const OpenWords words = openWords(item, state, m_context.garage().now());
         rows.append({.id = idOf(item), .title = words.title, .note = words.note, .right = {}});
-        m_subjects.insert(idOf(item), subjectOf(item));
+        if (const auto about = subjectOf(item))
+            m_items.insert(idOf(item), *about);
     }
     part.rows->setRows(rows);
     part.list->setCurrentId(std::nullopt);
@@ -125,17 +126,10 @@ void OpenColumn::presentPart(Part &part, const std::vector<OpenItem> &items, con
 void OpenColumn::choose(const Part &part, qint64 id)
 {
     part.list->setCurrentId(std::nullopt);
-    const auto subject = m_subjects.value(id);
-    if (!subject)
+    const auto item = m_items.constFind(id);
+    if (item == m_items.constEnd())
         return;
-    std::visit(Overloaded{
-                   [this](PointId point) { Q_EMIT pointWanted(point); },
-                   [this](const FastenerSubject &of) {
-                       Q_EMIT jointWanted(of.joint, of.fasteners.empty() ? std::nullopt : std::optional(of.fasteners.front()));
-                   },
-                   [this](StepId step) { Q_EMIT stepWanted(step); }, [](OneOf<EngineId, VehicleId> auto) {}, // no item is about these
-               },
-               *subject);
+    Q_EMIT wanted(*item);
 }
 
 } // namespace asleft

@@ -4,37 +4,36 @@
 
 namespace asleft {
 
-namespace {
-
 const Act *actOf(const JobState &state, ActSeq seq)
 {
     const auto act = std::ranges::find(state.acts, seq, &Act::seq);
     return act == state.acts.end() ? nullptr : &*act;
 }
 
-bool isAbout(const JobState &state, const Act &act, PointId point)
+const Act &spokenOf(const JobState &state, const Act &act)
 {
-    const Act *spoken = act.what.withdraws ? actOf(state, *act.what.withdraws) : &act;
-    return spoken && std::ranges::count(pointsOf(spoken->what.fact), point) > 0;
+    const Act *withdrawn = act.what.withdraws ? actOf(state, *act.what.withdraws) : nullptr;
+    return withdrawn ? *withdrawn : act;
 }
-
-} // namespace
 
 OtherStations::OtherStations(const JobState &state, std::string station) : m_station(std::move(station))
 {
-    heardOf(state, std::nullopt);
+    hearAll(state);
 }
 
-const Act *OtherStations::heardOf(const JobState &state, std::optional<PointId> point)
+void OtherStations::hearAll(const JobState &state)
 {
-    const Act *news = nullptr;
-    for (const Act &act : state.acts) {
-        const bool heard = m_heard && act.seq <= *m_heard;
-        if (!heard && point && act.what.station != m_station && isAbout(state, act, *point))
-            news = &act;
-    }
     if (!state.acts.empty())
         m_heard = state.acts.back().seq;
+}
+
+const Act *OtherStations::heardOf(const JobState &state, const std::function<bool(const Act &)> &isAbout)
+{
+    const Act *news = nullptr;
+    for (const Act &act : state.acts)
+        if ((!m_heard || act.seq > *m_heard) && act.what.station != m_station && isAbout(act))
+            news = &act;
+    hearAll(state);
     return news;
 }
 

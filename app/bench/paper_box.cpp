@@ -4,6 +4,8 @@
 
 #include <QKeyEvent>
 
+#include <algorithm>
+
 namespace asleft {
 
 namespace {
@@ -12,9 +14,12 @@ using Word = PaperBox::Word;
 
 constexpr int boxWidth = 96;
 
-constexpr Word everyWord[] = {Word::Leaf, Word::Loose, Word::Tight, Word::ByFeel};
-/// In the order of PaperBox::Word; the same boxLetters as at the reading bar.
-const QString boxLetters = QStringLiteral("sltf");
+/// What a letter writes on an empty box: the same letters as at the bar.
+struct LetterOfWord {
+    char16_t letter;
+    Word word;
+};
+constexpr LetterOfWord everyWord[] = {{u's', Word::Leaf}, {u'l', Word::Loose}, {u't', Word::Tight}, {u'f', Word::ByFeel}};
 
 TypedReading readingOf(Word word, bool turns)
 {
@@ -61,7 +66,7 @@ Result<std::optional<TypedReading>> PaperBox::read() const
     const QString typed = text().trimmed();
     if (typed.isEmpty())
         return std::optional<TypedReading>();
-    for (const Word word : everyWord)
+    for (const auto &[letter, word] : everyWord)
         if (typed.compare(wordText(word), Qt::CaseInsensitive) == 0 && !(word == Word::Leaf && !m_leafFound.isEmpty()))
             return std::optional(readingOf(word, m_as.turns));
     auto reading = readTyped(typed, m_as);
@@ -79,9 +84,9 @@ void PaperBox::keyPressEvent(QKeyEvent *event)
     }
     const bool bare = (event->modifiers() & ~(Qt::KeypadModifier | Qt::ShiftModifier)) == Qt::NoModifier;
     const QChar letter = event->text().isEmpty() ? QChar() : event->text().front().toLower();
-    const auto word = letter.isNull() ? -1 : boxLetters.indexOf(letter);
-    if (bare && text().isEmpty() && word >= 0)
-        write(Word(word));
+    const auto said = std::ranges::find(everyWord, letter.unicode(), &LetterOfWord::letter);
+    if (bare && text().isEmpty() && said != std::end(everyWord))
+        write(said->word);
     else
         LineEdit::keyPressEvent(event);
 }

@@ -19,8 +19,6 @@ namespace asleft {
 
 namespace {
 
-constexpr Phase bothPhases[] = {Phase::AsFound, Phase::AsLeft};
-
 /// As it is printed in the system that digits alone count in.
 QString bandOf(const JobFrame &frame, PointId point, LengthUnit unit)
 {

@@ -1,5 +1,6 @@
 #include <bench/plan_pane.h>
 
+#include <bench/valve_pane.h>
 #include <parts/heading.h>
 #include <parts/key_button.h>
 #include <parts/message_line.h>
@@ -67,7 +68,7 @@ PlanPane::PlanPane(AppContext &context, JobBook &book, QWidget *parent) : Pane(p
     connect(m_marks, &RuledList::chosen, this, &PlanPane::showPlan);
     connect(m_margin, &ValueField::edited, this, &PlanPane::showPlan);
     connect(m_work, &KeyButton::clicked, this, &PlanPane::work);
-    connect(m_back, &KeyButton::clicked, this, &PlanPane::left);
+    connect(m_back, &KeyButton::clicked, this, [this] { Q_EMIT wanted({makePane<ValvePane>}); });
 }
 
 void PlanPane::build()
@@ -275,7 +276,7 @@ void PlanPane::work()
     if (!logged)
         m_message->refuse(sentence(logged.error()));
     else
-        Q_EMIT left();
+        Q_EMIT wanted({makePane<ValvePane>});
 }
 
 void PlanPane::takeFocus()

@@ -28,11 +28,6 @@ constexpr qint64 typedLength = -1;
 constexpr qint64 byMarkRow = -1;
 constexpr int fieldWidth = 220;
 
-QString nameOf(const Tool &tool)
-{
-    return QString::fromStdString(tool.name);
-}
-
 } // namespace
 
 RigPane::RigPane(DecimalMark mark, QWidget *parent)
@@ -142,7 +137,7 @@ void RigPane::fillTools(const RigChoice &choice)
     if (isAngle()) {
         for (const Tool &tool : m_frame->tools)
             if (tool.kind == ToolKind::AngleGauge)
-                rows.append({.id = tool.id.key(), .title = nameOf(tool), .note = {}, .right = toolKindName(tool.kind)});
+                rows.append({.id = tool.id.key(), .title = toolLabel(tool), .note = {}, .right = toolKindName(tool.kind)});
         rows.append({.id = byMarkRow, .title = tr("by a mark"), .note = tr("a stroke of paint on the fastener"), .right = {}});
         const Rig rig = rigOf(*m_frame, m_joint, m_pass, choice, m_today);
         m_toolRows->setRows(rows);
@@ -150,13 +145,13 @@ void RigPane::fillTools(const RigChoice &choice)
         return;
     }
     const Rig rig = rigOf(*m_frame, m_joint, m_pass, {.wrench = {}, .fit = choice.fit}, m_today);
-    const QString best = rig.tool ? nameOf(*rig.tool) : tr("none reaches");
+    const QString best = rig.tool ? toolLabel(*rig.tool) : tr("none reaches");
     rows.append({.id = bestTool, .title = tr("the best there is for each pass"), .note = best, .right = {}});
     for (const auto *some : {&rig.advice.reaching, &rig.advice.misses})
         for (const ToolReach &reach : *some) {
             const Tool &tool = *rig.rack.wrenches.at(reach.tool);
             rows.append({.id = tool.id.key(),
-                         .title = nameOf(tool),
+                         .title = toolLabel(tool),
                          .note = reachSentence(reach, tool),
                          .right = tool.kind == ToolKind::TorqueRead ? tr("read") : tr("set"),
                          .quiet = !reach.reaches});
@@ -171,7 +166,7 @@ void RigPane::fillAdapters(const RigChoice &choice)
     rows.append({.id = noAdapter, .title = tr("none, or a straight extension"), .note = {}, .right = {}});
     for (const Tool &tool : m_frame->tools)
         if (tool.kind == ToolKind::Adapter && tool.length)
-            rows.append({.id = tool.id.key(), .title = nameOf(tool), .note = {}, .right = typedText(*tool.length)});
+            rows.append({.id = tool.id.key(), .title = toolLabel(tool), .note = {}, .right = typedText(*tool.length)});
     rows.append({.id = typedLength, .title = tr("another, by its length"), .note = {}, .right = {}});
     m_adapterRows->setRows(rows);
     m_adapters->setCurrentId(!choice.fit ? noAdapter : choice.fit->adapter ? choice.fit->adapter->key() : typedLength);

@@ -218,7 +218,7 @@ void SessionPane::begin()
 {
     m_message->clear();
     if (m_context.garage().readOnly()) {
-        Q_EMIT begun();
+        Q_EMIT finished();
         return;
     }
     const auto said = readEngine();
@@ -231,7 +231,7 @@ void SessionPane::begin()
     m_book.setTool(tool == noTool ? std::nullopt : std::optional(ToolId(tool)));
     m_book.setCondition(said->condition, said->temperature, said->minutes);
     m_book.setWho(*who);
-    Q_EMIT begun();
+    Q_EMIT finished();
 }
 
 } // namespace asleft

@@ -109,7 +109,7 @@ void StepPane::markDone()
     if (!logged)
         m_message->refuse(sentence(logged.error()));
     else
-        Q_EMIT done();
+        Q_EMIT finished();
 }
 
 } // namespace asleft

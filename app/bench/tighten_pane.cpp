@@ -1,6 +1,8 @@
 #include <bench/tighten_pane.h>
 
+#include "tighten_now.h"
 #include <bench/rig_pane.h>
+#include <bench/tighten_view.h>
 #include <parts/key_button.h>
 #include <parts/read_only.h>
 #include <parts/reading_edit.h>
@@ -13,30 +15,6 @@
 #include <algorithm>
 
 namespace asleft {
-
-namespace {
-
-QList<JointBarKey> tightenKeys()
-{
-    using Place = JointBarKey::Place;
-    return {
-        {TightenPane::tr("Done"), TightenPane::tr("This fastener is done: on to the next"), {}},
-        {TightenPane::tr("moved"), TightenPane::tr("It moved before the wrench gave way"), u'm'},
-        {TightenPane::tr("by feel"), TightenPane::tr("Done by feel, not measured"), u'f'},
-        {TightenPane::tr("whole pass"), TightenPane::tr("Tick all that are left of this pass"), u'a'},
-        {TightenPane::tr("take back"), TightenPane::tr("Take the last tick of this fastener back"), u't'},
-        {TightenPane::tr("wrench"), TightenPane::tr("Choose the wrench and the adapter on it"), u'w', Place::Seldom},
-        {TightenPane::tr("accept"), TightenPane::tr("Accept that it was done by feel, with a reason"), u'c'},
-        {TightenPane::tr("all new"), TightenPane::tr("All of them are new"), u'n', Place::Answer},
-        {TightenPane::tr("all reused"), TightenPane::tr("All of them were used before"), u'r', Place::Answer},
-        {TightenPane::tr("this one reused"), TightenPane::tr("The one in hand was used before"), u'u', Place::Answer},
-        {TightenPane::tr("accept"), TightenPane::tr("Accept what is asked about, with a reason"), u'c', Place::Answer},
-        {TightenPane::tr("tighten again"), TightenPane::tr("Take the target back and tighten again"), u'g', Place::Answer},
-        {TightenPane::tr("begin anew"), TightenPane::tr("Tighten from the beginning, by the newest revision"), u'b', Place::Answer},
-    };
-}
-
-} // namespace
 
 TightenPane::TightenPane(AppContext &context, JobBook &book)
     : JointPane(context, book, tr("Torque read"), tightenKeys()), m_rigPane(new RigPane(context.mark()))
@@ -62,6 +40,21 @@ TightenPane::TightenPane(AppContext &context, JobBook &book)
     });
 }
 
+TightenNow TightenPane::now() const
+{
+    return {state(), jointId(), inHand()};
+}
+
+std::optional<int> TightenPane::next() const
+{
+    return now().next();
+}
+
+qsizetype TightenPane::legsDone() const
+{
+    return now().legsDone();
+}
+
 void TightenPane::takeFocus()
 {
     if (stack()->currentWidget() == m_rigPane)
@@ -78,47 +71,18 @@ RigChoice TightenPane::choice() const
 
 Rig TightenPane::rig() const
 {
-    return rigOf(*state().frame, joint(), std::min(pass(), joint().passes.size() - 1), choice(), today());
+    return rigOf(*state().frame, joint(), now().passOrLast(), choice(), today());
 }
 
-bool TightenPane::settles() const
+EntryView TightenPane::barView() const
 {
-    return !progress().finished() && std::holds_alternative<Settle>(joint().passes.at(pass()));
-}
-
-std::optional<int> TightenPane::next() const
-{
-    if (progress().next)
-        return progress().next->fastener;
-    const JointWants asked = wants();
-    return asked.fasteners.empty() ? std::nullopt : std::optional(asked.fasteners.front());
-}
-
-std::vector<TickSlot> TightenPane::rest() const
-{
-    return restOfPass(joint().tightening(), progress());
-}
-
-std::optional<TickSlot> TightenPane::placeInHand() const
-{
-    const auto left = rest();
-    const auto place = std::ranges::find(left, inHand(), [](const TickSlot &each) { return std::optional(each.fastener); });
-    return place == left.end() ? std::nullopt : std::optional(*place);
-}
-
-const FastenerState *TightenPane::fastenerInHand() const
-{
-    const auto known = inHand() ? worked().fasteners.find(*inHand()) : worked().fasteners.end();
-    return known == worked().fasteners.end() ? nullptr : &known->second;
-}
-
-qsizetype TightenPane::legsDone() const
-{
-    if (progress().finished())
-        return qsizetype(joint().order.size());
-    const auto &done = progress().doneInRound;
-    const auto isDone = [&](int number) { return std::ranges::count(done, number) > 0; };
-    return std::ranges::find_if_not(joint().order, isDone) - joint().order.begin();
+    const Rig with = rig();
+    return tightenView(now(), with, context().mark(), [this, with](const Typed<Torque> &reading) -> Result<TicksAsLogged> {
+        const auto place = now().placeInHand();
+        if (!place)
+            return fail(ErrorKind::NothingToLog);
+        return book().wouldLog(entryOf({.places = {*place}, .reading = reading}, with));
+    });
 }
 
 void TightenPane::press(int which)
@@ -138,7 +102,7 @@ void TightenPane::press(int which)
     case Key::Accept: askReason({ReasonFor::What::AcceptFeel}); return;
     case Key::AcceptAsked: askReason({ReasonFor::What::AcceptAsked}); return;
     case Key::AllNew: sayNew(); return;
-    case Key::AllReused: log([&] { return book().sayFitted(jointId(), wants().fasteners, Fitted::Reused); }); return;
+    case Key::AllReused: log([&] { return book().sayFitted(jointId(), now().wants().fasteners, Fitted::Reused); }); return;
     case Key::ThisReused:
         if (inHand())
             log([&] { return book().sayFitted(jointId(), {*inHand()}, Fitted::Reused); });
@@ -152,7 +116,7 @@ void TightenPane::enter(const QString &text)
 {
     if (text.isEmpty()) {
         // A wrench that is read wants its reading; one that is set has said enough by giving way.
-        placeInHand() && !rig().isRead() ? tickInHand(false) : moveOn();
+        now().placeInHand() && !rig().isRead() ? tickInHand(false) : moveOn();
         return;
     }
     enterReading(text, false);
@@ -184,8 +148,8 @@ void TightenPane::enterReading(const QString &text, bool moved)
 /// Enter on nothing logs nothing: it goes to the fastener that is next, or on to the next line.
 void TightenPane::moveOn()
 {
-    if (progress().finished()) {
-        if (wants().kind == JointWants::Kind::Nothing)
+    if (now().progress().finished()) {
+        if (now().wants().kind == JointWants::Kind::Nothing)
             Q_EMIT finished();
         return;
     }
@@ -195,7 +159,7 @@ void TightenPane::moveOn()
 
 void TightenPane::tickInHand(bool moved, const std::optional<Typed<Torque>> &reading)
 {
-    if (const auto place = placeInHand(); place && !readOnly())
+    if (const auto place = now().placeInHand(); place && !readOnly())
         tick({{*place}, moved, false, reading});
     else
         moveOn();
@@ -203,25 +167,8 @@ void TightenPane::tickInHand(bool moved, const std::optional<Typed<Torque>> &rea
 
 void TightenPane::tickRest()
 {
-    if (const auto places = rest(); !places.empty())
+    if (const auto places = now().rest(); !places.empty())
         tick({places, false, true});
-}
-
-void TightenPane::tick(const PendingTick &pending)
-{
-    const Rig with = rig();
-    if (with.kind == Rig::Kind::NoneReaches) {
-        tickByFeel(pending);
-        return;
-    }
-    if (with.wrong) {
-        bar()->refuse(sentence(*with.wrong));
-        return;
-    }
-    if (!mayGoOn(aboutOf(pending), doubts(pending, with)))
-        return;
-    agree(pending, with);
-    log([&] { return book().tick(entryOf(pending, with)); });
 }
 
 TickEntry TightenPane::entryOf(const PendingTick &pending, const Rig &with) const
@@ -240,17 +187,35 @@ TickEntry TightenPane::entryOf(const PendingTick &pending, const Rig &with) cons
     return entry;
 }
 
+void TightenPane::tick(const PendingTick &pending)
+{
+    const Rig with = rig();
+    if (with.kind == Rig::Kind::NoneReaches) {
+        tickByFeel(pending);
+        return;
+    }
+    if (with.wrong) {
+        bar()->refuse(sentence(*with.wrong));
+        return;
+    }
+    const TickEntry entry = entryOf(pending, with);
+    if (!mayGoOn(TickAsked{entry, pending.whole}, m_doubts.about(now(), pending, with)))
+        return;
+    m_doubts.agree(now(), pending, with);
+    log([&] { return book().tick(entry); });
+}
+
 /// Whoever presses Enter from line to line has not looked yet whether they are new.
 void TightenPane::sayNew()
 {
-    const auto fasteners = wants().fasteners;
-    if (mayGoOn(QStringLiteral("new"), {tr("%1: looked at, and new? The same again logs it.").arg(fastenersName(fasteners))}))
+    const auto fasteners = now().wants().fasteners;
+    if (mayGoOn(FittedNew{fasteners}, {tr("%1: looked at, and new? The same again logs it.").arg(fastenersName(fasteners))}))
         log([&] { return book().sayFitted(jointId(), fasteners, Fitted::New); });
 }
 
 void TightenPane::byFeel()
 {
-    const auto place = placeInHand();
+    const auto place = now().placeInHand();
     if (place)
         tickByFeel({{*place}});
     else
@@ -261,10 +226,10 @@ void TightenPane::tickByFeel(const PendingTick &pending)
 {
     Rig none;
     none.kind = Rig::Kind::NoneReaches;
-    if (!mayGoOn(aboutOf(pending) + QStringLiteral(" by feel"), doubts(pending, none)))
-        return;
-    agree(pending, none);
     const ReasonFor what{ReasonFor::What::Feel, pending.places, pending.moved, joint().revision};
+    if (!mayGoOn(TickAsked{feelEntry(jointId(), what, {}), pending.whole}, m_doubts.about(now(), pending, none)))
+        return;
+    m_doubts.agree(now(), pending, none);
     const auto reason = m_feelReasons.find(jointId());
     if (reason == m_feelReasons.end())
         askReason(what);
@@ -316,7 +281,7 @@ void TightenPane::takeReason(const QString &reason)
 
 void TightenPane::acceptAsked(const std::string &why)
 {
-    const JointWants asked = wants();
+    const JointWants asked = now().wants();
     switch (asked.kind) {
     case JointWants::Kind::AcceptReuse:
         log([&] { return book().acceptJoint(jointId(), AcceptedWhat::Reused, asked.fasteners, why); });
@@ -338,7 +303,7 @@ void TightenPane::acceptAsked(const std::string &why)
 /// The tick that decides is taken back, with what came on top of it: of the one in hand, if it is one of those asked about.
 void TightenPane::tightenAgain()
 {
-    const JointWants asked = wants();
+    const JointWants asked = now().wants();
     if (asked.fasteners.empty())
         return;
     const bool held = inHand() && std::ranges::count(asked.fasteners, *inHand()) > 0;
@@ -347,16 +312,17 @@ void TightenPane::tightenAgain()
 
 void TightenPane::beginAnew()
 {
-    const QString question = newerRevision()
+    const QString question = now().newerRevision()
                                  ? tr("Everything ticked by the old revision is to be done again by the new one. “%1” once more begins it.")
                                  : tr("Every fastener is to be tightened again from the first pass. “%1” once more begins it.");
-    if (mayGoOn(QStringLiteral("begin anew"), {question.arg(beginAnewWords())}))
+    if (mayGoOn(BegunAnew{now().newerRevision() ? now().newerRevision()->revision : worked().revision},
+                {question.arg(beginAnewWords(now()))}))
         log([&] { return book().beginJoint(jointId()); });
 }
 
 void TightenPane::askRig()
 {
-    m_rigPane->ask(state().frame, joint(), std::min(pass(), joint().passes.size() - 1), choice(), today());
+    m_rigPane->ask(state().frame, joint(), now().passOrLast(), choice(), today());
     stack()->setCurrentWidget(m_rigPane);
     m_rigPane->takeFocus();
 }

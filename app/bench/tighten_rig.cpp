@@ -72,12 +72,12 @@ void takeWrench(Rig &rig, const Joint &joint, std::size_t pass, const RigChoice 
         rig.wrong = setting.error();
 }
 
-QString nameOf(const Tool &tool)
+} // namespace
+
+QString toolLabel(const Tool &tool)
 {
     return tool.name.empty() ? toolKindName(tool.kind) : QString::fromStdString(tool.name);
 }
-
-} // namespace
 
 Rig rigOf(const JobFrame &frame, const Joint &joint, std::size_t pass, const RigChoice &choice, std::chrono::sys_days today)
 {
@@ -118,14 +118,14 @@ QString rigSmall(const Rig &rig, const Joint &joint, std::size_t pass)
         return noneReachesSentence(rig.advice, *rig.wanted, rig.unit, rig.rack);
     if (rig.kind == Rig::Kind::Angle) {
         const auto &angle = std::get<AngleOn>(joint.passes.at(pass)).angle;
-        const QString with = rig.tool ? TightenRig::tr("with %1", "angle gauge").arg(nameOf(*rig.tool)) : TightenRig::tr("by a mark");
+        const QString with = rig.tool ? TightenRig::tr("with %1", "angle gauge").arg(toolLabel(*rig.tool)) : TightenRig::tr("by a mark");
         return TightenRig::tr("%1 in all, %2", "angle, with what").arg(turnedText(totalAngle(joint.passes, pass), angle.unit), with);
     }
     if (rig.kind == Rig::Kind::Hand)
         return TightenRig::tr("by hand, no tool");
     QStringList parts{trueTorqueSentence(*rig.wanted, rig.unit, rig.fit)};
     if (rig.reach)
-        parts.append(TightenRig::tr("%1: %2", "tool, how it stands").arg(nameOf(*rig.tool), reachSentence(*rig.reach, *rig.tool)));
+        parts.append(TightenRig::tr("%1: %2", "tool, how it stands").arg(toolLabel(*rig.tool), reachSentence(*rig.reach, *rig.tool)));
     if (rig.wrong)
         parts.append(sentence(*rig.wrong));
     parts.removeAll(QString());

@@ -1,6 +1,9 @@
 #include <bench/turn_pane.h>
 
 #include "caution_words.h"
+#include "list_stretch.h"
+#include <bench/crank_pane.h>
+#include <bench/valve_pane.h>
 #include <parts/heading.h>
 #include <parts/key_button.h>
 #include <parts/message_line.h>
@@ -17,12 +20,6 @@
 
 namespace asleft {
 
-namespace {
-
-constexpr int listStretch = 100; ///< the list takes its rows' room before the empty foot takes any
-
-} // namespace
-
 TurnPane::TurnPane(AppContext &context, JobBook &book, QWidget *parent) : Pane(parent), m_context(context), m_book(book)
 {
     build();
@@ -36,8 +33,8 @@ TurnPane::TurnPane(AppContext &context, JobBook &book, QWidget *parent) : Pane(p
         takeFocus();
     });
     connect(m_turned, &KeyButton::clicked, this, &TurnPane::turn);
-    connect(m_elsewhere, &KeyButton::clicked, this, &TurnPane::crankWanted);
-    connect(m_back, &KeyButton::clicked, this, &TurnPane::left);
+    connect(m_elsewhere, &KeyButton::clicked, this, [this] { Q_EMIT wanted({makePane<CrankPane>}); });
+    connect(m_back, &KeyButton::clicked, this, [this] { Q_EMIT wanted({makePane<ValvePane>}); });
 }
 
 void TurnPane::build()
@@ -89,7 +86,20 @@ const PlanPosition *TurnPane::target() const
     return id && *id < qint64(m_plan.positions.size()) ? &m_plan.positions[std::size_t(*id)] : nullptr;
 }
 
-void TurnPane::propose()
+std::optional<PaneWanted> TurnPane::asksFirst()
+{
+    const JobState &state = m_book.state();
+    const auto open = openNuts(state);
+    if (open.empty())
+        return m_book.session().crankConfirmed ? std::nullopt : std::optional(PaneWanted{makePane<CrankPane>});
+    QStringList names;
+    for (const PointId point : open)
+        names.append(pointShort(*state.frame, point));
+    const Error nutsOpen{ErrorKind::NutStillOpen, {names.join(QStringLiteral(", ")).toStdString()}};
+    return PaneWanted{makePane<ValvePane>, open.front(), {}, sentence(nutsOpen)};
+}
+
+void TurnPane::open()
 {
     m_message->clear();
     m_refused.reset();
@@ -208,7 +218,7 @@ void TurnPane::turn()
     const auto logged = m_book.turnCrank(to->crank, m_refused == to->crank);
     m_refused.reset();
     if (logged) {
-        Q_EMIT turned();
+        Q_EMIT wanted({makePane<ValvePane>});
         return;
     }
     QString why = sentence(logged.error());
@@ -218,7 +228,7 @@ void TurnPane::turn()
     }
     m_message->refuse(why);
     if (logged.error().kind == ErrorKind::CrankNotConfirmed)
-        Q_EMIT crankWanted();
+        Q_EMIT wanted({makePane<CrankPane>});
 }
 
 } // namespace asleft

@@ -11,7 +11,7 @@ namespace asleft {
 namespace {
 
 struct TypedWords {
-    Q_DECLARE_TR_FUNCTIONS(asleft::ReadingBar)
+    Q_DECLARE_TR_FUNCTIONS(asleft::ValvePane)
 };
 
 Result<TypedReading> readLength(const std::string &text, const TypedAs &as)

@@ -1,6 +1,11 @@
 #include <bench/valve_pane.h>
 
-#include <bench/bar_view.h>
+#include "keep_plan.h"
+#include <bench/bench_sheet_pane.h>
+#include <bench/check_again_pane.h>
+#include <bench/crank_pane.h>
+#include <bench/plan_pane.h>
+#include <bench/turn_pane.h>
 #include <drawn/head_view.h>
 #include <parts/heading.h>
 #include <parts/key_button.h>
@@ -15,7 +20,6 @@
 #include <words/points.h>
 
 #include <QHBoxLayout>
-#include <QShortcut>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -27,7 +31,7 @@ ValvePane::ValvePane(AppContext &context, JobBook &book, QWidget *parent)
 {
     build();
     wire();
-    shortcuts();
+    m_head->addShortcuts(this);
     m_inHand = pointOf(nextValveAct(m_book.state()));
     refresh();
 }
@@ -42,7 +46,7 @@ void ValvePane::build()
     m_head = new HeadView;
     column->addWidget(m_head, 1);
     column->addWidget(new Rule(Rule::Weight::Heavy));
-    m_bar = new ReadingBar(m_context.mark());
+    m_bar = new EntryBar(tr("Reading"), valveKeys(), BesideField::Scale);
     column->addWidget(m_bar);
     keepFromWriting(m_context.garage(), {turnKey(), allHereKey(), sheetKey(), undoKey()});
     keepFromWriting(m_context.garage(), m_bar->keys());
@@ -52,49 +56,35 @@ void ValvePane::wire()
 {
     connect(m_head, &HeadView::pointChosen, this,
             [this](qsizetype index) { takeInHand(m_book.state().frame->engine.points.at(std::size_t(index)).id); });
-    connect(m_bar, &ReadingBar::valueEntered, this, &ValvePane::enter);
-    connect(m_bar, &ReadingBar::insteadTaken, this, &ValvePane::logInstead);
-    connect(m_bar, &ReadingBar::reasonGiven, this, &ValvePane::keep);
-    connect(m_bar, &ReadingBar::keyed, this, &ValvePane::press);
-    connect(m_bar, &ReadingBar::typing, this, [this] {
+    connect(m_bar, &EntryBar::entered, this, &ValvePane::enter);
+    connect(m_bar, &EntryBar::insteadTaken, this, &ValvePane::logInstead);
+    connect(m_bar, &EntryBar::reasonGiven, this, &ValvePane::keep);
+    connect(m_bar, &EntryBar::keyed, this, [this](int key) { press(Key(key)); });
+    connect(m_bar, &EntryBar::typing, this, [this] {
         m_asked.reset();
         m_instead.reset();
         // What is being typed stays what it was begun as, whatever another computer logs meanwhile.
         if (m_inHand && !m_phase)
             m_phase = phaseOf(*m_inHand);
     });
-    connect(m_bar, &ReadingBar::nothingEntered, this, &ValvePane::moveOn);
-    connect(m_bar, &ReadingBar::unitChosen, this, [this](LengthUnit unit) {
+    connect(m_bar, &EntryBar::unitChosen, this, [this](LengthUnit unit) {
         m_unit = unit;
         m_asked.reset();
         showBar();
-        focusValue();
+        takeFocus();
     });
-    connect(m_bar, &ReadingBar::arrowPressed, this, &ValvePane::goAside);
+    connect(m_bar, &EntryBar::arrowPressed, this, &ValvePane::goAside);
     connect(m_line, &CrankLine::keyed, this, &ValvePane::pressLine);
-}
-
-void ValvePane::shortcuts()
-{
-    const QList<std::pair<Qt::Key, void (HeadView::*)()>> keys{{Qt::Key_Plus, &HeadView::zoomIn},
-                                                               {Qt::Key_Equal, &HeadView::zoomIn},
-                                                               {Qt::Key_Minus, &HeadView::zoomOut},
-                                                               {Qt::Key_0, &HeadView::showWhole}};
-    for (const auto &[key, act] : keys) {
-        auto *shortcut = new QShortcut(QKeySequence(Qt::CTRL | key), this);
-        shortcut->setContext(Qt::WidgetWithChildrenShortcut);
-        connect(shortcut, &QShortcut::activated, m_head, act);
-    }
 }
 
 void ValvePane::pressLine(CrankLine::Key key)
 {
     switch (key) {
-    case CrankLine::Key::Undo: undo(); break;
-    case CrankLine::Key::Plan: Q_EMIT planWanted(); break;
-    case CrankLine::Key::Sheet: Q_EMIT sheetWanted(); break;
+    case CrankLine::Key::Undo: takeBack(false); break;
+    case CrankLine::Key::Plan: Q_EMIT wanted({makePane<PlanPane>}); break;
+    case CrankLine::Key::Sheet: Q_EMIT wanted({makePane<BenchSheetPane>}); break;
     case CrankLine::Key::AllHere: logAllHere(); break;
-    case CrankLine::Key::Turn: Q_EMIT turnWanted(); break;
+    case CrankLine::Key::Turn: Q_EMIT wanted({makePane<TurnPane>}); break;
     }
 }
 
@@ -133,17 +123,13 @@ Phase ValvePane::phaseOf(PointId point) const
 
 void ValvePane::showBar()
 {
-    const JobState &state = m_book.state();
-    const NextAct next = nextValveAct(state);
-    BarView view;
-    if (m_inHand)
-        view = barViewOf(m_book, *m_inHand, phaseOf(*m_inHand), m_unit);
-    else
-        view.now = std::holds_alternative<next::NothingOpen>(next) ? tr("Every point is set. Enter goes on to the next line.")
-                                                                   : nextActSentence(next, state, m_book.tool());
-    if (!m_inHand && m_unit)
-        view.unit = *m_unit;
-    view.canCheckAgain = std::ranges::any_of(state.points, [](const auto &each) { return each.second.stage == PointStage::Left; });
+    const NextAct next = nextValveAct(m_book.state());
+    const auto nowWithout = [&] {
+        return std::holds_alternative<next::NothingOpen>(next) ? tr("Every point is set. Enter goes on to the next line.")
+                                                       : nextActSentence(next, m_book.state(), m_book.tool());
+    };
+    EntryView view =
+        m_inHand ? barViewOf(m_book, *m_inHand, choice(phaseOf(*m_inHand))) : barViewOfNone(m_book, nowWithout(), choice(Phase::AsFound));
     view.readOnly = readOnly();
     m_bar->present(view);
     turnKey()->setStrong(std::holds_alternative<next::TurnCrank>(next) && !m_inHand);
@@ -152,7 +138,8 @@ void ValvePane::showBar()
 void ValvePane::hearOthers()
 {
     const JobState &state = m_book.state();
-    const Act *news = m_others.heardOf(state, m_inHand);
+    const Act *news = m_others.heardOf(
+        state, [&](const Act &act) { return m_inHand && std::ranges::count(pointsOf(spokenOf(state, act).what.fact), *m_inHand) > 0; });
     if (!news)
         return;
     const QString said = otherStationText(*news, state);
@@ -172,7 +159,7 @@ void ValvePane::takeInHand(PointId point)
     m_news.clear();
     m_bar->clearValue();
     refresh();
-    focusValue();
+    takeFocus();
 }
 
 void ValvePane::goAside(Qt::Key arrow)
@@ -184,9 +171,40 @@ void ValvePane::goAside(Qt::Key arrow)
         takeInHand(points.at(std::size_t(*next)).id);
 }
 
-void ValvePane::focusValue()
+std::optional<StepId> ValvePane::ownStep() const
 {
-    m_bar->focusValue();
+    const auto &steps = m_book.state().frame->job.steps;
+    const auto line = std::ranges::find(steps, StepKind::ValveSet, &Step::kind);
+    return line == steps.end() ? std::nullopt : std::optional(line->id);
+}
+
+std::optional<PaneWanted> ValvePane::asksFirst()
+{
+    keepPlan(m_book);
+    if (m_book.session().crankConfirmed || readOnly())
+        return std::nullopt;
+    return PaneWanted{makePane<CrankPane>};
+}
+
+void ValvePane::open()
+{
+    // What others did while it was out of sight is in sight now; it is no news.
+    hearOthers();
+    m_bar->quiet();
+    if (!m_inHand || here(m_book.state(), *m_inHand) != Here::InPlan)
+        goToNext();
+    refresh();
+}
+
+void ValvePane::takeUp(const Subject &about)
+{
+    if (const auto *point = std::get_if<PointId>(&about))
+        takeInHand(*point);
+}
+
+QLineEdit *ValvePane::keypadTarget() const
+{
+    return m_bar->edit();
 }
 
 void ValvePane::goToNext()
@@ -198,14 +216,10 @@ void ValvePane::goToNext()
     m_bar->clearValue();
 }
 
-void ValvePane::undo()
+bool ValvePane::takeBack(bool again)
 {
-    log([&] { return m_book.undo(); });
-}
-
-void ValvePane::redo()
-{
-    log([&] { return m_book.redo(); });
+    log([&] { return again ? m_book.redo() : m_book.undo(); });
+    return true;
 }
 
 void ValvePane::moveOn()
@@ -218,19 +232,31 @@ void ValvePane::moveOn()
         // Enter on nothing logs nothing; it goes to the point that is next.
         takeInHand(*point);
     else if (std::holds_alternative<next::TurnCrank>(next) && !readOnly())
-        Q_EMIT turnWanted();
+        Q_EMIT wanted({makePane<TurnPane>});
     else if (std::holds_alternative<next::ConfirmCrank>(next) && !readOnly())
-        Q_EMIT crankWanted();
+        Q_EMIT wanted({makePane<CrankPane>});
 }
 
-void ValvePane::enter(const TypedReading &reading)
+void ValvePane::enter(const QString &text)
 {
+    if (text.isEmpty()) {
+        moveOn();
+        return;
+    }
     if (!m_inHand || readOnly())
         return;
-    const ValueDoubt doubt = valueDoubt(*m_book.state().frame, *m_inHand, reading, m_context.mark());
-    const QString typed = typedText(reading);
-    if (mayGoOn(*m_inHand, typed, doubt))
-        log([&] { return m_book.logReading(entryOf(reading, *m_inHand, phaseOf(*m_inHand))); });
+    const Phase phase = phaseOf(*m_inHand);
+    const auto reading = readTyped(text, typedAs(m_book, *m_inHand, choice(phase)));
+    if (!reading)
+        m_bar->refuse(sentence(reading.error()));
+    else
+        logReading(entryOf(*reading, *m_inHand, phase), valueDoubt(*m_book.state().frame, *m_inHand, *reading, m_context.mark()));
+}
+
+void ValvePane::logReading(const ReadingEntry &entry, const ValueDoubt &doubt)
+{
+    if (mayGoOn(question(entry), entry.point, doubt))
+        log([&] { return m_book.logReading(entry); });
 }
 
 void ValvePane::logInstead()
@@ -246,60 +272,52 @@ void ValvePane::keep(const QString &reason)
         log([&] { return m_book.keepAsLeft(*m_inHand, reason.toStdString()); });
 }
 
-void ValvePane::press(ReadingBar::Key key)
+void ValvePane::press(Key key)
 {
-    if (key == ReadingBar::Key::CheckAgain) {
-        Q_EMIT checkAgainWanted(m_inHand);
+    if (key == Key::CheckAgain) {
+        Q_EMIT wanted({makePane<CheckAgainPane>, m_inHand ? std::optional<Subject>(*m_inHand) : std::nullopt});
         return;
     }
     if (!m_inHand)
         return;
     const PointId point = *m_inHand;
-    if (key == ReadingBar::Key::Keep) {
-        m_bar->askReason();
-        return;
-    }
-    if (key == ReadingBar::Key::OtherPhase) {
-        m_phase = phaseOf(point) == Phase::AsFound ? Phase::AsLeft : Phase::AsFound;
-        showBar();
-        focusValue();
-        return;
-    }
-    if (mayGoOn(point, QString::number(int(key)), {}))
-        logPressed(point, key);
-}
-
-void ValvePane::logPressed(PointId point, ReadingBar::Key key)
-{
-    const bool turns = turnsOf(*m_book.state().frame, point) != nullptr;
     ReadingEntry entry{.point = point, .phase = phaseOf(point)};
     switch (key) {
-    case ReadingBar::Key::NutOpen: log([&] { return m_book.openNut(point); }); return;
-    case ReadingBar::Key::SpecLeaf:
+    case Key::SpecLeaf:
         entry.phase = Phase::AsLeft;
-        entry.form = turns ? ReadingForm::Turned : ReadingForm::Exact;
+        entry.form = turnsOf(*m_book.state().frame, point) ? ReadingForm::Turned : ReadingForm::Exact;
         entry.specLeaf = true;
         break;
-    case ReadingBar::Key::Loose: entry.form = ReadingForm::Loose; break;
-    case ReadingBar::Key::Tight: entry.form = ReadingForm::Tight; break;
-    case ReadingBar::Key::ByFeel: entry.form = ReadingForm::ByFeel; break;
-    case ReadingBar::Key::Keep:
-    case ReadingBar::Key::CheckAgain:
-    case ReadingBar::Key::OtherPhase: return;
+    case Key::Loose: entry.form = ReadingForm::Loose; break;
+    case Key::Tight: entry.form = ReadingForm::Tight; break;
+    case Key::ByFeel: entry.form = ReadingForm::ByFeel; break;
+    case Key::NutOpen: openNut(point); return;
+    case Key::Keep: m_bar->askReason(tr("Why it is kept; Enter alone keeps it without a reason"), tr("keep it")); return;
+    case Key::OtherPhase:
+        m_phase = entry.phase == Phase::AsFound ? Phase::AsLeft : Phase::AsFound;
+        showBar();
+        takeFocus();
+        return;
+    case Key::CheckAgain: return;
     }
-    log([&] { return m_book.logReading(entry); });
+    logReading(entry, {});
 }
 
-ValvePane::Question ValvePane::questionAbout(std::optional<PointId> point, const QString &about) const
+void ValvePane::openNut(PointId point)
+{
+    if (mayGoOn(question(NutOpened{point}), point, {}))
+        log([&] { return m_book.openNut(point); });
+}
+
+ValvePane::Question ValvePane::question(decltype(Question::what) what) const
 {
     const auto &crank = m_book.state().crank;
-    return {point, about, crank ? std::optional(crank->seq) : std::nullopt};
+    return {std::move(what), crank ? std::optional(crank->seq) : std::nullopt};
 }
 
-bool ValvePane::mayGoOn(PointId point, const QString &about, const ValueDoubt &doubt)
+bool ValvePane::mayGoOn(const Question &asked, PointId point, const ValueDoubt &doubt)
 {
-    const Question question = questionAbout(point, about);
-    if (m_asked == question)
+    if (m_asked == asked)
         return true;
     QStringList why;
     if (!m_news.isEmpty())
@@ -310,7 +328,7 @@ bool ValvePane::mayGoOn(PointId point, const QString &about, const ValueDoubt &d
     why.removeAll(QString());
     if (why.isEmpty())
         return true;
-    m_asked = question;
+    m_asked = asked;
     m_instead = doubt.instead;
     if (m_instead)
         m_bar->askWhich(why.join(QChar::Space), typedText(*m_instead));
@@ -321,8 +339,8 @@ bool ValvePane::mayGoOn(PointId point, const QString &about, const ValueDoubt &d
 
 void ValvePane::logAllHere()
 {
-    const Question question = questionAbout(std::nullopt, QStringLiteral("all"));
-    if (m_asked == question) {
+    const Question asked = question(AllHere{});
+    if (m_asked == asked) {
         log([&] { return m_book.leaveAllHere(); });
         return;
     }
@@ -331,7 +349,7 @@ void ValvePane::logAllHere()
     for (const SettingPoint &point : state.frame->engine.points)
         if (canBeLeftHere(state, point))
             names.append(pointShort(*state.frame, point.id));
-    m_asked = question;
+    m_asked = asked;
     m_bar->ask(tr("%1: all set with what the spec asks, locked, felt again? Nothing is logged yet; “All set here” once more logs it.")
                    .arg(names.join(QStringLiteral(", "))));
 }
@@ -366,10 +384,10 @@ void ValvePane::after(const Result<ActSeq> &logged)
     m_inHand = act == state.acts.end() ? pointOf(nextValveAct(state)) : inHandAfter(*act);
     refresh();
     tellDone(*logged);
-    focusValue();
+    takeFocus();
     // The crank's place was taken back: it is asked for before anything more is set.
     if (!m_book.session().crankConfirmed)
-        Q_EMIT crankWanted();
+        Q_EMIT wanted({makePane<CrankPane>});
 }
 
 std::optional<PointId> ValvePane::inHandAfter(const Act &act) const

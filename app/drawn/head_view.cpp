@@ -1,7 +1,9 @@
 #include <drawn/head_view.h>
 
-#include "head_canvas.h"
 #include <drawn/point_button.h>
+#include <parts/ink_of.h>
+
+#include <QPainter>
 
 namespace asleft {
 
@@ -19,11 +21,9 @@ QSizeF headRoom(QSizeF drawing)
 } // namespace
 
 HeadView::HeadView(QWidget *parent)
-    : DrawnView(
-          new HeadCanvas(nullptr),
+    : ZoomView(
           {tr("The head and its setting points"), tr("Enlarge the head (+)"), tr("Shrink the head (-)"), tr("Show the whole head (0)")},
-          parent),
-      m_canvas(static_cast<HeadCanvas *>(canvas()))
+          parent)
 {
 }
 
@@ -41,13 +41,14 @@ void HeadView::setDesign(const EngineDesign &design)
     m_design = design;
     QList<QAbstractButton *> made;
     for (std::size_t i = 0; i < design.adjusters().size(); ++i)
-        made.append(new PointButton(m_canvas));
+        made.append(new PointButton(ground()));
     setButtons(made);
 }
 
 void HeadView::setPoints(const QStringList &names, const QList<PointLook> &looks, std::optional<qsizetype> inHand)
 {
-    m_canvas->setLooks(looks, inHand);
+    m_looks = looks;
+    repaintDrawing();
     for (qsizetype i = 0; i < points(); ++i)
         button(i)->setPoint(names[i], looks[i]);
     setInHand(inHand);
@@ -78,9 +79,14 @@ QSizeF HeadView::leastDrawing() const
     return smallestHead + QSizeF(0, footRoom);
 }
 
-void HeadView::showPlan(QPointF corner)
+void HeadView::paintDrawing(QPainter &painter, const QRectF &, double foot) const
 {
-    m_canvas->setPlan(m_plan, corner);
+    if (m_plan.points.isEmpty())
+        return;
+    const Ink &ink = inkOf(*this);
+    paintHead(painter, m_plan, ink, m_looks);
+    if (inHand() && *inHand() < m_plan.points.size())
+        paintLeaderLine(painter, leaderLine(m_plan, *inHand(), foot), ink);
 }
 
 } // namespace asleft

@@ -1,7 +1,12 @@
 #include <drawn/joint_view.h>
 
 #include <drawn/fastener_button.h>
-#include <drawn/joint_canvas.h>
+#include <drawn/joint_part.h>
+#include <parts/ink_of.h>
+
+#include <QPainter>
+
+#include <algorithm>
 
 namespace asleft {
 
@@ -9,15 +14,14 @@ namespace {
 
 /// Two hundred in one row take about 9000 px at a finger's size, and a view may be 360 px wide.
 constexpr double farthestForARow = 32;
+/// Of a leg's head and a line's width.
+constexpr double aroundLine = 12;
 
 } // namespace
 
 JointView::JointView(QWidget *parent)
-    : DrawnView(
-          new JointCanvas(nullptr),
-          {tr("The joint and its fasteners"), tr("Enlarge the joint (+)"), tr("Shrink the joint (-)"), tr("Show the whole joint (0)")},
-          parent),
-      m_canvas(static_cast<JointCanvas *>(canvas()))
+    : ZoomView({tr("The joint and its fasteners"), tr("Enlarge the joint (+)"), tr("Shrink the joint (-)"), tr("Show the whole joint (0)")},
+               parent)
 {
 }
 
@@ -47,7 +51,7 @@ void JointView::setJoint(const Pattern &pattern, const TighteningOrder &order)
     }
     QList<QAbstractButton *> made;
     for (std::size_t i = 0; i < pattern.places.size(); ++i)
-        made.append(new FastenerButton(m_canvas));
+        made.append(new FastenerButton(ground()));
     setButtons(made);
     standInTurn();
     keepOneStop();
@@ -57,27 +61,48 @@ void JointView::setJoint(const Pattern &pattern, const TighteningOrder &order)
 void JointView::standInTurn()
 {
     // What never has the keyboard is not taken as a place in the order.
-    m_canvas->setFocusPolicy(Qt::ClickFocus);
-    QWidget *before = m_canvas;
+    ground()->setFocusPolicy(Qt::ClickFocus);
+    QWidget *before = ground();
     for (QAbstractButton *button : buttons()) {
         setTabOrder(before, button);
         before = button;
     }
-    m_canvas->setFocusPolicy(Qt::NoFocus);
+    ground()->setFocusPolicy(Qt::NoFocus);
 }
 
 void JointView::setFasteners(const QStringList &names, const QList<FastenerLook> &looks, std::optional<qsizetype> inHand, qsizetype done)
 {
-    m_canvas->setState(inHand, done);
+    const bool moves = this->inHand() != inHand || m_done != done;
+    if (moves)
+        repaintLeader();
+    for (qsizetype i = std::min(done, m_done); i < std::min(std::max(done, m_done), m_plan.legs.size()); ++i)
+        repaintLeg(m_plan.legs[i].boundingRect());
+    m_done = done;
     for (qsizetype i = 0; i < fasteners(); ++i)
         button(i)->setFastener(names[i], looks[i]);
     setInHand(inHand);
+    if (moves)
+        repaintLeader();
     keepOneStop();
+}
+
+void JointView::repaintLeg(const QRectF &leg)
+{
+    repaintPart(leg.adjusted(-aroundLine, -aroundLine, aroundLine, aroundLine));
+}
+
+void JointView::repaintLeader()
+{
+    if (inHand() && *inHand() < m_plan.fasteners.size())
+        repaintLeg(leaderLine(m_plan, *inHand(), foot()).boundingRect());
 }
 
 void JointView::setPathShown(bool shown)
 {
-    m_canvas->setPathShown(shown);
+    if (m_pathShown == shown)
+        return;
+    m_pathShown = shown;
+    repaintDrawing();
 }
 
 /// Tab stops at the one in hand; where none is, at the first.
@@ -92,7 +117,6 @@ void JointView::keepOneStop()
 void JointView::plan(QSizeF drawing)
 {
     m_plan = planJoint(*m_pattern, m_order, drawing);
-    m_shownAt.reset();
 }
 
 double JointView::sideAt(QSizeF drawing) const
@@ -116,13 +140,24 @@ double JointView::farthest() const
     return farthestForARow;
 }
 
-void JointView::showPlan(QPointF corner)
+void JointView::paintDrawing(QPainter &painter, const QRectF &exposed, double foot) const
 {
-    // From fastener to fastener most often nothing moves, and nothing has to be painted again.
-    if (m_shownAt == corner)
+    if (m_plan.fasteners.isEmpty())
         return;
-    m_shownAt = corner;
-    m_canvas->setPlan(m_plan, corner);
+    const Ink &ink = inkOf(*this);
+    const PartOfPlan part = partOfPlan(m_plan, exposed, m_done);
+    paintJoint(painter, part.plan, ink, m_pathShown, part.done);
+    if (!inHand() || *inHand() >= m_plan.fasteners.size())
+        return;
+    QPainterPath clear;
+    clear.addRect(exposed);
+    for (const PlacedText &number : part.plan.numbers) {
+        QPainterPath box;
+        box.addRect(number.box);
+        clear -= box; // the line passes behind the numbers
+    }
+    painter.setClipPath(clear, Qt::IntersectClip);
+    paintLeaderLine(painter, leaderLine(m_plan, *inHand(), foot), ink);
 }
 
 } // namespace asleft

@@ -5,7 +5,6 @@
 #include <bench/check_again_pane.h>
 #include <bench/paper_line.h>
 #include <bench/plan_pane.h>
-#include <bench/reading_bar.h>
 #include <bench/session_pane.h>
 #include <bench/tighten_pane.h>
 #include <bench/turn_pane.h>
@@ -122,7 +121,7 @@ bool goToJoint(Window &window, StepKind kind, std::string_view joint)
 void chooseWrench(Window &window)
 {
     if (goToJoint(window, StepKind::Tighten, "Water outlet flange"))
-        window.benchPage()->tightenPane()->key(TightenPane::Key::Wrench)->click();
+        window.benchPage()->pane<TightenPane>()->key(TightenPane::Key::Wrench)->click();
 }
 
 void openLine(Window &window)
@@ -137,7 +136,7 @@ Prepare typing(const QString &vehicle, const QString &text, bool enters)
     return [=](Window &window) {
         if (!goToHead(window, vehicle))
             return;
-        ReadingEdit *edit = window.benchPage()->valvePane()->bar()->edit();
+        ReadingEdit *edit = window.benchPage()->pane<ValvePane>()->bar()->edit();
         edit->setText(text);
         if (enters)
             Q_EMIT edit->entered();
@@ -156,7 +155,7 @@ void typeTooClose(Window &window)
     const auto gauge = std::ranges::find(tools, ToolKind::DialGauge, &Tool::kind);
     if (gauge != tools.end())
         book.setTool(gauge->id);
-    window.benchPage()->valvePane()->bar()->edit()->setText(QStringLiteral("0.46 mm"));
+    window.benchPage()->pane<ValvePane>()->bar()->edit()->setText(QStringLiteral("0.46 mm"));
 }
 
 Prepare plansOf(const QString &vehicle, PlanWay way)
@@ -164,8 +163,8 @@ Prepare plansOf(const QString &vehicle, PlanWay way)
     return [=](Window &window) {
         if (!goToHead(window, vehicle))
             return;
-        window.benchPage()->valvePane()->planKey()->click();
-        window.benchPage()->planPane()->choose(way);
+        window.benchPage()->pane<ValvePane>()->planKey()->click();
+        window.benchPage()->pane<PlanPane>()->choose(way);
     };
 }
 
@@ -198,8 +197,8 @@ void turnWhileTheyBleedDown(Window &window)
         if (here(bench.book()->state(), point.id) == Here::InPlan && !bench.book()->state().point(point.id).settled())
             (void)bench.book()->logReading({.point = point.id, .phase = Phase::AsLeft, .specLeaf = true});
     bench.turnCrank();
-    bench.turnPane()->readKey()->click();
-    bench.turnPane()->turnedKey()->click();
+    bench.pane<TurnPane>()->readKey()->click();
+    bench.pane<TurnPane>()->turnedKey()->click();
 }
 
 void leaveOutside(Window &window)
@@ -207,24 +206,25 @@ void leaveOutside(Window &window)
     if (!goToHead(window))
         return;
     JobBook &book = *window.benchPage()->book();
-    const auto point = window.benchPage()->valvePane()->inHand();
+    const auto point = window.benchPage()->pane<ValvePane>()->inHand();
     const auto value = parse<Length>("0.55", LengthUnit::Millimetre);
     if (point && value)
         (void)book.logReading({.point = *point, .phase = Phase::AsLeft, .value = *value});
-    window.benchPage()->valvePane()->refresh();
+    window.benchPage()->pane<ValvePane>()->refresh();
 }
 
 void askForReason(Window &window)
 {
     leaveOutside(window);
-    if (window.benchPage()->valvePane())
-        window.benchPage()->valvePane()->bar()->key(ReadingBar::Key::Keep)->click();
+    if (window.benchPage()->pane<ValvePane>())
+        window.benchPage()->pane<ValvePane>()->key(ValvePane::Key::Keep)->click();
 }
 
 void askWhatMoved(Window &window)
 {
     if (goToHead(window))
-        Q_EMIT window.benchPage()->valvePane()->checkAgainWanted(window.benchPage()->book()->state().frame->engine.points.front().id);
+        Q_EMIT window.benchPage()->pane<ValvePane>()->wanted(
+            {makePane<CheckAgainPane>, window.benchPage()->book()->state().frame->engine.points.front().id});
 }
 
 void typeSheet(Window &window)
@@ -237,7 +237,7 @@ void typeSheet(Window &window)
 void typeSheetHalf(Window &window)
 {
     typeSheet(window);
-    const BenchSheetPane *sheet = window.benchPage()->benchSheetPane();
+    const BenchSheetPane *sheet = window.benchPage()->pane<BenchSheetPane>();
     if (!sheet || sheet->lines().size() < 4)
         return;
     const QStringList found{QStringLiteral("28"), QStringLiteral("0.30-0.35"), QStringLiteral("61"), QStringLiteral("1,250")};
@@ -290,7 +290,7 @@ void doubtTheEngine(Window &window)
 {
     if (!openJobOf(window, anyJob))
         return;
-    SessionPane *sheet = window.benchPage()->sessionPane();
+    SessionPane *sheet = window.benchPage()->pane<SessionPane>();
     if (!sheet->temperature())
         return;
     sheet->temperature()->setText(QStringLiteral("82"));
@@ -343,8 +343,8 @@ std::vector<Screen> benchScreens()
         on("bench-crowded-whole",
            [](Window &window) {
                openCrowded(window);
-               if (window.benchPage()->valvePane())
-                   window.benchPage()->valvePane()->head()->showWhole();
+               if (window.benchPage()->pane<ValvePane>())
+                   window.benchPage()->pane<ValvePane>()->head()->showWhole();
            }),
     };
 }

@@ -67,8 +67,8 @@ private Q_SLOTS:
 void BenchCrankTest::everyWayIsShown()
 {
     Bench bench(six());
-    click(bench.page->valvePane()->planKey());
-    PlanPane *sheet = bench.page->planPane();
+    click(bench.page->pane<ValvePane>()->planKey());
+    PlanPane *sheet = bench.page->pane<PlanPane>();
     QCOMPARE(waysOf(*sheet).size(), 5);
     const QList<std::pair<PlanWay, qsizetype>> positions{
         {PlanWay::TwoPositions, 2},
@@ -83,9 +83,9 @@ void BenchCrankTest::everyWayIsShown()
     }
     // A chosen one is worked by, and stays.
     click(sheet->workKey());
-    QCOMPARE(bench.page->sheet(), bench.page->valvePane());
+    QCOMPARE(bench.page->sheet(), bench.page->pane<ValvePane>());
     QCOMPARE(bench.state().plan->way, PlanWay::OpeningAndClosing);
-    click(bench.page->valvePane()->planKey());
+    click(bench.page->pane<ValvePane>()->planKey());
     QVERIFY(!sheet->workKey()->isEnabled());
 }
 
@@ -95,8 +95,8 @@ void BenchCrankTest::theManualsTableComesFirst()
     engine.table = {{"1", CrankEvent::Compression, "IN 1 2 EX 1 3"}, {"1", CrankEvent::Overlap, "IN 3 4 EX 2 4"}};
     Bench bench(engine);
     QVERIFY(!bench.state().plan->generated);
-    click(bench.page->valvePane()->planKey());
-    PlanPane *sheet = bench.page->planPane();
+    click(bench.page->pane<ValvePane>()->planKey());
+    PlanPane *sheet = bench.page->pane<PlanPane>();
     QCOMPARE(waysOf(*sheet).front(), QStringLiteral("the manual's table"));
     QVERIFY(!sheet->workKey()->isEnabled());
     QVERIFY(readable(*sheet).contains(QStringLiteral("Hollin workshop manual")));
@@ -107,32 +107,32 @@ void BenchCrankTest::theRuleOfNineOnlyWhereItApplies()
     const auto rule = planWayName(PlanWay::RuleOfNine);
     {
         Bench bench(six());
-        click(bench.page->valvePane()->planKey());
-        QVERIFY(!waysOf(*bench.page->planPane()).contains(rule));
+        click(bench.page->pane<ValvePane>()->planKey());
+        QVERIFY(!waysOf(*bench.page->pane<PlanPane>()).contains(rule));
     }
     BenchEngine mirrored = four();
     mirrored.engine.valveOrder = "E I I E E I I E";
     {
         Bench bench(mirrored);
-        click(bench.page->valvePane()->planKey());
-        clickRow(bench.page->planPane()->ways(), qint64(PlanWay::RuleOfNine));
-        QVERIFY(!readable(*bench.page->planPane()).contains(QStringLiteral("does not fit")));
-        QCOMPARE(bench.page->planPane()->positions()->notes().size(), 8);
+        click(bench.page->pane<ValvePane>()->planKey());
+        clickRow(bench.page->pane<PlanPane>()->ways(), qint64(PlanWay::RuleOfNine));
+        QVERIFY(!readable(*bench.page->pane<PlanPane>()).contains(QStringLiteral("does not fit")));
+        QCOMPARE(bench.page->pane<PlanPane>()->positions()->notes().size(), 8);
     }
     // Wrong by geometry for E I E I E I E I: warned of, and still the person's to choose.
     mirrored.engine.valveOrder = "E I E I E I E I";
     Bench bench(mirrored);
-    click(bench.page->valvePane()->planKey());
-    clickRow(bench.page->planPane()->ways(), qint64(PlanWay::RuleOfNine));
-    QVERIFY(readable(*bench.page->planPane()).contains(QStringLiteral("does not fit")));
-    QVERIFY(bench.page->planPane()->workKey()->isEnabled());
+    click(bench.page->pane<ValvePane>()->planKey());
+    clickRow(bench.page->pane<PlanPane>()->ways(), qint64(PlanWay::RuleOfNine));
+    QVERIFY(readable(*bench.page->pane<PlanPane>()).contains(QStringLiteral("does not fit")));
+    QVERIFY(bench.page->pane<PlanPane>()->workKey()->isEnabled());
 }
 
 void BenchCrankTest::theFewestAskForMarksAndMargin()
 {
     Bench bench(six());
-    click(bench.page->valvePane()->planKey());
-    PlanPane *sheet = bench.page->planPane();
+    click(bench.page->pane<ValvePane>()->planKey());
+    PlanPane *sheet = bench.page->pane<PlanPane>();
     QVERIFY(!sheet->marks()->isVisible());
     clickRow(sheet->ways(), qint64(PlanWay::Fewest));
     QVERIFY(sheet->marks()->isVisible());
@@ -157,23 +157,23 @@ void BenchCrankTest::refusalsAreOneSentence()
 {
     {
         Bench bench; // its cam is assumed
-        click(bench.page->valvePane()->planKey());
-        clickRow(bench.page->planPane()->ways(), qint64(PlanWay::Fewest));
-        QVERIFY(readable(*bench.page->planPane()).contains(sentence(Error{ErrorKind::PlanNeedsCam, {}})));
-        QVERIFY(!bench.page->planPane()->workKey()->isEnabled());
+        click(bench.page->pane<ValvePane>()->planKey());
+        clickRow(bench.page->pane<PlanPane>()->ways(), qint64(PlanWay::Fewest));
+        QVERIFY(readable(*bench.page->pane<PlanPane>()).contains(sentence(Error{ErrorKind::PlanNeedsCam, {}})));
+        QVERIFY(!bench.page->pane<PlanPane>()->workKey()->isEnabled());
     }
     Bench bench(twoStroke());
-    click(bench.page->valvePane()->planKey());
-    clickRow(bench.page->planPane()->ways(), qint64(PlanWay::CompanionAtOverlap));
-    QVERIFY(readable(*bench.page->planPane()).contains(sentence(Error{ErrorKind::PlanNotForEngine, {}})));
+    click(bench.page->pane<ValvePane>()->planKey());
+    clickRow(bench.page->pane<PlanPane>()->ways(), qint64(PlanWay::CompanionAtOverlap));
+    QVERIFY(readable(*bench.page->pane<PlanPane>()).contains(sentence(Error{ErrorKind::PlanNotForEngine, {}})));
 }
 
 void BenchCrankTest::thePlanBeginsWhereTheCrankStands()
 {
     Bench bench(six());
     QVERIFY(bench.page->book()->confirmCrank(degrees(240)));
-    click(bench.page->valvePane()->planKey());
-    PlanPane *sheet = bench.page->planPane();
+    click(bench.page->pane<ValvePane>()->planKey());
+    PlanPane *sheet = bench.page->pane<PlanPane>();
     clickRow(sheet->ways(), qint64(PlanWay::EachOnCompression));
     // 1-5-3-6-2-4: the third fires at 240°.
     QCOMPARE(sheet->positions()->notes().front().head, QStringLiteral("No. 3 on compression"));
@@ -186,7 +186,7 @@ void BenchCrankTest::thePinionIsTold()
 {
     Bench bench(six());
     bench.page->turnCrank();
-    const QString shown = readable(*bench.page->turnPane());
+    const QString shown = readable(*bench.page->pane<TurnPane>());
     QVERIFY2(shown.contains(QStringLiteral("360°")), qPrintable(shown));
     // 132 teeth over 11: twelve turns of the pinion for one of the crank.
     QVERIFY2(shown.contains(QStringLiteral("12 turns")), qPrintable(shown));
@@ -196,24 +196,24 @@ void BenchCrankTest::thePinionIsTold()
 void BenchCrankTest::placesBetweenTheMarksAreFound()
 {
     Bench bench(six());
-    click(bench.page->valvePane()->planKey());
-    clickRow(bench.page->planPane()->ways(), qint64(PlanWay::OpeningAndClosing));
-    click(bench.page->planPane()->workKey());
+    click(bench.page->pane<ValvePane>()->planKey());
+    clickRow(bench.page->pane<PlanPane>()->ways(), qint64(PlanWay::OpeningAndClosing));
+    click(bench.page->pane<PlanPane>()->workKey());
     bench.page->turnCrank();
     const CrankPlan &plan = *bench.state().plan;
-    const auto &rows = bench.page->turnPane()->rows()->rows();
+    const auto &rows = bench.page->pane<TurnPane>()->rows()->rows();
     QCOMPARE(std::size_t(rows.size()), plan.positions.size());
     const EngineDesign &design = bench.state().frame->engine.design;
     for (qsizetype i = 0; i < rows.size(); ++i) {
         const PlanPosition &position = plan.positions[std::size_t(i)];
         QCOMPARE(rows[i].title, positionName(design, position));
-        clickRow(bench.page->turnPane()->positions(), rows[i].id);
-        QVERIFY(readable(*bench.page->turnPane()).contains(findingSentence(design, position)));
+        clickRow(bench.page->pane<TurnPane>()->positions(), rows[i].id);
+        QVERIFY(readable(*bench.page->pane<TurnPane>()).contains(findingSentence(design, position)));
     }
-    click(bench.page->turnPane()->readKey());
-    click(bench.page->turnPane()->turnedKey());
+    click(bench.page->pane<TurnPane>()->readKey());
+    click(bench.page->pane<TurnPane>()->turnedKey());
     QCOMPARE(bench.state().crank->crank, std::optional(inCycle(design, plan.positions.back().crank)));
-    QCOMPARE(bench.page->sheet(), bench.page->valvePane());
+    QCOMPARE(bench.page->sheet(), bench.page->pane<ValvePane>());
 }
 
 void BenchCrankTest::oneAngleInTwoLinesStaysTwoLines()
@@ -224,7 +224,7 @@ void BenchCrankTest::oneAngleInTwoLinesStaysTwoLines()
                     {"1", CrankEvent::Overlap, "IN 3 4 EX 2 4"}};
     Bench bench(engine);
     bench.page->turnCrank();
-    const auto &rows = bench.page->turnPane()->rows()->rows();
+    const auto &rows = bench.page->pane<TurnPane>()->rows()->rows();
     QCOMPARE(rows.size(), 3);
     QVERIFY(rows[0].note.contains(QStringLiteral("IN 1 2")) && rows[1].note.contains(QStringLiteral("EX 1 3")));
     QVERIFY(!rows[0].right.isEmpty() && rows[0].right == rows[1].right);
@@ -237,22 +237,22 @@ void BenchCrankTest::theCrankStandsWhileTappetsBleedDown()
 {
     const auto clock = std::make_shared<HandClock>();
     Bench bench(hydraulicFour(), clock);
-    click(bench.page->valvePane()->allHereKey());
-    click(bench.page->valvePane()->allHereKey());
-    QVERIFY(readable(*bench.page->valvePane()).contains(QStringLiteral("bleeding down")));
+    click(bench.page->pane<ValvePane>()->allHereKey());
+    click(bench.page->pane<ValvePane>()->allHereKey());
+    QVERIFY(readable(*bench.page->pane<ValvePane>()).contains(QStringLiteral("bleeding down")));
     const auto &open = bench.page->openColumn()->rows(Gate::TurningTheCrank)->rows();
     const auto waits = [](const RuledRow &row) { return row.title.contains(QStringLiteral("bleeding")); };
     QVERIFY(std::any_of(open.begin(), open.end(), waits));
     press(Qt::Key_Return);
-    QCOMPARE(bench.page->sheet(), bench.page->turnPane());
+    QCOMPARE(bench.page->sheet(), bench.page->pane<TurnPane>());
     press(Qt::Key_Return);
     const auto crank = bench.state().crank;
     press(Qt::Key_Return);
     QCOMPARE(bench.state().crank, crank);
-    QVERIFY(bench.page->turnPane()->message()->sentence().contains(QStringLiteral("bleeding down")));
+    QVERIFY(bench.page->pane<TurnPane>()->message()->sentence().contains(QStringLiteral("bleeding down")));
     // When it is over nothing is in the way.
     clock->forward(std::chrono::minutes(15));
-    click(bench.page->turnPane()->turnedKey());
+    click(bench.page->pane<TurnPane>()->turnedKey());
     QCOMPARE(bench.state().crank->crank, std::optional(degrees(360)));
 }
 
@@ -261,12 +261,12 @@ void BenchCrankTest::aSecondPressTurnsAllTheSame()
     Bench bench(hydraulicFour(), std::make_shared<HandClock>());
     press(Qt::Key_S);
     bench.page->turnCrank();
-    TurnPane *sheet = bench.page->turnPane();
+    TurnPane *sheet = bench.page->pane<TurnPane>();
     click(sheet->readKey());
     click(sheet->turnedKey());
     QCOMPARE(bench.page->sheet(), sheet);
     click(sheet->turnedKey());
-    QCOMPARE(bench.page->sheet(), bench.page->valvePane());
+    QCOMPARE(bench.page->sheet(), bench.page->pane<ValvePane>());
     QCOMPARE(bench.state().crank->how, CrankHow::Turned);
 }
 
@@ -287,7 +287,7 @@ void BenchCrankTest::theOpenColumnTellsWhenItIsOver()
     QCOMPARE(waiting(), 1);
     clock->forward(std::chrono::minutes(15));
     QTRY_COMPARE(waiting(), 0);
-    QVERIFY(!readable(*bench.page->valvePane()).contains(QStringLiteral("bleeding down")));
+    QVERIFY(!readable(*bench.page->pane<ValvePane>()).contains(QStringLiteral("bleeding down")));
 }
 
 APP_TEST(BenchCrankTest)

@@ -85,7 +85,7 @@ void BenchDraftTest::leavingAsksOnceAndKeepsADraft()
     QCOMPARE(paper.page->sheet(), paper.sheet);
     QVERIFY(paper.sheet->message()->sentence().contains(QStringLiteral("One box")));
     click(paper.sheet->backKey());
-    QCOMPARE(paper.page->sheet(), paper.page->valvePane());
+    QCOMPARE(paper.page->sheet(), paper.page->pane<ValvePane>());
     press(Qt::Key_B, Qt::ControlModifier);
     QCOMPARE(paper.page->sheet(), paper.sheet);
     QCOMPARE(paper.sheet->lines().front()->field(Phase::AsFound)->text(), QStringLiteral("28"));
@@ -97,15 +97,15 @@ void BenchDraftTest::leavingAsksOnceAndKeepsADraft()
     QCOMPARE(paper.page->sheet(), paper.sheet);
     QCOMPARE(paper.page->steps()->currentId(), std::optional(paper.valveStep().key()));
     clickRow(paper.page->steps(), first.key());
-    QCOMPARE(paper.page->sheet(), paper.page->stepPane());
+    QCOMPARE(paper.page->sheet(), paper.page->pane<StepPane>());
     // Empty it is left without a word.
     paper.page->viewStep(paper.valveStep());
-    click(paper.page->valvePane()->sheetKey());
+    click(paper.page->pane<ValvePane>()->sheetKey());
     for (PaperLine *line : paper.sheet->lines())
         for (const Phase phase : {Phase::AsFound, Phase::AsLeft})
             line->field(phase)->clear();
     click(paper.sheet->backKey());
-    QCOMPARE(paper.page->sheet(), paper.page->valvePane());
+    QCOMPARE(paper.page->sheet(), paper.page->pane<ValvePane>());
 }
 
 void BenchDraftTest::anotherJobAsksBeforeTheDraftIsLost()
@@ -115,7 +115,7 @@ void BenchDraftTest::anotherJobAsksBeforeTheDraftIsLost()
     // Left already, which was asked about: that it would be lost is another question.
     click(paper.sheet->backKey());
     click(paper.sheet->backKey());
-    QCOMPARE(paper.page->sheet(), paper.page->valvePane());
+    QCOMPARE(paper.page->sheet(), paper.page->pane<ValvePane>());
     const auto first = *paper.page->job();
     const auto second = openJob(*paper.shop.garage, paper.made->vehicle, paper.made->engine, builtInSheets().front(), "Once more");
     paper.page->openJob(*second);
@@ -124,7 +124,8 @@ void BenchDraftTest::anotherJobAsksBeforeTheDraftIsLost()
     QVERIFY(paper.sheet->message()->sentence().contains(QStringLiteral("lost")));
     paper.page->openJob(*second);
     QCOMPARE(paper.page->job(), std::optional(*second));
-    QCOMPARE(paper.page->benchSheetPane()->draft(), 0);
+    const auto *fresh = paper.page->pane<BenchSheetPane>();
+    QVERIFY(!fresh || fresh->draft() == 0);
 }
 
 void BenchDraftTest::anotherPlanKeepsWhatIsTyped()
@@ -144,7 +145,7 @@ void BenchDraftTest::theStepsLeadHereToo()
     Bench bench;
     bench.page->viewStep(bench.state().frame->job.steps.front().id);
     click(bench.page->stepsColumn()->typeKey());
-    QCOMPARE(bench.page->sheet(), bench.page->benchSheetPane());
+    QCOMPARE(bench.page->sheet(), bench.page->pane<BenchSheetPane>());
 }
 
 void BenchDraftTest::theCrankIsAskedForAfterwards()
@@ -155,7 +156,7 @@ void BenchDraftTest::theCrankIsAskedForAfterwards()
     QVERIFY(paper.point("I1").settled());
     QVERIFY(!paper.page->book()->session().crankConfirmed);
     paper.page->viewStep(paper.valveStep());
-    QCOMPARE(paper.page->sheet(), paper.page->crankPane());
+    QCOMPARE(paper.page->sheet(), paper.page->pane<CrankPane>());
 }
 
 APP_TEST(BenchDraftTest)

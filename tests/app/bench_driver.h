@@ -6,12 +6,12 @@
 #include <bench/bench_sheet_pane.h>
 #include <bench/check_again_pane.h>
 #include <bench/crank_pane.h>
+#include <bench/entry_bar.h>
 #include <bench/open_column.h>
 #include <bench/paper_box.h>
 #include <bench/paper_line.h>
 #include <bench/paper_top.h>
 #include <bench/plan_pane.h>
-#include <bench/reading_bar.h>
 #include <bench/session_pane.h>
 #include <bench/step_pane.h>
 #include <bench/steps_column.h>
@@ -188,17 +188,17 @@ struct Bench {
 
     [[nodiscard]] const JobState &state() const { return page->book()->state(); }
     [[nodiscard]] const PointState &point(const char *name) const { return state().point(pointNamed(*page->book(), name)); }
-    [[nodiscard]] QString inHand() const { return nameOf(*page->book(), page->valvePane()->inHand()); }
-    [[nodiscard]] ReadingBar *bar() const { return page->valvePane()->bar(); }
+    [[nodiscard]] QString inHand() const { return nameOf(*page->book(), page->pane<ValvePane>()->inHand()); }
+    [[nodiscard]] EntryBar *bar() const { return page->pane<ValvePane>()->bar(); }
     [[nodiscard]] QString said() const { return bar()->message()->sentence(); }
-    void take(const char *name) const { page->valvePane()->takeInHand(pointNamed(*page->book(), name)); }
+    void take(const char *name) const { page->pane<ValvePane>()->takeInHand(pointNamed(*page->book(), name)); }
 
     /// Another tool in hand, as it is chosen when somebody takes over.
     void measureWith(ToolId tool) const
     {
         click(page->stepsColumn()->sessionKey());
-        clickRow(page->sessionPane()->tools(), tool.key());
-        click(page->sessionPane()->beginKey());
+        clickRow(page->pane<SessionPane>()->tools(), tool.key());
+        click(page->pane<SessionPane>()->beginKey());
         page->viewStep(valveStep());
     }
 

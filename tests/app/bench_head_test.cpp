@@ -105,7 +105,7 @@ private Q_SLOTS:
 
 void BenchHeadTest::aWindowOnADrawing()
 {
-    HeadWindow window;
+    ZoomWindow window;
     window.setSize({400, 200});
     QCOMPARE(window.factor(), 1.0);
     window.moveBy({50, 50});
@@ -120,7 +120,7 @@ void BenchHeadTest::aWindowOnADrawing()
     window.moveBy({1000, 1000});
     QCOMPARE(window.corner(), QPointF(400, 200));
     window.zoomTo(100, {0, 0});
-    QCOMPARE(window.factor(), HeadWindow::most);
+    QCOMPARE(window.factor(), ZoomWindow::most);
     window.zoomTo(0.1, {0, 0});
     QCOMPARE(window.factor(), 1.0);
     QCOMPARE(window.corner(), QPointF(0, 0));
@@ -249,7 +249,7 @@ void BenchHeadTest::theKeysEnlargeAndShrink()
 void BenchHeadTest::theKeysOfTheBarEnlargeToo()
 {
     Bench bench;
-    const HeadView *head = bench.page->valvePane()->head();
+    const HeadView *head = bench.page->pane<ValvePane>()->head();
     QVERIFY(bench.bar()->edit()->hasFocus());
     // Where values are typed they belong to the value: no sign is lost. With Ctrl they belong to the head.
     type(QStringLiteral("-3"));

@@ -203,7 +203,7 @@ void BenchJointViewTest::aScreenReaderIsToldNameAndState()
     for (const auto *key : shown.view.findChildren<KeyButton *>())
         QVERIFY(!key->accessibleName().isEmpty());
     // All of them are children of what is read, none is left out.
-    QAccessibleInterface *ground = QAccessible::queryAccessibleInterface(shown.canvas());
+    QAccessibleInterface *ground = QAccessible::queryAccessibleInterface(shown.view.ground());
     QCOMPARE(ground->childCount(), int(shown.view.fasteners()));
 }
 
@@ -254,7 +254,7 @@ void BenchJointViewTest::theKeysEnlargeAndShrink()
     QVERIFY(small.isInSight(3));
     for (int i = 0; i < 20; ++i)
         press(Qt::Key_Plus);
-    QCOMPARE(small.view.window().factor(), HeadWindow::most);
+    QCOMPARE(small.view.window().factor(), ZoomWindow::most);
 }
 
 void BenchJointViewTest::theWheelEnlargesWithControl()

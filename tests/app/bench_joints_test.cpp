@@ -329,7 +329,7 @@ void BenchJointsTest::whatMayOnlyBeReadSaysSo()
     page.takeFocus();
     press(Qt::Key_Return);
     page.viewStep(line);
-    const TightenPane &sheet = *page.tightenPane();
+    const TightenPane &sheet = *page.pane<TightenPane>();
     QCOMPARE(page.sheet(), &sheet);
     for (const Key key : {Key::Done, Key::ByFeel, Key::WholePass, Key::TakeBack}) {
         QVERIFY(!sheet.key(key)->isEnabled());

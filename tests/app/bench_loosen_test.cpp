@@ -281,7 +281,7 @@ void BenchLoosenTest::whatMayOnlyBeReadSaysSo()
     page.takeFocus();
     press(Qt::Key_Return);
     page.viewStep(line);
-    const LoosenPane &sheet = *page.loosenPane();
+    const LoosenPane &sheet = *page.pane<LoosenPane>();
     QCOMPARE(page.sheet(), &sheet);
     QVERIFY(sheet.bar()->edit()->isReadOnly());
     for (const Key key : {Key::Loose, Key::Out, Key::RestOut, Key::Done})

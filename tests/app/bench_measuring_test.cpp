@@ -122,7 +122,7 @@ void BenchMeasuringTest::badTurnsAreRefusedAndKept()
 void BenchMeasuringTest::specTurnsAreOneKey()
 {
     Bench bench(hydraulicFour());
-    QVERIFY(bench.bar()->key(ReadingBar::Key::SpecLeaf)->text().contains(QStringLiteral("turns")));
+    QVERIFY(bench.page->pane<ValvePane>()->key(ValvePane::Key::SpecLeaf)->text().contains(QStringLiteral("turns")));
     press(Qt::Key_S);
     const auto &left = bench.point("I1").left;
     QVERIFY(left && left->reading.specLeaf);

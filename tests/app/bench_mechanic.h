@@ -49,7 +49,7 @@ public:
             beginNewJob();
         QCOMPARE(m_window->page(), Page::Bench);
         QCOMPARE(state().frame->engine.id, m_engine);
-        QCOMPARE(bench().sheet(), bench().sessionPane());
+        QCOMPARE(bench().sheet(), bench().pane<SessionPane>());
         sit();
     }
 
@@ -124,27 +124,27 @@ private:
             const bool fits = bands && !tool.leaves.empty() && systemOf(tool.leaves.front().unit) == systemOf(bands->first.unit);
             if (!fits)
                 continue;
-            clickRow(bench().sessionPane()->tools(), tool.id.key());
+            clickRow(bench().pane<SessionPane>()->tools(), tool.id.key());
             break;
         }
-        click(bench().sessionPane()->beginKey());
-        QVERIFY(bench().sheet() != bench().sessionPane());
+        click(bench().pane<SessionPane>()->beginKey());
+        QVERIFY(bench().sheet() != bench().pane<SessionPane>());
     }
 
     void work()
     {
         QWidget *sheet = bench().sheet();
-        if (sheet == bench().stepPane())
+        if (sheet == bench().pane<StepPane>())
             doStep();
-        else if (sheet == bench().crankPane())
+        else if (sheet == bench().pane<CrankPane>())
             confirmCrank();
-        else if (sheet == bench().turnPane())
+        else if (sheet == bench().pane<TurnPane>())
             turn();
-        else if (sheet == bench().valvePane())
+        else if (sheet == bench().pane<ValvePane>())
             setValves();
-        else if (sheet == bench().loosenPane())
+        else if (sheet == bench().pane<LoosenPane>())
             loosenOn(bench());
-        else if (sheet == bench().tightenPane())
+        else if (sheet == bench().pane<TightenPane>())
             tightenOn(bench());
         else
             QFAIL("no sheet to work on");
@@ -158,21 +158,21 @@ private:
         }
         const auto acts = state().acts.size();
         press(Qt::Key_Return);
-        QVERIFY2(state().acts.size() == acts + 1, qPrintable(readable(*bench().stepPane())));
+        QVERIFY2(state().acts.size() == acts + 1, qPrintable(readable(*bench().pane<StepPane>())));
     }
 
     void confirmCrank() const
     {
         // Where nothing is proposed the first place is chosen.
-        if (!bench().crankPane()->standsKey()->isEnabled())
+        if (!bench().pane<CrankPane>()->standsKey()->isEnabled())
             press(Qt::Key_Return);
         press(Qt::Key_Return);
-        QCOMPARE(bench().sheet(), bench().valvePane());
+        QCOMPARE(bench().sheet(), bench().pane<ValvePane>());
     }
 
     void turn() const
     {
-        const TurnPane *sheet = bench().turnPane();
+        const TurnPane *sheet = bench().pane<TurnPane>();
         if (sheet->readKey()->isVisible())
             click(sheet->readKey());
         click(sheet->turnedKey());
@@ -181,7 +181,7 @@ private:
             m_clock->forward(std::chrono::hours(1));
             click(sheet->turnedKey());
         }
-        QCOMPARE(bench().sheet(), bench().valvePane());
+        QCOMPARE(bench().sheet(), bench().pane<ValvePane>());
         QVERIFY(planPositionHere(state()));
     }
 
@@ -191,23 +191,23 @@ private:
             typeSheet();
             return;
         }
-        if (m_allHere && bench().valvePane()->allHereKey()->isEnabled()) {
+        if (m_allHere && bench().pane<ValvePane>()->allHereKey()->isEnabled()) {
             m_allHere = false;
-            click(bench().valvePane()->allHereKey());
-            click(bench().valvePane()->allHereKey());
+            click(bench().pane<ValvePane>()->allHereKey());
+            click(bench().pane<ValvePane>()->allHereKey());
             m_used.insert(int(Way::AllHere));
             return;
         }
-        if (!bench().valvePane()->inHand() && nextAct(state()) == NextAct(next::NothingOpen{})) {
+        if (!bench().pane<ValvePane>()->inHand() && nextAct(state()) == NextAct(next::NothingOpen{})) {
             measureWhatWasFelt();
             return;
         }
-        if (!bench().valvePane()->inHand()) {
+        if (!bench().pane<ValvePane>()->inHand()) {
             m_clock->forward(std::chrono::hours(1));
             press(Qt::Key_Return);
             return;
         }
-        setPoint(*bench().valvePane()->inHand());
+        setPoint(*bench().pane<ValvePane>()->inHand());
     }
 
     /// One act at the point in hand, another way each time.
@@ -222,12 +222,12 @@ private:
             feel(point);
         else
             leave(point, now);
-        QVERIFY2(state().acts.size() > acts, qPrintable(bench().valvePane()->bar()->message()->sentence()));
+        QVERIFY2(state().acts.size() > acts, qPrintable(bench().pane<ValvePane>()->bar()->message()->sentence()));
     }
 
     void setTurns(const PointState &now)
     {
-        const SpecBand<Angle> &asked = *turnsOf(*state().frame, *bench().valvePane()->inHand());
+        const SpecBand<Angle> &asked = *turnsOf(*state().frame, *bench().pane<ValvePane>()->inHand());
         if (now.stage != PointStage::NutOpen && m_count++ % 3 == 0) {
             press(Qt::Key_N);
             return;
@@ -315,11 +315,11 @@ private:
             return;
         }
         clickRow(bench().openColumn()->list(Gate::HandOver), byFeel->id);
-        if (bench().sheet() == bench().tightenPane()) {
+        if (bench().sheet() == bench().pane<TightenPane>()) {
             acceptFeel(bench());
             return;
         }
-        const auto point = bench().valvePane()->inHand();
+        const auto point = bench().pane<ValvePane>()->inHand();
         QVERIFY(point && state().point(*point).left->verdict == Verdict::ByFeel);
         const auto acts = state().acts.size();
         logTyped(digitsOf(*point, 0));
@@ -338,7 +338,7 @@ private:
             return std::ranges::count(position.points, adjuster, &PlanPoint::adjuster) > 0;
         };
         const auto position = std::ranges::find_if(positions, sets);
-        clickRow(bench().turnPane()->positions(), position - positions.begin());
+        clickRow(bench().pane<TurnPane>()->positions(), position - positions.begin());
         turn();
     }
 
@@ -347,7 +347,7 @@ private:
     {
         m_onPaper = false;
         press(Qt::Key_B, Qt::ControlModifier);
-        const BenchSheetPane *sheet = bench().benchSheetPane();
+        const BenchSheetPane *sheet = bench().pane<BenchSheetPane>();
         QCOMPARE(bench().sheet(), sheet);
         sheet->lines().front()->field(Phase::AsFound)->setFocus();
         for (PaperLine *line : sheet->lines()) {

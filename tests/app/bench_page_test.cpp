@@ -71,10 +71,10 @@ void BenchPageTest::allOfAPositionIsOneAct()
 {
     Bench bench;
     const auto acts = bench.state().acts.size();
-    click(bench.page->valvePane()->allHereKey());
+    click(bench.page->pane<ValvePane>()->allHereKey());
     QCOMPARE(bench.state().acts.size(), acts);
     QVERIFY(!bench.said().isEmpty());
-    click(bench.page->valvePane()->allHereKey());
+    click(bench.page->pane<ValvePane>()->allHereKey());
     QCOMPARE(bench.state().acts.size(), acts + 1);
     // Inline 4, 1-3-4-2, no. 1 on compression: IN 1 2, EX 1 3 (TM 5-3895-383-24 p 6-60).
     for (const char *set : {"I1", "I2", "E1", "E3"})
@@ -92,13 +92,13 @@ void BenchPageTest::whatWorkMovedIsCheckedAgain()
     QVERIFY(bench.point("I1").settled());
     // At a point that is not left the others can be sent all the same.
     press(Qt::Key_C);
-    CheckAgainPane *sheet = bench.page->checkAgainPane();
+    CheckAgainPane *sheet = bench.page->pane<CheckAgainPane>();
     QCOMPARE(bench.page->sheet(), sheet);
     QVERIFY(!sheet->reach()->key(int(CheckAgainPane::Reach::ThisPoint))->isEnabled());
     clickRow(sheet->causes(), qint64(Disturbance::RockersTightened));
     QCOMPARE(sheet->reach()->choice(), int(CheckAgainPane::Reach::Bank));
     click(sheet->logKey());
-    QCOMPARE(bench.page->sheet(), bench.page->valvePane());
+    QCOMPARE(bench.page->sheet(), bench.page->pane<ValvePane>());
     QCOMPARE(bench.point("I1").stage, PointStage::CheckAgain);
     QCOMPARE(bench.point("I1").disturbance, std::optional(Disturbance::RockersTightened));
     QCOMPARE(bench.point("E1").stage, PointStage::Untouched);
@@ -124,8 +124,8 @@ void BenchPageTest::clicksTakeAPointInHand()
     Bench bench;
     const auto &points = bench.state().frame->engine.points;
     for (std::size_t i = 0; i < points.size(); ++i) {
-        QTest::mouseClick(bench.page->valvePane()->head()->button(qsizetype(i)), Qt::LeftButton);
-        QCOMPARE(bench.page->valvePane()->inHand(), std::optional(points[i].id));
+        QTest::mouseClick(bench.page->pane<ValvePane>()->head()->button(qsizetype(i)), Qt::LeftButton);
+        QCOMPARE(bench.page->pane<ValvePane>()->inHand(), std::optional(points[i].id));
         QCOMPARE(QApplication::focusWidget(), static_cast<QWidget *>(bench.bar()->edit()));
     }
 }
@@ -135,29 +135,29 @@ void BenchPageTest::unknownIsAnAnswer()
     Bench bench;
     press(Qt::Key_Z, Qt::ControlModifier);
     // The crank's place taken back is asked for again at once.
-    QCOMPARE(bench.page->sheet(), bench.page->crankPane());
-    click(bench.page->crankPane()->unknownKey());
+    QCOMPARE(bench.page->sheet(), bench.page->pane<CrankPane>());
+    click(bench.page->pane<CrankPane>()->unknownKey());
     QVERIFY(bench.state().crank && !bench.state().crank->crank);
-    QCOMPARE(bench.page->sheet(), bench.page->valvePane());
-    QVERIFY(readable(*bench.page->valvePane()).contains(QStringLiteral("unknown"), Qt::CaseInsensitive));
+    QCOMPARE(bench.page->sheet(), bench.page->pane<ValvePane>());
+    QVERIFY(readable(*bench.page->pane<ValvePane>()).contains(QStringLiteral("unknown"), Qt::CaseInsensitive));
     QVERIFY(std::holds_alternative<next::ConfirmCrank>(nextValveAct(bench.state())));
     press(Qt::Key_Return);
-    QCOMPARE(bench.page->sheet(), bench.page->crankPane());
+    QCOMPARE(bench.page->sheet(), bench.page->pane<CrankPane>());
 }
 
 void BenchPageTest::anotherPlanIsChosen()
 {
     Bench bench;
-    click(bench.page->valvePane()->planKey());
-    QCOMPARE(bench.page->sheet(), bench.page->planPane());
-    PlanPane *sheet = bench.page->planPane();
+    click(bench.page->pane<ValvePane>()->planKey());
+    QCOMPARE(bench.page->sheet(), bench.page->pane<PlanPane>());
+    PlanPane *sheet = bench.page->pane<PlanPane>();
     QCOMPARE(sheet->ways()->currentId(), std::optional(qint64(PlanWay::TwoPositions)));
     QVERIFY(!sheet->workKey()->isEnabled());
     clickRow(sheet->ways(), qint64(PlanWay::EachOnCompression));
     click(sheet->workKey());
-    QCOMPARE(bench.page->sheet(), bench.page->valvePane());
+    QCOMPARE(bench.page->sheet(), bench.page->pane<ValvePane>());
     QCOMPARE(bench.state().plan->positions.size(), std::size_t(4));
-    QVERIFY(readable(*bench.page->valvePane()).contains(QStringLiteral("IN 1 EX 1")));
+    QVERIFY(readable(*bench.page->pane<ValvePane>()).contains(QStringLiteral("IN 1 EX 1")));
 }
 
 void BenchPageTest::openItemsLeadToTheirPoint()
@@ -168,7 +168,7 @@ void BenchPageTest::openItemsLeadToTheirPoint()
     bench.take("I1");
     const auto &rows = bench.page->openColumn()->rows(Gate::TurningTheCrank)->rows();
     QVERIFY(rows.front().title.contains(QStringLiteral("exhaust 3"), Qt::CaseInsensitive));
-    Q_EMIT bench.page->openColumn()->pointWanted(pointNamed(*bench.page->book(), "E3"));
+    Q_EMIT bench.page->openColumn()->wanted(pointNamed(*bench.page->book(), "E3"));
     QCOMPARE(bench.inHand(), QStringLiteral("E3"));
 }
 
@@ -196,7 +196,7 @@ void BenchPageTest::firstStartAsksWhileSomethingIsOpen()
     bench.page->viewStep(firstStart->id);
     press(Qt::Key_Return);
     QVERIFY(!stepDone(bench.state(), *firstStart));
-    QVERIFY(readable(*bench.page->stepPane()).contains(QStringLiteral("points not left")));
+    QVERIFY(readable(*bench.page->pane<StepPane>()).contains(QStringLiteral("points not left")));
     press(Qt::Key_Return);
     QVERIFY(stepDone(bench.state(), *firstStart));
 }
@@ -205,13 +205,13 @@ void BenchPageTest::somebodyElseTakesOver()
 {
     Bench bench;
     click(buttonNamed(*bench.page, QStringLiteral("Who, tools")));
-    QCOMPARE(bench.page->sheet(), bench.page->sessionPane());
-    QTest::mouseClick(bench.page->sessionPane()->initials()->edit(), Qt::LeftButton);
+    QCOMPARE(bench.page->sheet(), bench.page->pane<SessionPane>());
+    QTest::mouseClick(bench.page->pane<SessionPane>()->initials()->edit(), Qt::LeftButton);
     type(QStringLiteral("TB"));
     press(Qt::Key_Return);
     bench.page->viewStep(bench.valveStep());
     // The crank was confirmed in this session already.
-    QCOMPARE(bench.page->sheet(), bench.page->valvePane());
+    QCOMPARE(bench.page->sheet(), bench.page->pane<ValvePane>());
     logTyped(QStringLiteral("28"));
     QCOMPARE(bench.state().frame->person(bench.point("I1").found->who)->initials, std::string("TB"));
 }
@@ -234,9 +234,9 @@ void BenchPageTest::everythingHasANameAndIsLargeEnough()
     int seen = 0;
     press(Qt::Key_S);
     const std::vector<std::function<void()>> ways{[] {},
-                                                  [&] { click(bench.page->valvePane()->planKey()); },
+                                                  [&] { click(bench.page->pane<ValvePane>()->planKey()); },
                                                   [&] { press(Qt::Key_C); },
-                                                  [&] { click(bench.page->valvePane()->sheetKey()); },
+                                                  [&] { click(bench.page->pane<ValvePane>()->sheetKey()); },
                                                   [&] { bench.page->turnCrank(); },
                                                   [&] { click(bench.page->stepsColumn()->sessionKey()); }};
     for (const auto &go : ways) {
@@ -261,7 +261,7 @@ void BenchPageTest::anOpenJobIsLeftAsItIs()
     Bench bench;
     type(QStringLiteral("2"));
     bench.page->openJob(*bench.page->job());
-    QCOMPARE(bench.page->sheet(), bench.page->valvePane());
+    QCOMPARE(bench.page->sheet(), bench.page->pane<ValvePane>());
     QCOMPARE(bench.bar()->edit()->text(), QStringLiteral("2"));
 }
 

@@ -14,7 +14,7 @@ namespace {
 SessionPane *takeOver(const Bench &bench)
 {
     click(bench.page->stepsColumn()->sessionKey());
-    return bench.page->sessionPane();
+    return bench.page->pane<SessionPane>();
 }
 
 void typeInto(ValueField *field, const QString &text)
@@ -152,11 +152,11 @@ void BenchPanesTest::everyKindOfToolCanBeChosen()
 void BenchPanesTest::theCauseChoosesHowFar()
 {
     Bench bench;
-    click(bench.page->valvePane()->allHereKey());
-    click(bench.page->valvePane()->allHereKey());
+    click(bench.page->pane<ValvePane>()->allHereKey());
+    click(bench.page->pane<ValvePane>()->allHereKey());
     bench.take("I2");
     press(Qt::Key_C);
-    CheckAgainPane *sheet = bench.page->checkAgainPane();
+    CheckAgainPane *sheet = bench.page->pane<CheckAgainPane>();
     const auto namesFor = [&](Disturbance cause) {
         clickRow(sheet->causes(), qint64(cause));
         return sheet->names()->text();
@@ -177,7 +177,7 @@ void BenchPanesTest::aCauseIsKeptWithItsWords()
     press(Qt::Key_S);
     bench.take("I1");
     press(Qt::Key_C);
-    CheckAgainPane *sheet = bench.page->checkAgainPane();
+    CheckAgainPane *sheet = bench.page->pane<CheckAgainPane>();
     QVERIFY(sheet->causes()->hasFocus());
     // By keys alone: down to the cam drive, on to how far, on to the words.
     press(Qt::Key_Down);
@@ -186,7 +186,7 @@ void BenchPanesTest::aCauseIsKeptWithItsWords()
     press(Qt::Key_Return);
     QVERIFY(sheet->words()->edit()->hasFocus());
     logTyped(QStringLiteral("belt was off"));
-    QCOMPARE(bench.page->sheet(), bench.page->valvePane());
+    QCOMPARE(bench.page->sheet(), bench.page->pane<ValvePane>());
     QCOMPARE(bench.point("I1").stage, PointStage::CheckAgain);
     QCOMPARE(bench.point("I1").disturbance, std::optional(Disturbance::TimingMoved));
     QCOMPARE(bench.point("I1").checkAgainWhy, std::string("belt was off"));
@@ -200,14 +200,14 @@ void BenchPanesTest::onlyWhatIsLeftIsSent()
     Bench bench;
     // With nothing left there is nothing to send.
     press(Qt::Key_C);
-    QCOMPARE(bench.page->sheet(), bench.page->valvePane());
+    QCOMPARE(bench.page->sheet(), bench.page->pane<ValvePane>());
     press(Qt::Key_S);
     press(Qt::Key_C);
-    QCOMPARE(bench.page->sheet(), bench.page->checkAgainPane());
+    QCOMPARE(bench.page->sheet(), bench.page->pane<CheckAgainPane>());
     const auto acts = bench.state().acts.size();
-    click(bench.page->checkAgainPane()->backKey());
+    click(bench.page->pane<CheckAgainPane>()->backKey());
     QCOMPARE(bench.state().acts.size(), acts);
-    QCOMPARE(bench.page->sheet(), bench.page->valvePane());
+    QCOMPARE(bench.page->sheet(), bench.page->pane<ValvePane>());
 }
 
 void BenchPanesTest::theEmptySheetIsWritten()

@@ -30,8 +30,8 @@ inline BenchEngine bridged()
 struct Paper : Bench {
     explicit Paper(const BenchEngine &engine = four(), std::shared_ptr<const Clock> clock = nullptr) : Bench(engine, std::move(clock))
     {
-        click(page->valvePane()->sheetKey());
-        sheet = page->benchSheetPane();
+        click(page->pane<ValvePane>()->sheetKey());
+        sheet = page->pane<BenchSheetPane>();
     }
 
     [[nodiscard]] PaperLine *line(const char *point) const

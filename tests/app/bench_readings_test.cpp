@@ -211,7 +211,7 @@ void BenchReadingsTest::withoutASpecItIsKeptAndSaid()
 {
     Bench bench(false);
     QVERIFY(readable(*bench.bar()).contains(QStringLiteral("No spec yet")));
-    QVERIFY(!bench.bar()->key(ReadingBar::Key::SpecLeaf)->isEnabled());
+    QVERIFY(!bench.page->pane<ValvePane>()->key(ValvePane::Key::SpecLeaf)->isEnabled());
     logTyped(QStringLiteral("28"));
     QCOMPARE(bench.point("I1").found->verdict, Verdict::NoSpec);
     bench.take("I1");

@@ -158,21 +158,21 @@ void BenchStationsTest::aReadOnlyGarageIsLookedAt()
     page.openJob(job);
     present(page);
     page.takeFocus();
-    QCOMPARE(page.sheet(), page.sessionPane());
-    QVERIFY(!page.sessionPane()->initials());
-    QVERIFY(readable(*page.sessionPane()).contains(QStringLiteral("Intake 1"), Qt::CaseInsensitive) ||
-            readable(*page.sessionPane()).contains(QStringLiteral("exhaust 1"), Qt::CaseInsensitive));
+    QCOMPARE(page.sheet(), page.pane<SessionPane>());
+    QVERIFY(!page.pane<SessionPane>()->initials());
+    QVERIFY(readable(*page.pane<SessionPane>()).contains(QStringLiteral("Intake 1"), Qt::CaseInsensitive) ||
+            readable(*page.pane<SessionPane>()).contains(QStringLiteral("exhaust 1"), Qt::CaseInsensitive));
     press(Qt::Key_Return);
     page.viewStep(page.book()->state().frame->job.steps[2].id);
-    QCOMPARE(page.sheet(), page.valvePane());
+    QCOMPARE(page.sheet(), page.pane<ValvePane>());
     // Points are walked through and told of.
-    page.valvePane()->takeInHand(pointNamed(*page.book(), "I1"));
-    QVERIFY(page.valvePane()->bar()->now()->text().contains(QStringLiteral("Intake 1")));
+    page.pane<ValvePane>()->takeInHand(pointNamed(*page.book(), "I1"));
+    QVERIFY(page.pane<ValvePane>()->bar()->now()->text().contains(QStringLiteral("Intake 1")));
     press(Qt::Key_Right);
-    QVERIFY(nameOf(*page.book(), page.valvePane()->inHand()) != QStringLiteral("I1"));
-    click(page.valvePane()->planKey());
-    QCOMPARE(page.sheet(), page.planPane());
-    QVERIFY(!page.planPane()->workKey()->isEnabled());
+    QVERIFY(nameOf(*page.book(), page.pane<ValvePane>()->inHand()) != QStringLiteral("I1"));
+    click(page.pane<ValvePane>()->planKey());
+    QCOMPARE(page.sheet(), page.pane<PlanPane>());
+    QVERIFY(!page.pane<PlanPane>()->workKey()->isEnabled());
 }
 
 void BenchStationsTest::nothingWritesInAReadOnlyGarage()
@@ -190,7 +190,7 @@ void BenchStationsTest::nothingWritesInAReadOnlyGarage()
     page.takeFocus();
     press(Qt::Key_Return);
     page.viewStep(page.book()->state().frame->job.steps[2].id);
-    ValvePane *valves = page.valvePane();
+    ValvePane *valves = page.pane<ValvePane>();
     for (const KeyButton *key : {valves->turnKey(), valves->allHereKey(), valves->sheetKey(), valves->undoKey(),
                                  page.stepsColumn()->sessionKey(), page.stepsColumn()->typeKey()})
         QVERIFY2(!key->isEnabled(), qPrintable(key->text()));
@@ -206,7 +206,7 @@ void BenchStationsTest::nothingWritesInAReadOnlyGarage()
     QCOMPARE(page.sheet(), valves);
     QVERIFY(valves->bar()->edit()->text().isEmpty());
     page.viewStep(page.book()->state().frame->job.steps.front().id);
-    QVERIFY(!page.stepPane()->doneKey()->isEnabled());
+    QVERIFY(!page.pane<StepPane>()->doneKey()->isEnabled());
     QVERIFY(page.book()->catchUp());
     QCOMPARE(page.book()->state().acts.size(), acts);
 }

@@ -134,8 +134,8 @@ struct JointBench {
     [[nodiscard]] const JointState &worked() const { return state().joints.at(*joint); }
     [[nodiscard]] const FastenerState &fastener(int number) const { return worked().fasteners.at(number); }
     [[nodiscard]] std::size_t acts() const { return state().acts.size(); }
-    [[nodiscard]] TightenPane &sheet() const { return *page->tightenPane(); }
-    [[nodiscard]] LoosenPane &loosening() const { return *page->loosenPane(); }
+    [[nodiscard]] TightenPane &sheet() const { return *page->pane<TightenPane>(); }
+    [[nodiscard]] LoosenPane &loosening() const { return *page->pane<LoosenPane>(); }
     [[nodiscard]] RigPane &rig() const { return *sheet().rigPane(); }
     [[nodiscard]] KeyButton *key(TightenPane::Key which) const { return sheet().key(which); }
     [[nodiscard]] KeyButton *key(LoosenPane::Key which) const { return loosening().key(which); }

@@ -11,7 +11,7 @@ namespace asleft::testing {
 /// One thing done to a joint that comes loose: what is left of it is out, or on to the next line.
 inline void loosenOn(const BenchPage &bench)
 {
-    const LoosenPane &sheet = *bench.loosenPane();
+    const LoosenPane &sheet = *bench.pane<LoosenPane>();
     const auto acts = bench.book()->state().acts.size();
     const auto step = sheet.step();
     const auto isHere = [&] { return bench.sheet() == &sheet && sheet.step() == step; };
@@ -32,7 +32,7 @@ inline void loosenOn(const BenchPage &bench)
 /// One thing done to a joint that is tightened: the fastener in hand is ticked, by feel where no wrench reaches.
 inline void tightenOn(const BenchPage &bench)
 {
-    const TightenPane &sheet = *bench.tightenPane();
+    const TightenPane &sheet = *bench.pane<TightenPane>();
     const auto acts = bench.book()->state().acts.size();
     const auto step = sheet.step();
     const auto isHere = [&] { return bench.sheet() == &sheet && sheet.step() == step; };
@@ -47,7 +47,7 @@ inline void tightenOn(const BenchPage &bench)
 /// What was tightened by feel may stay so, for a reason.
 inline void acceptFeel(const BenchPage &bench)
 {
-    const TightenPane &sheet = *bench.tightenPane();
+    const TightenPane &sheet = *bench.pane<TightenPane>();
     const auto acts = bench.book()->state().acts.size();
     click(sheet.key(TightenPane::Key::Accept));
     type(QStringLiteral("it sits in a plastic clamp"));

@@ -143,28 +143,28 @@ void workUpTo(const BenchPage &bench, const char *name)
         const NextAct next = nextAct(bench.book()->state());
         const auto *tighten = std::get_if<next::TightenNext>(&next);
         const bool isNext = tighten && tighten->joint == jointNamed(bench, name).id;
-        if (isNext && bench.tightenPane()->step() == tighten->step && bench.sheet() == bench.tightenPane())
+        if (isNext && bench.pane<TightenPane>()->step() == tighten->step && bench.sheet() == bench.pane<TightenPane>())
             break;
-        if (bench.sheet() == bench.loosenPane())
+        if (bench.sheet() == bench.pane<LoosenPane>())
             loosenOn(bench);
-        else if (bench.sheet() == bench.tightenPane())
+        else if (bench.sheet() == bench.pane<TightenPane>())
             tightenOn(bench);
         else
             press(Qt::Key_Return);
     }
-    QCOMPARE(bench.sheet(), bench.tightenPane());
+    QCOMPARE(bench.sheet(), bench.pane<TightenPane>());
 }
 
 QString setTo(const BenchPage &bench)
 {
-    return bench.tightenPane()->bar()->large()->text();
+    return bench.pane<TightenPane>()->bar()->large()->text();
 }
 
 /// The crow-foot goes on the wrench at this angle, or comes off.
 void fitCrowFoot(const BenchPage &bench, std::optional<RigPane::Way> way)
 {
-    click(bench.tightenPane()->key(TightenPane::Key::Wrench));
-    RigPane &rig = *bench.tightenPane()->rigPane();
+    click(bench.pane<TightenPane>()->key(TightenPane::Key::Wrench));
+    RigPane &rig = *bench.pane<TightenPane>()->rigPane();
     const auto rows = static_cast<RuledRows *>(rig.adapters()->model())->rows();
     const auto foot = std::ranges::find_if(rows, [](const RuledRow &row) { return row.title.contains(QStringLiteral("crow-foot")); });
     QVERIFY(foot != rows.end());
@@ -177,7 +177,7 @@ void fitCrowFoot(const BenchPage &bench, std::optional<RigPane::Way> way)
 /// Enter, once or as often as it asks, ticks the fastener in hand.
 void tickInHand(const BenchPage &bench)
 {
-    const int number = bench.tightenPane()->inHand().value_or(0);
+    const int number = bench.pane<TightenPane>()->inHand().value_or(0);
     tightenOn(bench);
     QVERIFY(!workedOn(bench, "Valve cover").fasteners.at(number).ticks.empty());
 }
@@ -224,7 +224,7 @@ private:
     {
         for (int i = 0; i < fasteners; ++i) {
             QCOMPARE(setTo(bench), QStringLiteral("Set to 16 N·m"));
-            QVERIFY(readable(*bench.tightenPane()).contains(QStringLiteral("small wrench")));
+            QVERIFY(readable(*bench.pane<TightenPane>()).contains(QStringLiteral("small wrench")));
             tickInHand(bench);
         }
     }
@@ -232,14 +232,14 @@ private:
     static void secondPass(const BenchPage &bench)
     {
         for (int i = 0; i < tickedBeforeTheEnd; ++i) {
-            const int number = bench.tightenPane()->inHand().value_or(0);
+            const int number = bench.pane<TightenPane>()->inHand().value_or(0);
             if (i == 2) { // across: T·L/(L + E·cos 90°) = T
                 fitCrowFoot(bench, RigPane::Way::Across);
                 QCOMPARE(setTo(bench), QStringLiteral("Set to 32 N·m"));
             } else if (i == 3) { // straight out: 32·400/(400 + 100) = 25.6 (TM 9-254; FAA AC 43.13-1B, chapter 7)
                 fitCrowFoot(bench, RigPane::Way::StraightOut);
                 QCOMPARE(setTo(bench), QStringLiteral("Set to 25.6 N·m"));
-                QVERIFY(bench.tightenPane()->bar()->small()->text().contains(QStringLiteral("32 N·m")));
+                QVERIFY(bench.pane<TightenPane>()->bar()->small()->text().contains(QStringLiteral("32 N·m")));
             } else if (i == 4) {
                 fitCrowFoot(bench, std::nullopt);
             }
@@ -285,14 +285,14 @@ void JointSet::wholeStory()
 
 void JointSet::pickUp(const BenchPage &bench, int expected)
 {
-    QCOMPARE(bench.sheet(), bench.sessionPane());
+    QCOMPARE(bench.sheet(), bench.pane<SessionPane>());
     const JointState &cover = workedOn(bench, "Valve cover");
     QCOMPARE(cover.progress.pass, 1);
     QCOMPARE(cover.progress.doneInRound.size(), std::size_t(tickedBeforeTheEnd));
     QCOMPARE(jointNamed(bench, "Valve cover").order.at(tickedBeforeTheEnd), expected);
     press(Qt::Key_Return);
-    QCOMPARE(bench.sheet(), bench.tightenPane());
-    QCOMPARE(bench.tightenPane()->inHand(), std::optional(expected));
+    QCOMPARE(bench.sheet(), bench.pane<TightenPane>());
+    QCOMPARE(bench.pane<TightenPane>()->inHand(), std::optional(expected));
     QCOMPARE(setTo(bench), QStringLiteral("Set to 32 N·m"));
     for (int i = tickedBeforeTheEnd; i < fasteners; ++i)
         tickInHand(bench);
@@ -307,7 +307,7 @@ void JointSet::settle(const BenchPage &bench)
             QCOMPARE(workedOn(bench, "Valve cover").progress.round, round);
             QCOMPARE(setTo(bench), QStringLiteral("Set to 32 N·m"));
             if (round == 1 && i == 5)
-                click(bench.tightenPane()->key(TightenPane::Key::Moved));
+                click(bench.pane<TightenPane>()->key(TightenPane::Key::Moved));
             else
                 tickInHand(bench);
         }

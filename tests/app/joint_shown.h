@@ -3,7 +3,7 @@
 #include "garage_fixture.h"
 
 #include <drawn/fastener_button.h>
-#include <drawn/joint_canvas.h>
+#include <drawn/joint_part.h>
 #include <drawn/joint_view.h>
 
 namespace asleft::testing {
@@ -49,9 +49,8 @@ struct Shown {
         return {button->mapTo(&view, QPoint(0, 0)), button->size()};
     }
 
-    [[nodiscard]] JointCanvas *canvas() const { return view.findChild<JointCanvas *>(); }
     /// What is free of the keys beside it.
-    [[nodiscard]] QRect ground() const { return canvas()->geometry(); }
+    [[nodiscard]] QRect ground() const { return view.ground()->geometry(); }
     [[nodiscard]] bool isInSight(qsizetype index) const { return ground().contains(rectOf(index)); }
 
     JointView view;

@@ -77,24 +77,24 @@ void openNewJob(Window &window)
 /// Initials, the two lines before the valve set, and where the crank stands.
 void beginSession(BenchPage &bench)
 {
-    QCOMPARE(bench.sheet(), bench.sessionPane());
+    QCOMPARE(bench.sheet(), bench.pane<SessionPane>());
     type(QStringLiteral("MK"));
     press(Qt::Key_Return);
-    QCOMPARE(bench.sheet(), bench.stepPane());
-    QVERIFY(readable(*bench.stepPane()).contains(QStringLiteral("hock"), Qt::CaseInsensitive));
+    QCOMPARE(bench.sheet(), bench.pane<StepPane>());
+    QVERIFY(readable(*bench.pane<StepPane>()).contains(QStringLiteral("hock"), Qt::CaseInsensitive));
     press(Qt::Key_Return);
     press(Qt::Key_Return);
-    QCOMPARE(bench.sheet(), bench.crankPane());
-    QVERIFY(!bench.crankPane()->standsKey()->isEnabled());
+    QCOMPARE(bench.sheet(), bench.pane<CrankPane>());
+    QVERIFY(!bench.pane<CrankPane>()->standsKey()->isEnabled());
     confirmFirstPlace();
-    QCOMPARE(bench.sheet(), bench.valvePane());
+    QCOMPARE(bench.sheet(), bench.pane<ValvePane>());
 }
 
 void checkPlan(BenchPage &bench, bool typed)
 {
     const auto &plan = bench.book()->state().plan;
     QVERIFY(plan && plan->generated != typed);
-    const QString shown = readable(*bench.valvePane());
+    const QString shown = readable(*bench.pane<ValvePane>());
     QVERIFY2(shown.contains(setAtFirst) && shown.contains(setAtSecond), qPrintable(shown));
     QVERIFY2(shown.contains(typed ? QStringLiteral("Corran workshop manual") : QStringLiteral("generated"), Qt::CaseInsensitive),
              qPrintable(shown));
@@ -105,7 +105,7 @@ QStringList logEach(BenchPage &bench, int points, const std::function<QString(co
 {
     QStringList order;
     for (int i = 0; i < points; ++i) {
-        const QString name = nameOf(*bench.book(), bench.valvePane()->inHand());
+        const QString name = nameOf(*bench.book(), bench.pane<ValvePane>()->inHand());
         order.append(name);
         logTyped(valueFor(name));
     }
@@ -210,26 +210,26 @@ void ValveSet::wholeStory(bool table)
 
 void ValveSet::pickUp(BenchPage &bench, const QString &openPoint)
 {
-    QCOMPARE(bench.sheet(), bench.sessionPane());
+    QCOMPARE(bench.sheet(), bench.pane<SessionPane>());
     const PointId open = pointNamed(*bench.book(), qPrintable(openPoint));
     const QString name = pointInText(*bench.book()->state().frame, open);
-    const QString resume = readable(*bench.sessionPane());
+    const QString resume = readable(*bench.pane<SessionPane>());
     QVERIFY2(resume.contains(name, Qt::CaseInsensitive), qPrintable(resume));
     QVERIFY2(resume.contains(QStringLiteral("no. 1 on compression"), Qt::CaseInsensitive), qPrintable(resume));
     press(Qt::Key_Return);
     // Where the crank was left is shown and asked for, once in this session.
-    QCOMPARE(bench.sheet(), bench.crankPane());
-    QVERIFY(readable(*bench.crankPane()).contains(QStringLiteral("no. 1 on compression"), Qt::CaseInsensitive));
+    QCOMPARE(bench.sheet(), bench.pane<CrankPane>());
+    QVERIFY(readable(*bench.pane<CrankPane>()).contains(QStringLiteral("no. 1 on compression"), Qt::CaseInsensitive));
     press(Qt::Key_Return);
-    QCOMPARE(bench.sheet(), bench.valvePane());
-    QCOMPARE(nameOf(*bench.book(), bench.valvePane()->inHand()), openPoint);
+    QCOMPARE(bench.sheet(), bench.pane<ValvePane>());
+    QCOMPARE(nameOf(*bench.book(), bench.pane<ValvePane>()->inHand()), openPoint);
 
     // The crank is not turned over an open nut.
     const auto crankBefore = bench.book()->state().crank;
-    click(bench.valvePane()->turnKey());
-    QCOMPARE(bench.sheet(), bench.valvePane());
-    QCOMPARE(bench.valvePane()->bar()->message()->role(), MessageLine::Role::Refusal);
-    QVERIFY(bench.valvePane()->bar()->message()->sentence().contains(openPoint));
+    click(bench.pane<ValvePane>()->turnKey());
+    QCOMPARE(bench.sheet(), bench.pane<ValvePane>());
+    QCOMPARE(bench.pane<ValvePane>()->bar()->message()->role(), MessageLine::Role::Refusal);
+    QVERIFY(bench.pane<ValvePane>()->bar()->message()->sentence().contains(openPoint));
     QCOMPARE(bench.book()->state().crank, crankBefore);
     logTyped(leftInMillimetres(openPoint));
     QVERIFY(openNuts(bench.book()->state()).empty());
@@ -240,16 +240,16 @@ void ValveSet::turnOnce(BenchPage &bench)
     // Enter on nothing logs nothing and leads to what is next.
     const auto acts = bench.book()->state().acts.size();
     press(Qt::Key_Return);
-    QCOMPARE(bench.sheet(), bench.turnPane());
+    QCOMPARE(bench.sheet(), bench.pane<TurnPane>());
     QCOMPARE(bench.book()->state().acts.size(), acts);
-    const QString shown = readable(*bench.turnPane());
+    const QString shown = readable(*bench.pane<TurnPane>());
     QVERIFY2(shown.contains(QStringLiteral("neutral"), Qt::CaseInsensitive), qPrintable(shown));
     QVERIFY2(shown.contains(QStringLiteral("chock"), Qt::CaseInsensitive), qPrintable(shown));
     QVERIFY2(shown.contains(QStringLiteral("360°")), qPrintable(shown));
-    QVERIFY(!bench.turnPane()->turnedKey()->isVisible());
+    QVERIFY(!bench.pane<TurnPane>()->turnedKey()->isVisible());
     press(Qt::Key_Return);
     press(Qt::Key_Return);
-    QCOMPARE(bench.sheet(), bench.valvePane());
+    QCOMPARE(bench.sheet(), bench.pane<ValvePane>());
     QVERIFY(bench.book()->state().crank->crank == degrees(360));
     QCOMPARE(bench.book()->state().crank->how, CrankHow::Turned);
 }
@@ -259,13 +259,13 @@ void ValveSet::setTheRest(BenchPage &bench)
     QCOMPARE(sorted(logEach(bench, 8, foundInThou)), secondPoints);
     const QString odd = QStringLiteral("E6");
     for (int i = 0; i < 8; ++i) {
-        const QString name = nameOf(*bench.book(), bench.valvePane()->inHand());
+        const QString name = nameOf(*bench.book(), bench.pane<ValvePane>()->inHand());
         logTyped(name == odd ? QStringLiteral("24") : leftInMillimetres(name));
         if (name != odd)
             continue;
         // Out of its band: said in words, in the drawing and in the list, and it stays in hand until it is set or kept.
-        QCOMPARE(nameOf(*bench.book(), bench.valvePane()->inHand()), odd);
-        QVERIFY(bench.valvePane()->bar()->now()->text().contains(QStringLiteral("above"), Qt::CaseInsensitive));
+        QCOMPARE(nameOf(*bench.book(), bench.pane<ValvePane>()->inHand()), odd);
+        QVERIFY(bench.pane<ValvePane>()->bar()->now()->text().contains(QStringLiteral("above"), Qt::CaseInsensitive));
         QCOMPARE(lookOf(bench.book()->state(), pointNamed(*bench.book(), "E6"), true).verdict, Verdict::High);
         press(Qt::Key_K);
         logTyped(QStringLiteral("seat is due, watched until then"));

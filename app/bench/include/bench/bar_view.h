@@ -1,13 +1,30 @@
 #pragma once
 
-#include <bench/reading_bar.h>
+#include <bench/entry_bar.h>
+#include <bench/typed_reading.h>
 
 #include <work/job_book.h>
 
 namespace asleft {
 
-/// What the reading bar shows of a point in hand. `unit` is what the person chose; else the spec's own.
-BarView barViewOf(const JobBook &book, PointId point, Phase phase, std::optional<LengthUnit> unit);
+/// What is said of a point without a number.
+enum class ValveKey { SpecLeaf, Loose, Tight, NutOpen, ByFeel, Keep, CheckAgain, OtherPhase };
+QList<BarKey> valveKeys();
+
+/// What a person chose for what is typed of a point.
+struct BarChoice {
+    Phase phase = Phase::AsFound;
+    std::optional<LengthUnit> unit = {}; ///< nothing: the spec's own
+    DecimalMark mark = DecimalMark::Point;
+};
+
+/// What the bar shows of a point in hand.
+EntryView barViewOf(const JobBook &book, PointId point, const BarChoice &choice);
+/// What it shows while none is in hand.
+EntryView barViewOfNone(const JobBook &book, const QString &now, const BarChoice &choice);
+
+/// What is typed at a point is read so.
+TypedAs typedAs(const JobBook &book, PointId point, const BarChoice &choice);
 
 /// The newest band of what a point is set to where it is turns from zero lash; nullptr without.
 const SpecBand<Angle> *turnsOf(const JobFrame &frame, PointId point);

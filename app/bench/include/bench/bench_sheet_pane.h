@@ -32,10 +32,12 @@ public:
     void takeFocus() override;
     /// How many boxes are filled in and not logged.
     [[nodiscard]] int draft() const;
-    /// Whether it may be left: with a draft it asks once.
-    [[nodiscard]] bool mayLeave();
-    /// Whether the draft may be lost, since another job is to be opened: asks once.
-    [[nodiscard]] bool mayLose();
+    /// With a draft it asks once.
+    [[nodiscard]] bool mayLeave() override;
+    /// The draft would be lost: asks once.
+    [[nodiscard]] bool mayLose() override;
+    /// The box that had the keyboard last.
+    [[nodiscard]] QLineEdit *keypadTarget() const override;
 
     [[nodiscard]] PaperTop *top() const { return m_top; }
     [[nodiscard]] const QList<PaperLine *> &lines() const { return m_lines; }
@@ -43,12 +45,6 @@ public:
     [[nodiscard]] KeyButton *backKey() const { return m_back; }
     [[nodiscard]] KeyButton *wordKey(int word) const { return m_words.at(word); }
     [[nodiscard]] MessageLine *message() const { return m_message; }
-
-Q_SIGNALS:
-    void logged(asleft::ActSeq last);
-    void left();
-    /// This box has the keyboard now.
-    void boxFocused(asleft::PaperBox *box);
 
 private:
     /// The points of one position of the plan, or those of none.

@@ -24,8 +24,10 @@ public:
 
     CheckAgainPane(AppContext &context, JobBook &book, QWidget *parent = nullptr);
 
-    /// Begins anew, with this point in hand, or none.
-    void ask(std::optional<PointId> point);
+    /// Begins anew, with no point in hand.
+    void open() override;
+    /// With this point in hand.
+    void takeUp(const Subject &about) override;
     void refresh() override;
     void takeFocus() override;
     [[nodiscard]] RuledList *causes() const { return m_causes; }
@@ -35,10 +37,6 @@ public:
     [[nodiscard]] KeyButton *backKey() const { return m_back; }
     [[nodiscard]] Heading *names() const { return m_names; }
     [[nodiscard]] MessageLine *message() const { return m_message; }
-
-Q_SIGNALS:
-    void logged(asleft::ActSeq act);
-    void left();
 
 private:
     void build();

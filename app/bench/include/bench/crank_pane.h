@@ -27,9 +27,6 @@ public:
     [[nodiscard]] KeyButton *unknownKey() const { return m_unknown; }
     [[nodiscard]] RuledList *places() const { return m_places; }
 
-Q_SIGNALS:
-    void answered();
-
 private:
     void showCheck();
     void answer(std::optional<Angle> crank);

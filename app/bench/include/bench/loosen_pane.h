@@ -22,7 +22,7 @@ protected:
     [[nodiscard]] QString orderWords() const override { return looseningLine(joint()); }
     [[nodiscard]] qsizetype legsDone() const override;
     [[nodiscard]] std::optional<int> next() const override;
-    [[nodiscard]] JointBarView barView() const override;
+    [[nodiscard]] EntryView barView() const override;
     void press(int key) override;
     void enter(const QString &text) override;
     void takeReason(const QString &note) override;

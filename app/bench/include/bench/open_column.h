@@ -3,6 +3,7 @@
 #include <parts/app_context.h>
 
 #include <shop/outlook.h>
+#include <shop/subject.h>
 
 #include <QWidget>
 
@@ -26,9 +27,8 @@ public:
     [[nodiscard]] RuledList *list(Gate gate) const { return m_parts.at(std::size_t(gate)).list; }
 
 Q_SIGNALS:
-    void pointWanted(asleft::PointId point);
-    void stepWanted(asleft::StepId step);
-    void jointWanted(asleft::JointId joint, std::optional<int> fastener);
+    /// What a line leads to.
+    void wanted(const asleft::Subject &about);
 
 protected:
     bool eventFilter(QObject *watched, QEvent *event) override;
@@ -46,7 +46,7 @@ private:
 
     AppContext &m_context;
     std::array<Part, 3> m_parts;
-    QHash<qint64, std::optional<Subject>> m_subjects; ///< where a line leads
+    QHash<qint64, Subject> m_items;
 };
 
 } // namespace asleft

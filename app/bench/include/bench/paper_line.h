@@ -9,6 +9,8 @@ namespace asleft {
 class Heading;
 class MessageLine;
 
+inline constexpr Phase bothPhases[] = {Phase::AsFound, Phase::AsLeft};
+
 /// One line of a bench sheet: the point with what is asked of it, the boxes for as found and as left, and beside each what it says is
 /// worth.
 class PaperLine : public QWidget {

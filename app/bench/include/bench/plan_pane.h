@@ -37,9 +37,6 @@ public:
     [[nodiscard]] MessageLine *message() const { return m_message; }
     [[nodiscard]] KeyButton *workKey() const { return m_work; }
 
-Q_SIGNALS:
-    void left();
-
 private:
     void build();
     void buildPlan(QVBoxLayout *column);

@@ -34,9 +34,6 @@ public:
     [[nodiscard]] MessageLine *message() const { return m_message; }
     [[nodiscard]] KeyButton *beginKey() const { return m_begin; }
 
-Q_SIGNALS:
-    void begun();
-
 private:
     /// What the engine is like, as it is said.
     struct Said {

@@ -19,13 +19,10 @@ class StepPane : public Pane {
 public:
     StepPane(AppContext &context, JobBook &book, QWidget *parent = nullptr);
 
-    void showStep(StepId step);
+    void showStep(StepId step) override;
     void refresh() override;
     void takeFocus() override;
     [[nodiscard]] KeyButton *doneKey() const { return m_done; }
-
-Q_SIGNALS:
-    void done();
 
 private:
     void markDone();

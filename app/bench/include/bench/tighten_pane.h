@@ -1,11 +1,11 @@
 #pragma once
 
 #include <bench/joint_pane.h>
+#include <bench/tick_doubts.h>
 #include <bench/tighten_rig.h>
+#include <bench/tighten_view.h>
 
 #include <words/joints.h>
-
-#include <QSet>
 
 #include <map>
 
@@ -18,21 +18,7 @@ class TightenPane : public JointPane {
     Q_OBJECT
 
 public:
-    enum class Key {
-        Done,
-        Moved,
-        ByFeel,
-        WholePass,
-        TakeBack,
-        Wrench,
-        Accept,
-        AllNew,
-        AllReused,
-        ThisReused,
-        AcceptAsked,
-        Again,
-        BeginAnew
-    };
+    using Key = TightenKey;
 
     TightenPane(AppContext &context, JobBook &book);
 
@@ -46,7 +32,7 @@ protected:
     [[nodiscard]] QString orderWords() const override { return orderLine(joint()); }
     [[nodiscard]] qsizetype legsDone() const override;
     [[nodiscard]] std::optional<int> next() const override;
-    [[nodiscard]] JointBarView barView() const override;
+    [[nodiscard]] EntryView barView() const override;
     void press(int key) override;
     void enter(const QString &text) override;
     void takeReason(const QString &reason) override;
@@ -61,37 +47,13 @@ private:
         bool moved = false;
         int revision = 1; ///< of the joint when it was asked
     };
-    /// What is about to be ticked.
-    struct PendingTick {
-        std::vector<TickSlot> places;
-        bool moved = false;
-        bool whole = false; ///< of a whole pass, which is asked about
-        std::optional<Typed<Torque>> reading = {};
-    };
 
-    [[nodiscard]] const TighteningProgress &progress() const { return worked().progress; }
-    [[nodiscard]] std::size_t pass() const { return std::size_t(progress().pass); }
-    [[nodiscard]] JointWants wants() const { return jointWants(joint(), worked()); }
-    [[nodiscard]] bool settles() const;
-    /// Than the one that is worked by; nullptr where there is none.
-    [[nodiscard]] const Joint *newerRevision() const;
-    [[nodiscard]] QString beginAnewWords() const;
+    [[nodiscard]] TightenNow now() const;
     [[nodiscard]] Rig rig() const;
     [[nodiscard]] RigChoice choice() const;
-    /// The fastener in hand in the pass in hand, where it is still to be ticked.
-    [[nodiscard]] std::optional<TickSlot> placeInHand() const;
-    [[nodiscard]] std::vector<TickSlot> rest() const;
-    [[nodiscard]] const FastenerState *fastenerInHand() const;
-
-    void showWork(JointBarView &view) const;
-    void showAsked(JointBarView &view) const;
-    [[nodiscard]] QString nowWords() const;
-    [[nodiscard]] QString judgementOf(const QString &text, const Rig &rig) const;
-
     void enterMoved();
     void enterReading(const QString &text, bool moved);
     void acceptAsked(const std::string &why);
-    [[nodiscard]] QString aboutOf(const PendingTick &pending) const;
     void tickInHand(bool moved, const std::optional<Typed<Torque>> &reading = {});
     void tickRest();
     void tick(const PendingTick &pending);
@@ -100,10 +62,6 @@ private:
     void byFeel();
     void tickByFeel(const PendingTick &pending);
     [[nodiscard]] static TickEntry feelEntry(JointId joint, const ReasonFor &what, const std::string &reason);
-    [[nodiscard]] QStringList doubts(const PendingTick &pending, const Rig &rig) const;
-    [[nodiscard]] QString settingDoubt(const Rig &rig) const;
-    void agree(const PendingTick &pending, const Rig &rig);
-    [[nodiscard]] QString roundKey() const;
     void moveOn();
     void tightenAgain();
     void beginAnew();
@@ -113,7 +71,7 @@ private:
 
     std::map<JointId, RigChoice> m_choices;
     std::map<JointId, std::string> m_feelReasons; ///< given once for a joint
-    QSet<QString> m_agreed;                       ///< what was asked once and done all the same
+    TickDoubts m_doubts;
     std::optional<ReasonFor> m_reasonFor;
     RigPane *m_rigPane;
 };

@@ -44,6 +44,9 @@ struct Rig {
 /// Points into frame and joint. \pre `pass` is one of the joint's
 Rig rigOf(const JobFrame &frame, const Joint &joint, std::size_t pass, const RigChoice &choice, std::chrono::sys_days today);
 
+/// Its name; of one without, what it is.
+QString toolLabel(const Tool &tool);
+
 /// What to set, in a few words, to be shown large: "Set to 23.6 lbf·ft", "Turn 90°".
 QString rigLarge(const Rig &rig, const Joint &joint, std::size_t pass);
 /// What is worth knowing beneath it: the tool, what the fastener gets, how the tool stands to that.

@@ -24,8 +24,10 @@ class TurnPane : public Pane {
 public:
     TurnPane(AppContext &context, JobBook &book, QWidget *parent = nullptr);
 
+    /// What cannot be done yet is said where it is mended, at the head.
+    [[nodiscard]] std::optional<PaneWanted> asksFirst() override;
     /// Proposes the position that is next.
-    void propose();
+    void open() override;
     /// Something has changed: the position that was chosen stays chosen.
     void refresh() override;
     void takeFocus() override;
@@ -34,12 +36,6 @@ public:
     [[nodiscard]] RuledList *positions() const { return m_positions; }
     [[nodiscard]] RuledRows *rows() const { return m_rows; }
     [[nodiscard]] MessageLine *message() const { return m_message; }
-
-Q_SIGNALS:
-    void turned();
-    void left();
-    /// The crank must be confirmed in this session first.
-    void crankWanted();
 
 private:
     void build();

@@ -1,13 +1,15 @@
 #pragma once
 
+#include <bench/bar_view.h>
 #include <bench/crank_line.h>
 #include <bench/doubts.h>
 #include <bench/other_stations.h>
 #include <bench/pane.h>
-#include <bench/reading_bar.h>
 #include <parts/app_context.h>
 
 #include <work/job_book.h>
+
+#include <variant>
 
 namespace asleft {
 
@@ -21,21 +23,28 @@ class ValvePane : public Pane {
     Q_OBJECT
 
 public:
+    using Key = ValveKey;
+
     ValvePane(AppContext &context, JobBook &book, QWidget *parent = nullptr);
 
+    [[nodiscard]] std::optional<StepId> ownStep() const override;
+    /// Whether a valve may be set hangs on where the crank stands: that is asked first, once a session.
+    [[nodiscard]] std::optional<PaneWanted> asksFirst() override;
+    void open() override;
     void refresh() override;
-    void takeFocus() override { focusValue(); }
-    void focusValue();
+    void takeFocus() override { m_bar->takeFocus(); }
+    void takeUp(const Subject &about) override;
+    void tellDone(ActSeq act) override;
+    void tellRefused(const QString &sentence) override { m_bar->refuse(sentence); }
+    bool takeBack(bool again) override;
+    [[nodiscard]] QLineEdit *keypadTarget() const override;
     /// Takes the point of the next act in hand, or none where the crank has to be turned first.
     void goToNext();
-    void undo();
-    void redo();
     [[nodiscard]] std::optional<PointId> inHand() const { return m_inHand; }
     void takeInHand(PointId point);
-    /// Says what was just logged elsewhere on the Bench.
-    void tellDone(ActSeq act);
 
-    [[nodiscard]] ReadingBar *bar() const { return m_bar; }
+    [[nodiscard]] EntryBar *bar() const { return m_bar; }
+    [[nodiscard]] KeyButton *key(Key which) const { return m_bar->key(int(which)); }
     [[nodiscard]] HeadView *head() const { return m_head; }
     [[nodiscard]] KeyButton *turnKey() const { return m_line->key(CrankLine::Key::Turn); }
     [[nodiscard]] KeyButton *allHereKey() const { return m_line->key(CrankLine::Key::AllHere); }
@@ -43,36 +52,33 @@ public:
     [[nodiscard]] KeyButton *sheetKey() const { return m_line->key(CrankLine::Key::Sheet); }
     [[nodiscard]] KeyButton *undoKey() const { return m_line->key(CrankLine::Key::Undo); }
 
-Q_SIGNALS:
-    void turnWanted();
-    void crankWanted();
-    void planWanted();
-    /// A filled-in sheet is to be typed in.
-    void sheetWanted();
-    /// Later work may have moved this point, or others.
-    void checkAgainWanted(std::optional<asleft::PointId> point);
-    /// Every point is settled and Enter was pressed: on to the next line.
-    void finished();
-
 private:
+    struct AllHere {
+        bool operator==(const AllHere &) const = default;
+    };
+    struct NutOpened {
+        PointId point;
+        bool operator==(const NutOpened &) const = default;
+    };
     /// A question the next same act answers: logging where the valve may be off its seat, a value far off its band, all at once.
     struct Question {
-        std::optional<PointId> point;
-        QString about;
+        std::variant<ReadingEntry, NutOpened, AllHere> what;
         std::optional<ActSeq> crank; ///< the act that told where it stands: moved since, the question is another one
         bool operator==(const Question &) const = default;
     };
 
     void build();
     void wire();
-    void shortcuts();
     void showHead();
     void showBar();
     [[nodiscard]] Phase phaseOf(PointId point) const;
-    void enter(const TypedReading &reading);
-    void press(ReadingBar::Key key);
+    [[nodiscard]] BarChoice choice(Phase phase) const { return {phase, m_unit, m_context.mark()}; }
+    void enter(const QString &text);
+    void press(Key key);
     void pressLine(CrankLine::Key key);
-    void logPressed(PointId point, ReadingBar::Key key);
+    void openNut(PointId point);
+    /// Logs this, once what speaks against it was asked.
+    void logReading(const ReadingEntry &entry, const ValueDoubt &doubt);
     void logAllHere();
     void logInstead();
     void keep(const QString &reason);
@@ -80,16 +86,16 @@ private:
     void moveOn();
     /// Looks at the acts of other computers that have come since the last look.
     void hearOthers();
-    [[nodiscard]] Question questionAbout(std::optional<PointId> point, const QString &about) const;
     /// Does an act, and what comes after it.
     template <class Act>
     void log(Act act)
     {
         after(doing(act));
     }
+    [[nodiscard]] Question question(decltype(Question::what) what) const;
     void after(const Result<ActSeq> &logged);
     [[nodiscard]] std::optional<PointId> inHandAfter(const Act &act) const;
-    [[nodiscard]] bool mayGoOn(PointId point, const QString &about, const ValueDoubt &doubt);
+    [[nodiscard]] bool mayGoOn(const Question &asked, PointId point, const ValueDoubt &doubt);
     [[nodiscard]] bool readOnly() const { return m_context.garage().readOnly(); }
 
     AppContext &m_context;
@@ -103,7 +109,7 @@ private:
     QString m_news;                        ///< what another computer did to the point in hand while something stood in the bar
     CrankLine *m_line = nullptr;
     HeadView *m_head = nullptr;
-    ReadingBar *m_bar = nullptr;
+    EntryBar *m_bar = nullptr;
 };
 
 } // namespace asleft

@@ -1,17 +1,16 @@
 #pragma once
 
-#include <drawn/drawn_view.h>
+#include <drawn/zoom_view.h>
 
 #include <draw/head.h>
 
 namespace asleft {
 
-class HeadCanvas;
 class PointButton;
 
 /// The head, or all heads, drawn with its setting points, and the leader line from the point in hand down to the view's lower edge,
 /// where the reading bar begins. Where values are typed, the keys that enlarge and shrink it are the same with Ctrl.
-class HeadView : public DrawnView {
+class HeadView : public ZoomView {
     Q_OBJECT
 
 public:
@@ -37,13 +36,13 @@ protected:
     [[nodiscard]] QRectF itemRect(qsizetype index) const override { return m_plan.pointRect(index); }
     [[nodiscard]] QRectF partInHand(qsizetype index) const override;
     [[nodiscard]] QSizeF leastDrawing() const override;
-    void showPlan(QPointF corner) override;
+    void paintDrawing(QPainter &painter, const QRectF &exposed, double foot) const override;
     void choose(qsizetype index) override { Q_EMIT pointChosen(index); }
 
 private:
     std::optional<EngineDesign> m_design;
     HeadPlan m_plan;
-    HeadCanvas *m_canvas;
+    QList<PointLook> m_looks;
 };
 
 } // namespace asleft

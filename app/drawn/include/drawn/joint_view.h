@@ -1,17 +1,16 @@
 #pragma once
 
-#include <drawn/drawn_view.h>
+#include <drawn/zoom_view.h>
 
 #include <draw/joint_drawing.h>
 
 namespace asleft {
 
 class FastenerButton;
-class JointCanvas;
 
 /// A joint, drawn with its fasteners, their numbers and the path of tightening. One stop for Tab; arrows go from fastener to fastener.
 /// Enlarged, shrunk, dragged and scrolled as every drawing of the Bench is.
-class JointView : public DrawnView {
+class JointView : public ZoomView {
     Q_OBJECT
 
 public:
@@ -39,18 +38,20 @@ protected:
     [[nodiscard]] QRectF partInHand(qsizetype index) const override;
     [[nodiscard]] QSizeF leastDrawing() const override { return smallestJoint; }
     [[nodiscard]] double farthest() const override;
-    void showPlan(QPointF corner) override;
+    void paintDrawing(QPainter &painter, const QRectF &exposed, double foot) const override;
     void choose(qsizetype index) override { Q_EMIT fastenerChosen(index); }
 
 private:
     void standInTurn();
+    void repaintLeg(const QRectF &leg);
+    void repaintLeader();
     void keepOneStop();
 
     std::optional<Pattern> m_pattern;
     TighteningOrder m_order;
     JointPlan m_plan;
-    JointCanvas *m_canvas;
-    std::optional<QPointF> m_shownAt; ///< where the canvas shows this plan; nothing where it has another one
+    qsizetype m_done = 0; ///< of the legs
+    bool m_pathShown = true;
 };
 
 } // namespace asleft

@@ -1,11 +1,6 @@
-#include <drawn/joint_canvas.h>
-
-#include <parts/ink_of.h>
+#include <drawn/joint_part.h>
 
 #include <draw/line_part.h>
-
-#include <QPaintEvent>
-#include <QPainter>
 
 #include <algorithm>
 #include <cmath>
@@ -16,8 +11,6 @@ namespace {
 
 /// A text may reach a little past its box.
 constexpr double around = 4;
-/// Of a leg's head and a line's width.
-constexpr double aroundLine = 12;
 /// Where a leg is cut off it gets a head, which is not to be seen.
 constexpr double beyond = 40;
 /// How much of a fastener's half square the leader line keeps clear of.
@@ -103,68 +96,6 @@ QPainterPath leaderLine(const JointPlan &plan, qsizetype fastener, double foot)
             if (x > 0 && x < plan.size.width() && isFree(plan, fastener, x))
                 return leaderLine(from, ring, {x, foot});
     return leaderLine(from, ring, {from.x(), foot});
-}
-
-void JointCanvas::setPlan(const JointPlan &plan, QPointF corner)
-{
-    m_plan = plan;
-    m_corner = corner;
-    update();
-}
-
-void JointCanvas::setState(std::optional<qsizetype> inHand, qsizetype done)
-{
-    if (m_inHand == inHand && m_done == done)
-        return;
-    updateLeader();
-    for (qsizetype i = std::min(done, m_done); i < std::min(std::max(done, m_done), m_plan.legs.size()); ++i)
-        updatePart(m_plan.legs[i].boundingRect());
-    m_inHand = inHand;
-    m_done = done;
-    updateLeader();
-}
-
-void JointCanvas::updatePart(const QRectF &part)
-{
-    update(part.translated(-m_corner).adjusted(-aroundLine, -aroundLine, aroundLine, aroundLine).toAlignedRect());
-}
-
-void JointCanvas::updateLeader()
-{
-    if (m_inHand && *m_inHand < m_plan.fasteners.size())
-        updatePart(leaderLine(m_plan, *m_inHand, m_corner.y() + height()).boundingRect());
-}
-
-void JointCanvas::setPathShown(bool shown)
-{
-    if (m_pathShown == shown)
-        return;
-    m_pathShown = shown;
-    update();
-}
-
-void JointCanvas::paintEvent(QPaintEvent *event)
-{
-    if (m_plan.fasteners.isEmpty())
-        return;
-    QPainter painter(this);
-    painter.setRenderHint(QPainter::Antialiasing);
-    painter.translate(-m_corner);
-    const Ink &ink = inkOf(*this);
-    const QRectF exposed = QRectF(event->rect()).translated(m_corner);
-    const PartOfPlan part = partOfPlan(m_plan, exposed, m_done);
-    paintJoint(painter, part.plan, ink, m_pathShown, part.done);
-    if (!m_inHand || *m_inHand >= m_plan.fasteners.size())
-        return;
-    QPainterPath clear;
-    clear.addRect(exposed);
-    for (const PlacedText &number : part.plan.numbers) {
-        QPainterPath box;
-        box.addRect(number.box);
-        clear -= box; // the line passes behind the numbers
-    }
-    painter.setClipPath(clear, Qt::IntersectClip);
-    paintLeaderLine(painter, leaderLine(m_plan, *m_inHand, m_corner.y() + height()), ink);
 }
 
 } // namespace asleft

@@ -5,10 +5,10 @@
 namespace asleft {
 
 /// Keys one beside the other, and on further lines where the sheet is too narrow for all of them.
-class JointKeysLayout : public QLayout {
+class KeysLayout : public QLayout {
 public:
-    explicit JointKeysLayout(QWidget *parent = nullptr);
-    ~JointKeysLayout() override;
+    explicit KeysLayout(QWidget *parent = nullptr);
+    ~KeysLayout() override;
 
     void addItem(QLayoutItem *item) override { m_items.append(item); }
     [[nodiscard]] int count() const override { return int(m_items.size()); }

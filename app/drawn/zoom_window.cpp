@@ -1,10 +1,10 @@
-#include <drawn/head_window.h>
+#include <drawn/zoom_window.h>
 
 #include <algorithm>
 
 namespace asleft {
 
-void HeadWindow::setSize(QSizeF size, QSizeF least)
+void ZoomWindow::setSize(QSizeF size, QSizeF least)
 {
     const QPointF middle(size.width() / 2, size.height() / 2);
     const QPointF share((m_corner.x() + m_size.width() / 2) / drawing().width(), (m_corner.y() + m_size.height() / 2) / drawing().height());
@@ -14,14 +14,14 @@ void HeadWindow::setSize(QSizeF size, QSizeF least)
     stayInside();
 }
 
-void HeadWindow::setLimit(double limit)
+void ZoomWindow::setLimit(double limit)
 {
     m_limit = limit;
     if (m_factor > limit)
         zoomTo(limit, {m_size.width() / 2, m_size.height() / 2});
 }
 
-void HeadWindow::zoomTo(double factor, QPointF keep)
+void ZoomWindow::zoomTo(double factor, QPointF keep)
 {
     const double before = m_factor;
     m_factor = std::clamp(factor, 1.0, m_limit);
@@ -29,13 +29,13 @@ void HeadWindow::zoomTo(double factor, QPointF keep)
     stayInside();
 }
 
-void HeadWindow::moveBy(QPointF step)
+void ZoomWindow::moveBy(QPointF step)
 {
     m_corner += step;
     stayInside();
 }
 
-void HeadWindow::bringIntoSight(const QRectF &part)
+void ZoomWindow::bringIntoSight(const QRectF &part)
 {
     // What does not fit shows its beginning.
     const auto along = [](double corner, double size, double begins, double ends) {
@@ -46,7 +46,7 @@ void HeadWindow::bringIntoSight(const QRectF &part)
     stayInside();
 }
 
-void HeadWindow::stayInside()
+void ZoomWindow::stayInside()
 {
     m_corner = {std::clamp(m_corner.x(), 0.0, drawing().width() - m_size.width()),
                 std::clamp(m_corner.y(), 0.0, drawing().height() - m_size.height())};

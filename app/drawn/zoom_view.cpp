@@ -1,4 +1,4 @@
-#include <drawn/drawn_view.h>
+#include <drawn/zoom_view.h>
 
 #include <parts/ink_of.h>
 #include <parts/key_button.h>
@@ -6,6 +6,8 @@
 #include <QAbstractButton>
 #include <QApplication>
 #include <QMouseEvent>
+#include <QPainter>
+#include <QShortcut>
 
 #include <algorithm>
 #include <cmath>
@@ -43,12 +45,32 @@ bool isZoom(int key)
 
 } // namespace
 
-DrawnView::DrawnView(QWidget *canvas, const Names &names, QWidget *parent)
-    : QWidget(parent), m_canvas(canvas), m_larger(new KeyButton(QStringLiteral("+"), this)),
+/// Paints what is in sight of the drawing.
+class ZoomView::Ground : public QWidget {
+public:
+    explicit Ground(ZoomView *view) : QWidget(view), m_view(view) {}
+
+protected:
+    void paintEvent(QPaintEvent *event) override
+    {
+        if (!m_view->m_drawn)
+            return;
+        const QPointF corner = m_view->m_window.corner();
+        QPainter painter(this);
+        painter.setRenderHint(QPainter::Antialiasing);
+        painter.translate(-corner);
+        m_view->paintDrawing(painter, QRectF(event->rect()).translated(corner), m_view->foot());
+    }
+
+private:
+    ZoomView *m_view;
+};
+
+ZoomView::ZoomView(const Names &names, QWidget *parent)
+    : QWidget(parent), m_ground(new Ground(this)), m_larger(new KeyButton(QStringLiteral("+"), this)),
       m_smaller(new KeyButton(QString(QChar(0x2212)), this)), m_whole(new KeyButton(QString(QChar(0x25A1)), this))
 {
-    m_canvas->setParent(this);
-    m_canvas->lower();
+    m_ground->lower();
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
     setAccessibleName(names.view);
     m_larger->setAccessibleName(names.larger);
@@ -59,14 +81,14 @@ DrawnView::DrawnView(QWidget *canvas, const Names &names, QWidget *parent)
         key->setFocusPolicy(Qt::NoFocus);
         key->setVisible(false);
     }
-    connect(m_larger, &KeyButton::clicked, this, &DrawnView::zoomIn);
-    connect(m_smaller, &KeyButton::clicked, this, &DrawnView::zoomOut);
-    connect(m_whole, &KeyButton::clicked, this, &DrawnView::showWhole);
+    connect(m_larger, &KeyButton::clicked, this, &ZoomView::zoomIn);
+    connect(m_smaller, &KeyButton::clicked, this, &ZoomView::zoomOut);
+    connect(m_whole, &KeyButton::clicked, this, &ZoomView::showWhole);
 }
 
-DrawnView::~DrawnView() = default;
+ZoomView::~ZoomView() = default;
 
-void DrawnView::setButtons(const QList<QAbstractButton *> &buttons)
+void ZoomView::setButtons(const QList<QAbstractButton *> &buttons)
 {
     // What is told of while the old ones go is of no button any more.
     qDeleteAll(std::exchange(m_buttons, {}));
@@ -83,7 +105,7 @@ void DrawnView::setButtons(const QList<QAbstractButton *> &buttons)
     arrange();
 }
 
-void DrawnView::setInHand(std::optional<qsizetype> index)
+void ZoomView::setInHand(std::optional<qsizetype> index)
 {
     if (m_inHand == index)
         return;
@@ -92,7 +114,7 @@ void DrawnView::setInHand(std::optional<qsizetype> index)
     place();
 }
 
-std::optional<qsizetype> DrawnView::neighbour(qsizetype from, Qt::Key arrow) const
+std::optional<qsizetype> ZoomView::neighbour(qsizetype from, Qt::Key arrow) const
 {
     const QPointF way = unitOf(arrow);
     const QPointF here = itemRect(from).center();
@@ -114,12 +136,12 @@ std::optional<qsizetype> DrawnView::neighbour(qsizetype from, Qt::Key arrow) con
     return nearest;
 }
 
-bool DrawnView::isCrowded(QSizeF view) const
+bool ZoomView::isCrowded(QSizeF view) const
 {
     return sideAt(view.expandedTo(leastDrawing())) < touchHeight;
 }
 
-double DrawnView::fingerFactor(QSizeF view) const
+double ZoomView::fingerFactor(QSizeF view) const
 {
     const QSizeF base = view.expandedTo(leastDrawing());
     // Halved, not tried one after the other: planning two hundred takes its time.
@@ -135,18 +157,18 @@ double DrawnView::fingerFactor(QSizeF view) const
     return 1 + enough * factorStep;
 }
 
-void DrawnView::resizeEvent(QResizeEvent *)
+void ZoomView::resizeEvent(QResizeEvent *)
 {
     arrange();
 }
 
-void DrawnView::arrange()
+void ZoomView::arrange()
 {
     if (!m_drawn)
         return;
     const bool crowded = isCrowded(size());
     const QRect canvas(0, 0, width() - (crowded ? keysWidth : 0), height());
-    m_canvas->setGeometry(canvas);
+    m_ground->setGeometry(canvas);
     int y = 0;
     for (KeyButton *key : {m_larger, m_smaller, m_whole}) {
         key->setGeometry(width() - touchHeight, y, touchHeight, touchHeight);
@@ -155,71 +177,104 @@ void DrawnView::arrange()
     }
     const double finger = crowded ? fingerFactor(canvas.size()) : 1;
     m_window.setSize(canvas.size(), leastDrawing());
-    m_window.setLimit(std::max(HeadWindow::most, finger));
+    m_window.setLimit(std::max(ZoomWindow::most, finger));
     if (!m_zoomedByHand || !crowded)
         m_window.zoomTo(finger, middle());
-    plan(m_window.drawing());
+    planFor(m_window.drawing());
     bringInHandIntoSight();
     place();
 }
 
+void ZoomView::planFor(QSizeF drawing)
+{
+    plan(drawing);
+    m_shownAt.reset();
+}
+
+void ZoomView::repaintDrawing()
+{
+    m_ground->update();
+}
+
+void ZoomView::repaintPart(const QRectF &part)
+{
+    m_ground->update(part.translated(-m_window.corner()).toAlignedRect());
+}
+
+double ZoomView::foot() const
+{
+    return m_window.corner().y() + m_ground->height();
+}
+
 /// Puts the buttons where the window on the drawing has them.
-void DrawnView::place()
+void ZoomView::place()
 {
     for (qsizetype i = 0; i < m_buttons.size(); ++i)
         m_buttons[i]->setGeometry(itemRect(i).translated(-m_window.corner()).toAlignedRect());
-    showPlan(m_window.corner());
+    // From button to button most often nothing moves, and nothing has to be painted again.
+    if (m_shownAt != m_window.corner())
+        m_ground->update();
+    m_shownAt = m_window.corner();
     m_whole->setEnabled(m_window.factor() > 1);
     m_smaller->setEnabled(m_window.factor() > 1);
     m_larger->setEnabled(m_window.factor() < m_window.limit());
 }
 
-void DrawnView::bringIntoSight(const QRectF &part)
+void ZoomView::bringIntoSight(const QRectF &part)
 {
     m_window.bringIntoSight(part.adjusted(-aroundItem, -aroundItem, aroundItem, aroundItem));
 }
 
-void DrawnView::bringInHandIntoSight()
+void ZoomView::bringInHandIntoSight()
 {
     if (m_inHand && *m_inHand < m_buttons.size())
         bringIntoSight(partInHand(*m_inHand));
 }
 
-QPointF DrawnView::middle() const
+QPointF ZoomView::middle() const
 {
     return {m_window.size().width() / 2, m_window.size().height() / 2};
 }
 
-void DrawnView::zoomTo(double factor, QPointF keep)
+void ZoomView::zoomTo(double factor, QPointF keep)
 {
     if (!m_drawn)
         return;
     m_zoomedByHand = true;
     m_window.zoomTo(factor, keep);
-    plan(m_window.drawing());
+    planFor(m_window.drawing());
     place();
 }
 
-void DrawnView::zoomIn()
+void ZoomView::zoomIn()
 {
-    zoomTo(m_window.factor() * HeadWindow::step, middle());
+    zoomTo(m_window.factor() * ZoomWindow::step, middle());
     bringInHandIntoSight();
     place();
 }
 
-void DrawnView::zoomOut()
+void ZoomView::zoomOut()
 {
-    zoomTo(m_window.factor() / HeadWindow::step, middle());
+    zoomTo(m_window.factor() / ZoomWindow::step, middle());
     bringInHandIntoSight();
     place();
 }
 
-void DrawnView::showWhole()
+void ZoomView::showWhole()
 {
     zoomTo(1, middle());
 }
 
-void DrawnView::zoomByKey(int key)
+void ZoomView::addShortcuts(QWidget *scope)
+{
+    for (const Qt::Key key : {Qt::Key_Plus, Qt::Key_Equal, Qt::Key_Minus, Qt::Key_0}) {
+        auto *shortcut = new QShortcut(QKeySequence(Qt::CTRL | key), scope);
+        shortcut->setContext(Qt::WidgetWithChildrenShortcut);
+        connect(shortcut, &QShortcut::activated, this, [this, key] { zoomByKey(key); });
+    }
+}
+
+void ZoomView::zoomByKey(int key)
 {
     if (key == Qt::Key_Plus || key == Qt::Key_Equal)
         zoomIn();
@@ -229,34 +284,34 @@ void DrawnView::zoomByKey(int key)
         showWhole();
 }
 
-void DrawnView::mousePressEvent(QMouseEvent *event)
+void ZoomView::mousePressEvent(QMouseEvent *event)
 {
     m_pressed = event->position();
 }
 
-void DrawnView::mouseMoveEvent(QMouseEvent *event)
+void ZoomView::mouseMoveEvent(QMouseEvent *event)
 {
     if (m_pressed)
         moveTo(event->position());
 }
 
-void DrawnView::mouseReleaseEvent(QMouseEvent *)
+void ZoomView::mouseReleaseEvent(QMouseEvent *)
 {
     m_pressed.reset();
 }
 
-void DrawnView::moveTo(QPointF position)
+void ZoomView::moveTo(QPointF position)
 {
     m_window.moveBy(*m_pressed - position);
     m_pressed = position;
     place();
 }
 
-void DrawnView::wheelEvent(QWheelEvent *event)
+void ZoomView::wheelEvent(QWheelEvent *event)
 {
     const QPoint turned = event->angleDelta();
     if (event->modifiers().testFlag(Qt::ControlModifier)) {
-        const double factor = m_window.factor() * (turned.y() > 0 ? HeadWindow::step : 1 / HeadWindow::step);
+        const double factor = m_window.factor() * (turned.y() > 0 ? ZoomWindow::step : 1 / ZoomWindow::step);
         zoomTo(factor, event->position());
     } else {
         m_window.moveBy(-QPointF(turned) / 2);
@@ -264,7 +319,7 @@ void DrawnView::wheelEvent(QWheelEvent *event)
     }
 }
 
-bool DrawnView::pressKey(qsizetype from, int key)
+bool ZoomView::pressKey(qsizetype from, int key)
 {
     if (isZoom(key)) {
         zoomByKey(key);
@@ -280,7 +335,7 @@ bool DrawnView::pressKey(qsizetype from, int key)
 }
 
 /// Where the keyboard goes there is something to see, also where nothing is taken in hand. A click has seen what it hit.
-void DrawnView::showFocused(qsizetype index, Qt::FocusReason reason)
+void ZoomView::showFocused(qsizetype index, Qt::FocusReason reason)
 {
     if (reason != Qt::TabFocusReason && reason != Qt::BacktabFocusReason && reason != Qt::OtherFocusReason)
         return;
@@ -289,7 +344,7 @@ void DrawnView::showFocused(qsizetype index, Qt::FocusReason reason)
 }
 
 /// A button is pressed and let go where it is; whoever moves on with it held drags the drawing.
-bool DrawnView::drag(QObject *watched, QEvent *event)
+bool ZoomView::drag(QObject *watched, QEvent *event)
 {
     const auto *mouse = static_cast<QMouseEvent *>(event);
     auto *button = static_cast<QAbstractButton *>(watched);
@@ -316,7 +371,7 @@ bool DrawnView::drag(QObject *watched, QEvent *event)
     return true;
 }
 
-bool DrawnView::eventFilter(QObject *watched, QEvent *event)
+bool ZoomView::eventFilter(QObject *watched, QEvent *event)
 {
     // Compared as what both are for certain: a button that is being destroyed is a button no more, and speaks up all the same.
     const auto isIt = [watched](const QObject *button) { return button == watched; };

@@ -8,7 +8,7 @@ namespace asleft {
 
 /// How a drawing is looked at that may be larger than its window: how many times larger, and which part of it is in sight. Plain
 /// geometry. The drawing is never smaller than the window, nor than the least there is a plan for, and never leaves a gap at its edges.
-class HeadWindow {
+class ZoomWindow {
 public:
     static constexpr double most = 6;
     static constexpr double step = 1.25;

@@ -1,12 +1,13 @@
 #pragma once
 
-#include <drawn/head_window.h>
+#include <drawn/zoom_window.h>
 
 #include <QWidget>
 
 #include <optional>
 
 class QAbstractButton;
+class QPainter;
 
 namespace asleft {
 
@@ -15,19 +16,23 @@ class KeyButton;
 /// A drawing with buttons on it. One stop for Tab; arrows go from button to button. Where the buttons would be too small for a finger the
 /// drawing is larger than the view: it follows what is in hand, is dragged and scrolled, and `+`, `-` and `0` (or the wheel with Ctrl)
 /// enlarge it, shrink it, and show the whole. What is drawn, and where the buttons stand on it, is told by who derives from it.
-class DrawnView : public QWidget {
+class ZoomView : public QWidget {
     Q_OBJECT
 
 public:
-    ~DrawnView() override;
+    ~ZoomView() override;
 
     void zoomIn();
     void zoomOut();
     void showWhole();
+    /// Lets Ctrl with `+`, `-` and `0` do so anywhere in `scope`: where values are typed the keys alone are digits and signs.
+    void addShortcuts(QWidget *scope);
 
     /// The button an arrow key leads to from `from`: the nearest one in that direction; nothing at the edge.
     [[nodiscard]] std::optional<qsizetype> neighbour(qsizetype from, Qt::Key arrow) const;
-    [[nodiscard]] const HeadWindow &window() const { return m_window; }
+    [[nodiscard]] const ZoomWindow &window() const { return m_window; }
+    /// What the buttons stand on.
+    [[nodiscard]] QWidget *ground() const { return m_ground; }
     [[nodiscard]] KeyButton *wholeKey() const { return m_whole; }
     [[nodiscard]] KeyButton *largerKey() const { return m_larger; }
 
@@ -42,8 +47,7 @@ protected:
         QString whole;
     };
 
-    /// The canvas is the ground the buttons stand on; the view takes it as its child.
-    DrawnView(QWidget *canvas, const Names &names, QWidget *parent);
+    ZoomView(const Names &names, QWidget *parent);
 
     /// Plans the drawing for this size, from now on.
     virtual void plan(QSizeF drawing) = 0;
@@ -58,13 +62,14 @@ protected:
     /// How small the drawing may be.
     [[nodiscard]] virtual QSizeF leastDrawing() const = 0;
     /// How many times as large as the view it may become for the sake of a finger.
-    [[nodiscard]] virtual double farthest() const { return HeadWindow::most; }
-    /// The plan, and which place of it now lies in the upper left, for the canvas.
-    virtual void showPlan(QPointF corner) = 0;
+    [[nodiscard]] virtual double farthest() const { return ZoomWindow::most; }
+    /// Paints the drawing as it is planned, in its own measures; as much of it as is exposed will do. `foot` is the lower edge of what is
+    /// in sight.
+    virtual void paintDrawing(QPainter &painter, const QRectF &exposed, double foot) const = 0;
     /// This one was clicked, or an arrow came to it.
     virtual void choose(qsizetype index) = 0;
 
-    /// Buttons made on the canvas, in place of those there were. There has to be something to plan by now.
+    /// Buttons made on the ground, in place of those there were. There has to be something to plan by now.
     void setButtons(const QList<QAbstractButton *> &buttons);
     /// Plans anew what was changed.
     void arrange();
@@ -73,7 +78,10 @@ protected:
 
     [[nodiscard]] const QList<QAbstractButton *> &buttons() const { return m_buttons; }
     [[nodiscard]] std::optional<qsizetype> inHand() const { return m_inHand; }
-    [[nodiscard]] QWidget *canvas() const { return m_canvas; }
+    /// All of the drawing looks different now, or this part of it.
+    void repaintDrawing();
+    void repaintPart(const QRectF &part);
+    [[nodiscard]] double foot() const;
 
     void resizeEvent(QResizeEvent *event) override;
     void mousePressEvent(QMouseEvent *event) override;
@@ -83,6 +91,9 @@ protected:
     bool eventFilter(QObject *watched, QEvent *event) override;
 
 private:
+    class Ground;
+
+    void planFor(QSizeF drawing);
     void place();
     void zoomTo(double factor, QPointF keep);
     void bringIntoSight(const QRectF &part);
@@ -97,10 +108,11 @@ private:
     [[nodiscard]] bool drag(QObject *watched, QEvent *event);
     void moveTo(QPointF position);
 
-    HeadWindow m_window;
+    ZoomWindow m_window;
     bool m_drawn = false;        ///< there is something to plan
     bool m_zoomedByHand = false; ///< the person chose how large it is
-    QWidget *m_canvas;
+    QWidget *m_ground;
+    std::optional<QPointF> m_shownAt; ///< the corner the plan is painted from; nothing where another was painted
     KeyButton *m_larger;
     KeyButton *m_smaller;
     KeyButton *m_whole;

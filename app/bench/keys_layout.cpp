@@ -1,4 +1,4 @@
-#include "joint_bar_keys.h"
+#include "keys_layout.h"
 
 #include <QWidget>
 
@@ -10,22 +10,22 @@ constexpr int gap = 8;
 
 } // namespace
 
-JointKeysLayout::JointKeysLayout(QWidget *parent) : QLayout(parent)
+KeysLayout::KeysLayout(QWidget *parent) : QLayout(parent)
 {
     setContentsMargins(0, 0, 0, 0);
 }
 
-JointKeysLayout::~JointKeysLayout()
+KeysLayout::~KeysLayout()
 {
     qDeleteAll(m_items);
 }
 
-QLayoutItem *JointKeysLayout::takeAt(int index)
+QLayoutItem *KeysLayout::takeAt(int index)
 {
     return index >= 0 && index < m_items.size() ? m_items.takeAt(index) : nullptr;
 }
 
-int JointKeysLayout::arrange(const QRect &area, bool moves) const
+int KeysLayout::arrange(const QRect &area, bool moves) const
 {
     QPoint at = area.topLeft();
     int line = 0;
@@ -46,12 +46,12 @@ int JointKeysLayout::arrange(const QRect &area, bool moves) const
     return at.y() + line - area.top();
 }
 
-int JointKeysLayout::heightForWidth(int width) const
+int KeysLayout::heightForWidth(int width) const
 {
     return arrange({0, 0, width, 0}, false);
 }
 
-QSize JointKeysLayout::sizeHint() const
+QSize KeysLayout::sizeHint() const
 {
     QSize all;
     for (const QLayoutItem *item : m_items)
@@ -60,7 +60,7 @@ QSize JointKeysLayout::sizeHint() const
     return all;
 }
 
-QSize JointKeysLayout::minimumSize() const
+QSize KeysLayout::minimumSize() const
 {
     QSize widest;
     for (const QLayoutItem *item : m_items)
@@ -69,7 +69,7 @@ QSize JointKeysLayout::minimumSize() const
     return widest;
 }
 
-void JointKeysLayout::setGeometry(const QRect &area)
+void KeysLayout::setGeometry(const QRect &area)
 {
     QLayout::setGeometry(area);
     arrange(area, true);
