@@ -9,7 +9,7 @@ namespace asleft {
 /// Fills in the cam events of the engine, whose cycle and valves are known by then, and refuses those that cannot be.
 Done readCam(const EngineText &text, EngineDesign &design);
 
-/// While the intakes are off their computers. A two-stroke has none: the arc is empty, at bottom dead centre.
+/// While the intakes are off their seats. A two-stroke has none: the arc is empty, at bottom dead centre.
 CrankArc intakeArc(const EngineDesign &design);
 CrankArc exhaustArc(const EngineDesign &design);
 

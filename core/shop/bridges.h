@@ -4,7 +4,7 @@
 
 namespace asleft {
 
-/// The lash of the pair whose bridge this screw computers; nothing for any other point.
+/// The lash of the pair whose bridge this screw seats; nothing for any other point.
 const SettingPoint *lashOfBridge(const JobFrame &frame, const SettingPoint &bridge);
 
 } // namespace asleft

@@ -29,7 +29,7 @@ void addBleedDown(const JobState &state, Moment now, std::vector<OpenItem> &item
         items.push_back(open::BleedingDown{*until});
 }
 
-/// Whether setting a point presses on a tappet, which then holds its valve off the computer until it has bled down.
+/// Whether setting a point presses on a tappet, which then holds its valve off its seat until it has bled down.
 bool bleedsDown(const SettingPoint &point, const Judged &left)
 {
     return point.adjuster.kind == PointKind::Lash || left.reading.form == ReadingForm::Turned;

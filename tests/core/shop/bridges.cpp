@@ -1,4 +1,4 @@
-// Engines with bridged pairs: the screw that computers a bridge goes before the lash of its pair, and undoes it when it is set after.
+// Engines with bridged pairs: the screw that seats a bridge goes before the lash of its pair, and undoes it when it is set after.
 #include "kinds.h"
 #include "story.h"
 

@@ -211,5 +211,17 @@ TEST(StillOpen, AnAssumedToleranceOfTheBandThatJudged)
     EXPECT_EQ(openOf(story.state()).handOver, wanted);
 }
 
+TEST(SubjectOf, OfSeveralPointsTheFirstOfASpecNothing)
+{
+    const Story story;
+    EXPECT_EQ(subjectOf(open::SetByTwo{story.at("E2")}), Subject(story.at("E2")));
+    EXPECT_EQ(subjectOf(open::ByFeel{pointsOf(story, {"I3", "E1"})}), Subject(story.at("I3")));
+    EXPECT_EQ(subjectOf(open::StepUndone{StepId(2)}), Subject(StepId(2)));
+    EXPECT_EQ(subjectOf(open::FastenersLoose{JointId(3), 4}), Subject(FastenerSubject{JointId(3)}));
+    EXPECT_EQ(subjectOf(open::TorqueOutside{JointId(3), 7}), Subject(FastenerSubject{JointId(3), {7}}));
+    EXPECT_EQ(subjectOf(open::SpecUnsure{exhaustSpec}), std::nullopt);
+    EXPECT_EQ(subjectOf(open::BleedingDown{Moment{5000}}), std::nullopt);
+}
+
 } // namespace still_open_tests
 } // namespace asleft

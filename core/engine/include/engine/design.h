@@ -36,7 +36,7 @@ enum class Side { Intake, Exhaust };
 
 /// What an adjuster sets.
 enum class PointKind {
-    BridgeScrew,  ///< computers a bridge evenly on its two valves; goes before the lash of that pair
+    BridgeScrew,  ///< seats a bridge evenly on its two valves; goes before the lash of that pair
     Lash,         ///< the clearance of a valve, or of a bridged pair
     Decompressor, ///< the clearance of a lever that holds an exhaust valve off its seat
     Injector,     ///< the height or lash of a cam-driven injector
@@ -73,7 +73,7 @@ struct CrankArc {
     bool operator==(const CrankArc &) const = default;
 };
 
-/// When the valves leave and meet their computers, in crank degrees; negative is allowed (an intake may open after TDC).
+/// When the valves leave and meet their seats, in crank degrees; negative is allowed (an intake may open after TDC).
 /// The usual ones, said to be assumed: 20/60/60/20; for a two-stroke, whose intake events count for nothing, twoStrokeCam().
 struct CamEvents {
     Angle intakeOpensBeforeTdc = degrees(20);
