@@ -95,7 +95,7 @@ TorqueUnit LoosenPane::unit() const
 
 QString LoosenPane::findingToNote() const
 {
-    const auto loose = foundLoose(joint(), worked());
+    const auto loose = foundLoose(worked());
     if (loose.size() < 2)
         return {};
     const QString text = looseFinding(joint(), loose);
@@ -261,7 +261,7 @@ void LoosenPane::noteFinding()
 {
     const QString text = findingToNote();
     if (!text.isEmpty())
-        after(book().noteFinding(jointId(), foundLoose(joint(), worked()), text.toStdString()));
+        after(book().noteFinding(jointId(), foundLoose(worked()), text.toStdString()));
 }
 
 void LoosenPane::markDone()
