@@ -98,7 +98,7 @@ TorqueUnit LoosenPane::unit() const
 
 QString LoosenPane::findingToNote() const
 {
-    const auto loose = foundLoose(joint(), worked());
+    const auto loose = foundLoose(worked());
     if (loose.size() < 2)
         return {};
     const QString text = looseFinding(joint(), loose);
@@ -264,7 +264,7 @@ void LoosenPane::noteFinding()
 {
     const QString text = findingToNote();
     if (!text.isEmpty())
-        log([&] { return book().noteFinding(FastenerSubject{jointId(), foundLoose(joint(), worked())}, text.toStdString()); });
+        log([&] { return book().noteFinding(FastenerSubject{jointId(), foundLoose(worked())}, text.toStdString()); });
 }
 
 void LoosenPane::markDone()

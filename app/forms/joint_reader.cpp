@@ -8,6 +8,7 @@
 #include <words/numbers.h>
 
 #include <measure/format.h>
+#include <shop/entry.h>
 
 #include <QCoreApplication>
 #include <QRegularExpression>
@@ -24,8 +25,6 @@ using Field = JointField;
 class JointReader {
     Q_DECLARE_TR_FUNCTIONS(JointReader)
 };
-
-constexpr std::size_t longestName = 200;
 
 /// Reads the form into `reading`, one field after the other.
 class Reader {

@@ -11,8 +11,6 @@ namespace asleft {
 
 namespace {
 
-constexpr std::size_t longestName = 200;
-
 class SpecReader {
     Q_DECLARE_TR_FUNCTIONS(SpecReader)
 };

@@ -126,10 +126,10 @@ std::vector<TableLine> TableForm::lines() const
     return lines;
 }
 
-std::optional<TableReading> TableForm::reading() const
+std::optional<TableTold> TableForm::reading() const
 {
     const VehicleRow *row = m_specs.engine();
-    return row ? std::optional(readTable(row->engine->design, lines())) : std::nullopt;
+    return row ? std::optional(tellTable(row->engine->design, lines())) : std::nullopt;
 }
 
 void TableForm::focusFirst()
@@ -210,7 +210,7 @@ void TableForm::edited()
         tell(*now, false);
 }
 
-void TableForm::tell(const TableReading &reading, bool refuseAll)
+void TableForm::tell(const TableTold &reading, bool refuseAll)
 {
     for (qsizetype at = 0; at < m_rows.size(); ++at)
         m_rows[at]->tell(reading.rows.at(std::size_t(at)), refuseAll || m_rows[at]->wasLeft());

@@ -12,17 +12,11 @@ namespace asleft {
 
 namespace {
 
-bool isBlank(const TableLine &line)
-{
-    const auto blank = [](const std::string &text) { return QString::fromStdString(text).trimmed().isEmpty(); };
-    return blank(line.cylinder) && blank(line.points);
-}
-
 class TableReader {
     Q_DECLARE_TR_FUNCTIONS(TableReader)
 };
 
-void questionDoubts(const EngineDesign &design, const PlanPosition &position, TableRowReading &row)
+void questionDoubts(const EngineDesign &design, const PlanPosition &position, TableRowTold &row)
 {
     for (const PlanPoint &point : position.points) {
         if (!point.doubtful())
@@ -38,50 +32,40 @@ void questionDoubts(const EngineDesign &design, const PlanPosition &position, Ta
 
 } // namespace
 
-bool TableReading::refused() const
+bool TableTold::refused() const
 {
-    return std::ranges::any_of(rows, [](const TableRowReading &row) { return row.refusal.has_value(); });
+    return std::ranges::any_of(rows, [](const TableRowTold &row) { return row.refusal.has_value(); });
 }
 
-bool TableReading::blank() const
+bool TableTold::blank() const
 {
-    return std::ranges::all_of(rows, &TableRowReading::empty);
+    return std::ranges::all_of(rows, &TableRowTold::empty);
 }
 
-QStringList TableReading::doubted() const
+QStringList TableTold::doubted() const
 {
     QStringList all;
-    for (const TableRowReading &row : rows)
+    for (const TableRowTold &row : rows)
         all += row.doubted;
     return all;
 }
 
-TableReading readTable(const EngineDesign &design, const std::vector<TableLine> &lines)
+TableTold tellTable(const EngineDesign &design, const std::vector<TableLine> &lines)
 {
-    TableReading reading;
-    // Lines that can be read so far; a slip in one line does not hide what is wrong with the next.
-    std::vector<TableLine> good;
-    std::vector<AdjusterRef> unreached = design.adjusters();
-    for (const TableLine &line : lines) {
-        TableRowReading row;
-        row.empty = isBlank(line);
-        if (!row.empty) {
-            good.push_back(line);
-            if (const auto plan = planFromTable(design, good, {})) {
-                const PlanPosition &position = plan->positions.back();
-                row.understood = QString::fromStdString(describePoints(design, position));
-                questionDoubts(design, position, row);
-                unreached = plan->unreached;
-            } else {
-                row.refusal = plan.error();
-                good.pop_back();
-            }
-        }
-        reading.rows.push_back(std::move(row));
+    const TableReading reading = readTable(design, lines);
+    TableTold told;
+    for (const ReadTableLine &line : reading.lines) {
+        TableRowTold &row = told.rows.emplace_back();
+        row.empty = line.empty;
+        row.refusal = line.refusal;
+        if (!line.position)
+            continue;
+        row.understood = QString::fromStdString(describePoints(design, *line.position));
+        questionDoubts(design, *line.position, row);
     }
-    for (const AdjusterRef valve : unreached)
-        reading.unreached.append(pointInText(design, valve));
-    return reading;
+    for (const AdjusterRef valve : reading.unreached)
+        told.unreached.append(pointInText(design, valve));
+    return told;
 }
 
 } // namespace asleft

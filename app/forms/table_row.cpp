@@ -29,12 +29,6 @@ QString eventWords(CrankEvent event)
     return {};
 }
 
-bool speaksOfCylinder(const Error &error, const ValueField &cylinder)
-{
-    const bool ofCylinder = error.kind == ErrorKind::TableCylinder || error.kind == ErrorKind::TablePositionUnread;
-    return ofCylinder && !error.arguments.empty() && QString::fromStdString(error.arguments.front()) == cylinder.text().trimmed();
-}
-
 } // namespace
 
 TableRow::TableRow(QWidget *parent)
@@ -116,7 +110,7 @@ QWidget *TableRow::last() const
     return m_remove;
 }
 
-void TableRow::tell(const TableRowReading &reading, bool refuse)
+void TableRow::tell(const TableRowTold &reading, bool refuse)
 {
     const bool stands = m_points->isRefused() || m_cylinder->isRefused();
     m_understood->quiet(reading.understood.isEmpty() ? QString() : tr("understood: %1").arg(reading.understood));
@@ -125,12 +119,12 @@ void TableRow::tell(const TableRowReading &reading, bool refuse)
     m_cylinder->accept();
     if (!reading.refusal || !(refuse || stands))
         return;
-    if (reading.refusal->kind == ErrorKind::EmptyText) {
+    if (reading.refusal->error.kind == ErrorKind::EmptyText) {
         m_points->refuse(tr("Type the points that are set here, such as IN 1 2 EX 1 3."));
         return;
     }
-    ValueField *spokenOf = speaksOfCylinder(*reading.refusal, *m_cylinder) ? m_cylinder : m_points;
-    spokenOf->refuse(sentence(*reading.refusal));
+    ValueField *spokenOf = reading.refusal->field == TableField::Cylinder ? m_cylinder : m_points;
+    spokenOf->refuse(sentence(reading.refusal->error));
 }
 
 } // namespace asleft

@@ -6,6 +6,7 @@
 #include <parts/heading.h>
 #include <parts/key_button.h>
 
+#include <measure/text.h>
 #include <words/errors.h>
 #include <words/vehicles.h>
 
@@ -87,7 +88,7 @@ VehicleTyped VehicleForm::typed() const
     typed.about = m_about;
     for (const auto &[field, widget] : m_fields)
         if (!widget->text().isEmpty())
-            typed.texts.emplace(field, widget->text());
+            typed.texts.emplace(field, widget->text().toStdString());
     typed.meterUnit = meterUnit();
     typed.meterReplaced = meterReplaced();
     typed.layout = layouts.at(std::size_t(choice(Choice::Layout)->choice()));
@@ -107,7 +108,7 @@ void VehicleForm::setTyped(const VehicleTyped &typed)
     m_left.clear();
     m_about = typed.about;
     for (const auto &[field, widget] : m_fields) {
-        widget->setText(typed.text(field));
+        widget->setText(QString::fromStdString(typed.text(field)));
         widget->accept();
     }
     choice(Choice::MeterUnit)->setChoice(int(typed.meterUnit));
@@ -167,7 +168,7 @@ void VehicleForm::showWhatApplies(const VehicleTyped &typed)
     for (const auto &[field, widget] : m_fields)
         widget->setVisible(isAskedFor(field, typed));
     choice(Choice::BridgeScrews)->setVisible(typed.bridged);
-    m_readMeter->setEnabled(!typed.text(Field::Meter).trimmed().isEmpty());
+    m_readMeter->setEnabled(!isBlank(typed.text(Field::Meter)));
     const bool twoStroke = typed.cycle == Cycle::TwoStroke;
     field(Field::ExhaustCloses)->setLabel(twoStroke ? tr("Exhaust closes after BDC") : tr("Exhaust closes after TDC"));
     field(Field::Valves)->setPlaceholder(twoStroke ? QStringLiteral("0+2") : QStringLiteral("1+1"));

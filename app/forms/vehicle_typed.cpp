@@ -2,6 +2,7 @@
 #include <forms/vehicle_reader.h>
 
 #include <measure/format.h>
+#include <measure/text.h>
 
 namespace asleft {
 
@@ -9,24 +10,18 @@ namespace {
 
 using Field = VehicleField;
 
-QString said(const std::string &text)
+std::string angleText(Angle angle, DecimalMark mark)
 {
-    return QString::fromStdString(text);
-}
-
-QString angleText(Angle angle, DecimalMark mark)
-{
-    QString text = said(formatExact(angle < Angle{} ? -angle : angle, AngleUnit::Degree, mark));
-    text.remove(QChar(0x00B0));
-    return angle < Angle{} ? QLatin1Char('-') + text.trimmed() : text.trimmed();
+    const std::string text = formatExact(angle < Angle{} ? -angle : angle, AngleUnit::Degree, mark);
+    return (angle < Angle{} ? "-" : "") + std::string(trimmed(std::string_view(text).substr(0, text.find("°"))));
 }
 
 void fillVehicle(VehicleTyped &typed, const VehicleRow &row)
 {
     typed.meterUnit = row.meter ? row.meter->unit : MeterUnit::Hour;
-    typed.texts[Field::Name] = said(row.vehicle.name);
-    typed.texts[Field::Mark] = said(row.vehicle.mark);
-    typed.texts[Field::Number] = said(row.vehicle.number);
+    typed.texts[Field::Name] = row.vehicle.name;
+    typed.texts[Field::Mark] = row.vehicle.mark;
+    typed.texts[Field::Number] = row.vehicle.number;
 }
 
 void fillArc(VehicleTyped &typed, Field from, Field to, const std::optional<CrankArc> &arc, DecimalMark mark)
@@ -48,7 +43,7 @@ void fillCam(VehicleTyped &typed, const CamEvents &cam, DecimalMark mark)
     }
     typed.texts[Field::ExhaustOpens] = angleText(cam.exhaustOpensBeforeBdc, mark);
     typed.texts[Field::ExhaustCloses] = angleText(cam.exhaustClosesAfterTdc, mark);
-    typed.texts[Field::CheckLift] = said(cam.checkLift);
+    typed.texts[Field::CheckLift] = cam.checkLift;
     typed.texts[Field::Ramp] = angleText(cam.rampAllowance, mark);
     fillArc(typed, Field::ExhaustAgainFrom, Field::ExhaustAgainTo, cam.exhaustAgain, mark);
     fillArc(typed, Field::InjectorFrom, Field::InjectorTo, cam.injector, mark);
@@ -65,19 +60,19 @@ void fillEngine(VehicleTyped &typed, const Engine &engine, DecimalMark mark)
     typed.injectors = text.injectors;
     typed.decompressors = text.decompressors;
     typed.adjusters = engine.screw.kind;
-    typed.texts[Field::EngineName] = said(engine.name);
+    typed.texts[Field::EngineName] = engine.name;
     if (typed.layout != Layout::Single) {
-        typed.texts[Field::Cylinders] = QString::number(text.cylinders);
-        typed.texts[Field::FiringOrder] = said(text.firingOrder);
-        typed.texts[Field::Gaps] = said(text.gaps);
-        typed.texts[Field::Numbering] = said(text.numbering);
+        typed.texts[Field::Cylinders] = std::to_string(text.cylinders);
+        typed.texts[Field::FiringOrder] = text.firingOrder;
+        typed.texts[Field::Gaps] = text.gaps;
+        typed.texts[Field::Numbering] = text.numbering;
     }
-    typed.texts[Field::Barring] = said(text.barring);
-    typed.texts[Field::Valves] = said(text.valves);
-    typed.texts[Field::ValveOrder] = said(text.valveOrder);
-    typed.texts[Field::Pitch] = said(engine.screw.pitch);
-    typed.texts[Field::Ratio] = said(engine.screw.ratio);
-    typed.texts[Field::BleedDown] = said(engine.screw.bleedDown);
+    typed.texts[Field::Barring] = text.barring;
+    typed.texts[Field::Valves] = text.valves;
+    typed.texts[Field::ValveOrder] = text.valveOrder;
+    typed.texts[Field::Pitch] = engine.screw.pitch;
+    typed.texts[Field::Ratio] = engine.screw.ratio;
+    typed.texts[Field::BleedDown] = engine.screw.bleedDown;
     fillCam(typed, text.cam, mark);
 }
 
@@ -91,7 +86,7 @@ VehicleTyped typedOf(const VehicleRow &row, DecimalMark mark)
         fillVehicle(typed, row);
     if (row.engine)
         fillEngine(typed, *row.engine, mark);
-    std::erase_if(typed.texts, [](const auto &text) { return text.second.isEmpty(); });
+    std::erase_if(typed.texts, [](const auto &text) { return text.second.empty(); });
     return typed;
 }
 

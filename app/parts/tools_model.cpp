@@ -82,8 +82,7 @@ const Tool *ToolsModel::tool(qint64 id) const
 int ToolsModel::wrenchesOverdue() const
 {
     const auto today = todayIn(m_garage);
-    return int(std::ranges::count_if(
-        m_tools, [today](const Tool &tool) { return tool.torque && tool.torque->calibrationDue && *tool.torque->calibrationDue < today; }));
+    return int(std::ranges::count_if(m_tools, [today](const Tool &tool) { return tool.torque && isOverdue(*tool.torque, today); }));
 }
 
 Result<ToolId> ToolsModel::addFeelerSet(const QString &name, const QString &leaves, LengthUnit unit, DecimalMark mark)

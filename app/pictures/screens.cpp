@@ -32,9 +32,8 @@ VehicleTyped halfTyped()
 {
     VehicleTyped typed;
     typed.layout = Layout::Vee;
-    typed.texts = {{Field::Name, QStringLiteral("Marrow 6 truck")}, {Field::Mark, QStringLiteral("KD 41 882")},
-                   {Field::Meter, QStringLiteral("61 200")},        {Field::EngineName, QStringLiteral("V6 diesel")},
-                   {Field::Cylinders, QStringLiteral("6")},         {Field::FiringOrder, QStringLiteral("1-4-2-5")}};
+    typed.texts = {{Field::Name, "Marrow 6 truck"},  {Field::Mark, "KD 41 882"}, {Field::Meter, "61 200"},
+                   {Field::EngineName, "V6 diesel"}, {Field::Cylinders, "6"},    {Field::FiringOrder, "1-4-2-5"}};
     typed.meterUnit = MeterUnit::Kilometre;
     return typed;
 }
@@ -49,11 +48,11 @@ void typeNewVehicle(Window &window)
 void typeRefusedVehicle(Window &window)
 {
     VehicleTyped typed = halfTyped();
-    typed.texts[Field::FiringOrder] = QStringLiteral("1-4-2-5-3-3");
-    typed.texts[Field::Gaps] = QStringLiteral("90-150-90-150-90-140");
-    typed.texts[Field::Pitch] = QStringLiteral("1,250");
+    typed.texts[Field::FiringOrder] = "1-4-2-5-3-3";
+    typed.texts[Field::Gaps] = "90-150-90-150-90-140";
+    typed.texts[Field::Pitch] = "1,250";
     typed.camKnown = true;
-    typed.texts[Field::IntakeOpens] = QStringLiteral("abc");
+    typed.texts[Field::IntakeOpens] = "abc";
     window.vehiclesPage()->beginNew();
     VehicleForm *form = window.vehiclesPage()->form();
     form->setTyped(typed);

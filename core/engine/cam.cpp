@@ -1,14 +1,12 @@
 #include "cam.h"
 
-#include "words.h"
+#include "engine_words.h"
 
 #include <engine/phase.h>
 
 #include <algorithm>
 
 namespace asleft {
-
-using namespace words;
 
 namespace {
 
@@ -53,16 +51,18 @@ Done checkRamp(Angle ramp)
     return {};
 }
 
-Done checkCam(const CamEvents &cam, Cycle kind, Angle cycle)
+void checkCam(const CamEvents &cam, Cycle kind, Angle cycle, std::map<EngineField, Error> &refusals)
 {
-    const bool four = kind == Cycle::FourStroke;
-    return checkEvents(Noun::IntakeArc, stroke, cam.intakeOpensBeforeTdc, cam.intakeClosesAfterBdc, cycle)
-        .and_then([&] {
-            return checkEvents(Noun::ExhaustArc, four ? stroke : Angle{}, cam.exhaustOpensBeforeBdc, cam.exhaustClosesAfterTdc, cycle);
-        })
-        .and_then([&] { return checkArc(Noun::SecondExhaustArc, cam.exhaustAgain, cycle); })
-        .and_then([&] { return checkArc(Noun::InjectorArc, cam.injector, cycle); })
-        .and_then([&] { return checkRamp(cam.rampAllowance); });
+    const auto keep = [&](EngineField field, const Done &checked) {
+        if (!checked)
+            refusals.emplace(field, checked.error());
+    };
+    const Angle exhaustShut = kind == Cycle::FourStroke ? stroke : Angle{};
+    keep(EngineField::IntakeEvents, checkEvents(Noun::IntakeArc, stroke, cam.intakeOpensBeforeTdc, cam.intakeClosesAfterBdc, cycle));
+    keep(EngineField::ExhaustEvents, checkEvents(Noun::ExhaustArc, exhaustShut, cam.exhaustOpensBeforeBdc, cam.exhaustClosesAfterTdc, cycle));
+    keep(EngineField::ExhaustAgain, checkArc(Noun::SecondExhaustArc, cam.exhaustAgain, cycle));
+    keep(EngineField::Injector, checkArc(Noun::InjectorArc, cam.injector, cycle));
+    keep(EngineField::Ramp, checkRamp(cam.rampAllowance));
 }
 
 bool sameEvents(const CamEvents &a, const CamEvents &b)
@@ -92,8 +92,9 @@ CamEvents twoStrokeCam()
     return cam;
 }
 
-Done readCam(const EngineText &text, EngineDesign &design)
+void readCam(const EngineText &text, EngineReading &reading)
 {
+    EngineDesign &design = reading.design;
     design.cam = text.cam;
     const CamEvents usual = design.cycle == Cycle::TwoStroke ? twoStrokeCam() : CamEvents();
     const bool ofTwoStroke = sameEvents(text.cam, twoStrokeCam()); // assumed before the cycle was changed
@@ -103,7 +104,7 @@ Done readCam(const EngineText &text, EngineDesign &design)
         design.cam.intakeOpensBeforeTdc = usual.intakeOpensBeforeTdc;
         design.cam.intakeClosesAfterBdc = usual.intakeClosesAfterBdc;
     }
-    return checkCam(design.cam, design.cycle, cycleOf(design));
+    checkCam(design.cam, design.cycle, cycleOf(design), reading.refusals);
 }
 
 CrankArc intakeArc(const EngineDesign &design)

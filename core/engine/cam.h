@@ -7,7 +7,7 @@
 namespace asleft {
 
 /// Fills in the cam events of the engine, whose cycle and valves are known by then, and refuses those that cannot be.
-Done readCam(const EngineText &text, EngineDesign &design);
+void readCam(const EngineText &text, EngineReading &reading);
 
 /// While the intakes are off their seats. A two-stroke has none: the arc is empty, at bottom dead centre.
 CrankArc intakeArc(const EngineDesign &design);

@@ -2,23 +2,21 @@
 
 #include "cam.h"
 #include "design_text.h"
-#include "words.h"
+#include "engine_words.h"
 
 #include <algorithm>
 
 namespace asleft {
 
-using namespace words;
-
 namespace {
 
-Done checkLengths(const EngineText &text)
+/// With plain blanks; what is refused is quoted with all else as typed.
+EngineText inOneLine(EngineText text)
 {
-    for (const std::string *typed :
-         {&text.firingOrder, &text.gaps, &text.numbering, &text.valves, &text.valveOrder, &text.barring, &text.cam.checkLift})
-        if (Done fits = notTooLong(*typed); !fits)
-            return fits;
-    return {};
+    for (std::string *typed : {&text.firingOrder, &text.gaps, &text.numbering, &text.valves, &text.valveOrder, &text.barring})
+        *typed = asleft::inOneLine(*typed);
+    text.cam.checkLift = asleft::inOneLine(text.cam.checkLift);
+    return text;
 }
 
 Done checkCylinders(const EngineText &text)
@@ -75,24 +73,43 @@ int ValveTrain::lashes(Side side) const
     return isBridged(side) ? valves / 2 : valves;
 }
 
-Result<EngineDesign> designEngine(const EngineText &text, DecimalMark mark)
+EngineReading readEngine(const EngineText &typed, DecimalMark mark)
 {
-    EngineDesign design;
+    const EngineText text = inOneLine(typed);
+    EngineReading reading;
+    EngineDesign &design = reading.design;
     design.layout = text.layout;
     design.cycle = text.cycle;
     design.rotation = text.rotation;
-    const Done read = checkLengths(text)
-                          .and_then([&] { return checkCylinders(text); })
-                          .and_then([&] { return readNumbering(text, design); })
-                          .and_then([&] { return readFiringOrder(text, design); })
-                          .and_then([&] { return readGaps(text, mark, design); })
-                          .and_then([&] { return readTrain(text, design); })
-                          .and_then([&] { return readValveOrder(text, design); })
-                          .and_then([&] { return readCam(text, design); })
-                          .and_then([&] { return readBarring(text, design); });
-    if (!read)
-        return tl::unexpected(read.error());
-    return design;
+    /// Whether the field can be taken.
+    const auto take = [&](EngineField field, std::string_view what, const auto &read) {
+        const Done taken = notTooLong(what).and_then(read);
+        if (!taken)
+            reading.refusals.emplace(field, taken.error());
+        return taken.has_value();
+    };
+    const bool labelled = take(EngineField::Cylinders, {}, [&] { return checkCylinders(text); }) &&
+                          take(EngineField::Numbering, text.numbering, [&] { return readNumbering(text, design); });
+    const bool valved = take(EngineField::Valves, text.valves, [&] { return readTrain(text, design); });
+    if (labelled) {
+        take(EngineField::FiringOrder, text.firingOrder, [&] { return readFiringOrder(text, design); });
+        take(EngineField::Gaps, text.gaps, [&] { return readGaps(text, mark, design); });
+    }
+    // How many letters the order has follows from cylinders and valves.
+    if (labelled && valved)
+        take(EngineField::ValveOrder, text.valveOrder, [&] { return readValveOrder(text, design); });
+    readCam(text, reading);
+    take(EngineField::CheckLift, text.cam.checkLift, [] { return Done(); });
+    take(EngineField::Barring, text.barring, [&] { return readBarring(text, design); });
+    return reading;
+}
+
+Result<EngineDesign> designEngine(const EngineText &text, DecimalMark mark)
+{
+    EngineReading reading = readEngine(text, mark);
+    if (!reading.refusals.empty())
+        return tl::unexpected(reading.refusals.begin()->second);
+    return std::move(reading.design);
 }
 
 EngineText describeDesign(const EngineDesign &design)

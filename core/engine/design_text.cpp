@@ -1,15 +1,13 @@
 #include "design_text.h"
 
+#include "engine_words.h"
 #include "layouts.h"
-#include "words.h"
 
 #include <engine/phase.h>
 
 #include <algorithm>
 
 namespace asleft {
-
-using namespace words;
 
 namespace {
 
@@ -37,7 +35,7 @@ std::optional<std::string_view> negativeNumber(std::string_view text)
 {
     bool afterNumber = false;
     for (std::size_t at = 0; at < text.size(); ++at) {
-        if (text[at] == '-' && !afterNumber && at + 1 < text.size() && isDigit(text[at + 1]))
+        if (text[at] == '-' && !afterNumber && at + 1 < text.size() && isAsciiDigit(text[at + 1]))
             return text.substr(at, text.find_first_of(betweenWords, at + 1) - at);
         if (betweenWords.find(text[at]) == std::string_view::npos)
             afterNumber = true;
@@ -52,7 +50,7 @@ std::vector<std::string_view> gapWords(std::string_view text, DecimalMark mark)
 {
     if (mark == DecimalMark::Point)
         return wordsOf(text, betweenWords);
-    auto words = wordsOf(text, " \t\r\n-");
+    auto words = wordsOf(text, " -");
     for (std::string_view &word : words)
         if (word.back() == ',')
             word.remove_suffix(1);

@@ -5,7 +5,7 @@
 namespace asleft {
 
 // Each reads one text of an engine into the design, which the ones before it have filled: numbering, firing order, gaps, valves of a
-// cylinder, valve order, barring gear.
+// cylinder, valve order, barring gear. The texts stand in one line.
 
 Done readNumbering(const EngineText &text, EngineDesign &design);
 Done readFiringOrder(const EngineText &text, EngineDesign &design);

@@ -1,13 +1,11 @@
 #include "point_words.h"
 
-#include "words.h"
+#include "engine_words.h"
 
 #include <algorithm>
 #include <array>
 
 namespace asleft {
-
-using namespace words;
 
 namespace {
 
@@ -75,7 +73,7 @@ bool namesCylinder(const EngineDesign &design, std::string_view word)
 /// A label alone, without a number in it, might be any word.
 bool isNumbered(std::string_view label)
 {
-    return looksLikeLabel(label) && std::any_of(label.begin(), label.end(), isDigit);
+    return looksLikeLabel(label) && std::any_of(label.begin(), label.end(), isAsciiDigit);
 }
 
 PointGroup groupOf(AdjusterRef adjuster)
@@ -160,7 +158,7 @@ std::optional<std::string_view> unknownCylinderIn(const EngineDesign &design, st
         const std::string_view label = word.substr(known.word.size());
         if (namesCylinder(design, label))
             return std::nullopt;
-        if (isNumbered(label) && isDigit(label.front()))
+        if (isNumbered(label) && isAsciiDigit(label.front()))
             return label;
     }
     return labelMayStandAlone && isNumbered(word) && !namesCylinder(design, word) ? std::optional(word) : std::nullopt;

@@ -1,14 +1,12 @@
 #include <engine/plan.h>
 
+#include "engine_words.h"
 #include "point_words.h"
-#include "words.h"
 
 #include <algorithm>
 #include <utility>
 
 namespace asleft {
-
-using namespace words;
 
 namespace {
 
@@ -110,7 +108,8 @@ Result<std::vector<AdjusterRef>> readPoints(const EngineDesign &design, std::str
     if (const Done fits = notTooLong(text); !fits)
         return tl::unexpected(fits.error());
     Reading reading(design);
-    for (const std::string_view word : wordsOf(text, " \t\r\n,;:"))
+    const std::string plain = plainText(text);
+    for (const std::string_view word : wordsOf(plain, " ,;:"))
         if (const Done read = reading.read(word); !read)
             return tl::unexpected(read.error());
     return reading.points();
@@ -126,7 +125,7 @@ Result<CrankPosition> readPlace(const EngineDesign &design, const TableLine &lin
 {
     if (const Done fits = notTooLong(line.cylinder); !fits)
         return tl::unexpected(fits.error());
-    const std::string_view label = trimmed(line.cylinder);
+    const std::string label = plainText(line.cylinder);
     const auto cylinder = design.named(label);
     if (cylinder && hasEvent(design, line.event))
         return CrankPosition{*cylinder, line.event};
@@ -135,34 +134,62 @@ Result<CrankPosition> readPlace(const EngineDesign &design, const TableLine &lin
     return fail(looksLikeLabel(label) ? ErrorKind::TableCylinder : ErrorKind::TablePositionUnread, label);
 }
 
+/// One line, its points taken from those no line above it sets.
+Result<PlanPosition> readLine(const EngineDesign &design, const TableLine &line, std::vector<AdjusterRef> &unreached, TableField &at)
+{
+    at = TableField::Cylinder;
+    const auto place = readPlace(design, line);
+    if (!place)
+        return tl::unexpected(place.error());
+    at = TableField::Points;
+    const auto typed = readPoints(design, line.points);
+    if (!typed)
+        return tl::unexpected(typed.error());
+    std::vector<AdjusterRef> left = unreached;
+    for (const AdjusterRef valve : *typed)
+        if (std::erase(left, valve) == 0)
+            return fail(ErrorKind::TablePointTwice, shortName(design, valve));
+    unreached = std::move(left);
+
+    PlanPosition position{*place, crankAt(design, *place), {}};
+    for (const AdjusterRef valve : design.adjusters())
+        if (std::ranges::find(*typed, valve) != typed->end())
+            position.points.push_back({valve, margin(design, valve, position.crank)});
+    return position;
+}
+
 } // namespace
+
+TableReading readTable(const EngineDesign &design, const std::vector<TableLine> &lines)
+{
+    TableReading reading{{}, design.adjusters()};
+    for (const TableLine &line : lines) {
+        ReadTableLine &read = reading.lines.emplace_back();
+        read.empty = isBlank(line.cylinder) && isBlank(line.points);
+        if (read.empty)
+            continue;
+        TableField field{};
+        if (auto position = readLine(design, line, reading.unreached, field))
+            read.position = *std::move(position);
+        else
+            read.refusal = TableRefusal{field, position.error()};
+    }
+    return reading;
+}
 
 Result<CrankPlan> planFromTable(const EngineDesign &design, const std::vector<TableLine> &lines, std::string source, std::string page)
 {
     CrankPlan plan;
     plan.source = std::move(source);
     plan.page = std::move(page);
-    plan.unreached = design.adjusters();
-    const std::vector<AdjusterRef> inOrder = plan.unreached;
-    for (const TableLine &line : lines) {
-        if (trimmed(line.cylinder).empty() && trimmed(line.points).empty())
-            continue;
-        const auto place = readPlace(design, line);
-        if (!place)
-            return tl::unexpected(place.error());
-        const auto typed = readPoints(design, line.points);
-        if (!typed)
-            return tl::unexpected(typed.error());
-        for (const AdjusterRef valve : *typed)
-            if (std::erase(plan.unreached, valve) == 0)
-                return fail(ErrorKind::TablePointTwice, shortName(design, valve));
-
-        PlanPosition position{*place, crankAt(design, *place), {}};
-        for (const AdjusterRef valve : inOrder)
-            if (std::find(typed->begin(), typed->end(), valve) != typed->end())
-                position.points.push_back({valve, margin(design, valve, position.crank)});
-        plan.positions.push_back(std::move(position));
+    TableReading reading = readTable(design, lines);
+    for (ReadTableLine &line : reading.lines) {
+        if (line.refusal)
+            return tl::unexpected(line.refusal->error);
+        if (line.position)
+            plan.positions.push_back(*std::move(line.position));
     }
+    plan.unreached = std::move(reading.unreached);
     if (plan.positions.empty())
         return fail(ErrorKind::TableEmpty);
     return plan;

@@ -1,15 +1,13 @@
 // The valves of a cylinder as they are typed, and what else is set there.
 #include "design_text.h"
 
-#include "words.h"
+#include "engine_words.h"
 
 #include <engine/phase.h>
 
 #include <charconv>
 
 namespace asleft {
-
-using namespace words;
 
 namespace {
 
@@ -24,7 +22,7 @@ int wholeNumber(std::string_view text, int most)
 {
     int number = 0;
     const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
-    const bool read = error == std::errc() && end == text.data() + text.size() && isDigit(text.front());
+    const bool read = error == std::errc() && end == text.data() + text.size() && isAsciiDigit(text.front());
     return read && number <= most ? number : -1;
 }
 

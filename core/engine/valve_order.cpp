@@ -1,13 +1,11 @@
 // The order of the lashes along each bank, in letters.
 #include "design_text.h"
 
-#include "words.h"
+#include "engine_words.h"
 
 #include <algorithm>
 
 namespace asleft {
-
-using namespace words;
 
 namespace {
 

@@ -45,7 +45,7 @@ ToolReach reachOf(std::size_t index, const TorqueTool &tool, Torque setting, std
     reach.wellInside = reach.reaches && Int128{setting.smallest()} * testedFromAFifth >= most.smallest();
     reach.shareOfRange = toNewtonMetres(setting) / toNewtonMetres(most);
     reach.deviation = deviationOf(tool);
-    reach.calibrationOverdue = tool.calibrationDue && *tool.calibrationDue < today;
+    reach.calibrationOverdue = isOverdue(tool, today);
     reach.calibrationUnknown = !tool.calibrationDue;
     return reach;
 }
@@ -136,6 +136,11 @@ private:
 };
 
 } // namespace
+
+bool isOverdue(const TorqueTool &tool, std::chrono::sys_days today)
+{
+    return tool.calibrationDue && *tool.calibrationDue < today;
+}
 
 Done checkTorqueTool(const TorqueTool &tool)
 {

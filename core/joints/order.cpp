@@ -1,5 +1,7 @@
 #include <joints/order.h>
 
+#include <measure/text.h>
+
 #include <algorithm>
 #include <charconv>
 #include <cmath>
@@ -12,38 +14,16 @@ namespace {
 /// Twice what 200 numbers of three digits take with an arrow between each two.
 constexpr std::size_t longestOrderText = 4000;
 
-/// What parts two numbers; spaces and dashes as they come with text that is pasted. The arrow of two characters stands before the dash
-/// it begins with.
-constexpr std::string_view separators[] = {
-    " ", "\t",     "\r",     "\n",     "\u00a0", "\u2009", "\u202f", ",",      "->",
-    "-", "\u2010", "\u2011", "\u2012", "\u2013", "\u2014", "\u2212", "\u2192",
-};
-
-std::size_t separatorAt(std::string_view text)
+/// With what parts two numbers an ASCII character: an arrow, of one character or two, is a blank and perhaps a dash.
+std::string withoutArrows(std::string_view text)
 {
-    for (const std::string_view separator : separators)
-        if (text.starts_with(separator))
-            return separator.size();
-    return 0;
-}
-
-std::vector<std::string_view> wordsOf(std::string_view text)
-{
-    std::vector<std::string_view> words;
-    std::size_t begin = 0;
-    std::size_t at = 0;
-    while (at < text.size()) {
-        const std::size_t length = separatorAt(text.substr(at));
-        if (length == 0) {
-            ++at;
-            continue;
-        }
-        words.push_back(text.substr(begin, at - begin));
-        begin = at += length;
-    }
-    words.push_back(text.substr(begin));
-    std::erase(words, std::string_view());
-    return words;
+    constexpr std::string_view arrow = "→";
+    std::string plain = plainText(text);
+    for (std::size_t at = plain.find(arrow); at != std::string::npos; at = plain.find(arrow, at))
+        plain.replace(at, arrow.size(), " ");
+    for (std::size_t at = plain.find("->"); at != std::string::npos; at = plain.find("->", at))
+        plain.replace(at, 2, " ");
+    return plain;
 }
 
 Result<int> readNumber(std::string_view word, const Pattern &pattern)
@@ -160,7 +140,8 @@ Result<TighteningOrder> parseOrder(std::string_view text, const Pattern &pattern
     if (text.size() > longestOrderText)
         return fail(ErrorKind::TextTooLong, std::to_string(text.size()), std::to_string(longestOrderText));
     TighteningOrder order;
-    for (const std::string_view word : wordsOf(text)) {
+    const std::string plain = withoutArrows(text);
+    for (const std::string_view word : wordsOf(plain, " ,-")) {
         const Result<int> number = readNumber(word, pattern);
         if (!number)
             return tl::unexpected(number.error());

@@ -1,9 +1,8 @@
 #include <joints/passes.h>
 
-#include "plain_text.h"
-
 #include <measure/format.h>
 #include <measure/rational.h>
+#include <measure/text.h>
 
 #include <algorithm>
 #include <utility>
@@ -16,38 +15,6 @@ namespace {
 constexpr std::size_t longestPassesText = 1000;
 
 constexpr std::int64_t hundredPercent = 100;
-
-/// How many bytes the white space here takes; 0 where none stands.
-std::size_t blankLength(std::string_view text)
-{
-    const auto byte = [&](std::size_t at) { return at < text.size() ? static_cast<unsigned char>(text[at]) : 0U; };
-    if (byte(0) == ' ' || (byte(0) >= 0x09 && byte(0) <= 0x0D))
-        return 1;
-    if (byte(0) == 0xC2 && byte(1) == 0xA0)
-        return 2;
-    const bool narrow = byte(0) == 0xE2 && byte(1) == 0x80 && ((byte(2) >= 0x80 && byte(2) <= 0x8A) || byte(2) == 0xAF);
-    const bool mathematical = byte(0) == 0xE2 && byte(1) == 0x81 && byte(2) == 0x9F;
-    const bool wide = byte(0) == 0xE3 && byte(1) == 0x80 && byte(2) == 0x80;
-    return narrow || mathematical || wide ? 3 : 0;
-}
-
-/// One plain blank for every run of white space, none at the ends.
-std::string tidied(std::string_view text)
-{
-    std::string result;
-    bool blank = false;
-    while (!text.empty()) {
-        const std::size_t length = blankLength(text);
-        if (length == 0) {
-            if (blank && !result.empty())
-                result += ' ';
-            result += text.front();
-        }
-        blank = length > 0;
-        text.remove_prefix(std::max<std::size_t>(length, 1));
-    }
-    return result;
-}
 
 bool separatesAt(std::string_view text, std::size_t at)
 {
@@ -63,7 +30,7 @@ std::vector<std::string> partsOf(std::string_view text)
     std::size_t begin = 0;
     for (std::size_t at = 0; at <= text.size(); ++at) {
         if (at == text.size() || separatesAt(text, at)) {
-            parts.push_back(tidied(text.substr(begin, at - begin)));
+            parts.push_back(inOneLine(text.substr(begin, at - begin)));
             begin = at + 1;
         }
     }
@@ -92,7 +59,7 @@ Typed<Q> withUnit(Typed<Q> typed)
 
 Result<Pass> readPercent(std::string_view part, DecimalMark mark)
 {
-    const std::string number = tidied(part.substr(0, part.size() - 1));
+    const std::string number = inOneLine(part.substr(0, part.size() - 1));
     const auto percent = parseNumber(number, mark);
     if (!percent)
         return refuse(part, number, percent.error());
@@ -107,7 +74,7 @@ Result<Pass> readPercent(std::string_view part, DecimalMark mark)
 
 Result<Pass> readAngle(std::string_view part, DecimalMark mark)
 {
-    const std::string value = tidied(part.substr(1));
+    const std::string value = inOneLine(part.substr(1));
     const auto angle = parse<Angle>(value, AngleUnit::Degree, mark);
     if (!angle)
         return refuse(part, value, angle.error());
@@ -151,7 +118,7 @@ bool isFingerWord(std::string_view word)
 
 Result<Pass> readPass(std::string_view part, TorqueUnit fieldUnit, DecimalMark mark)
 {
-    const std::string word = plainText(part);
+    const std::string word = plainWords(part);
     if (isFingerWord(word))
         return FingerTight{};
     if (word == "target")
@@ -276,7 +243,7 @@ Result<std::vector<Pass>> parsePasses(std::string_view text, TorqueUnit fieldUni
 {
     if (text.size() > longestPassesText)
         return fail(ErrorKind::TextTooLong, std::to_string(text.size()), std::to_string(longestPassesText));
-    if (tidied(text).empty())
+    if (isBlank(text))
         return std::vector<Pass>{AtTarget{}};
     const std::vector<std::string> parts = partsOf(text);
     if (parts.size() > mostPasses)
@@ -284,7 +251,7 @@ Result<std::vector<Pass>> parsePasses(std::string_view text, TorqueUnit fieldUni
     std::vector<Pass> passes;
     for (const std::string &part : parts) {
         if (part.empty()) // two separators with nothing between, or one at an end
-            return unread(tidied(text));
+            return unread(inOneLine(text));
         auto pass = readPass(part, fieldUnit, mark);
         if (!pass)
             return tl::unexpected(std::move(pass.error()));

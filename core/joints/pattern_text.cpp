@@ -1,6 +1,6 @@
 #include <joints/pattern.h>
 
-#include "plain_text.h"
+#include <measure/text.h>
 
 #include <algorithm>
 #include <array>
@@ -80,7 +80,7 @@ void dropPlurals(std::string &words)
             words.erase(at + plural.size() - 1, 1);
 }
 
-/// \pre the text is plainText(), and outlives the shape
+/// \pre the text is plainWords(), and outlives the shape
 Shape shapeOf(std::string_view text)
 {
     Shape shape;
@@ -146,7 +146,7 @@ Result<Pattern> parsePattern(std::string_view text)
 {
     if (text.size() > longestPatternText)
         return fail(ErrorKind::TextTooLong, std::to_string(text.size()), std::to_string(longestPatternText));
-    const std::string plain = plainText(text);
+    const std::string plain = plainWords(text);
     const Shape shape = shapeOf(plain);
     const auto *form = std::find_if(std::begin(forms), std::end(forms), [&](const Form &known) { return known.words == shape.words; });
     if (form == std::end(forms))

@@ -1,6 +1,6 @@
 #include <joints/preload.h>
 
-#include "plain_text.h"
+#include <measure/text.h>
 
 #include <algorithm>
 #include <array>

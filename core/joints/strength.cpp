@@ -1,8 +1,7 @@
 #include <joints/strength.h>
 
-#include "plain_text.h"
-
 #include <measure/parse.h>
+#include <measure/text.h>
 
 #include <algorithm>
 #include <array>
@@ -128,7 +127,7 @@ std::optional<std::string_view> afterGradeWord(std::string_view text)
 
 std::string spellingOf(StrengthClass strength)
 {
-    return joined(plainText(name(strength)));
+    return joined(plainWords(name(strength)));
 }
 
 } // namespace
@@ -147,7 +146,7 @@ Result<StrengthClass> parseStrength(std::string_view text)
 {
     if (text.size() > longestTypedText)
         return fail(ErrorKind::TextTooLong, std::to_string(text.size()), std::to_string(longestTypedText));
-    std::string spelling = joined(plainText(text));
+    std::string spelling = joined(plainWords(text));
     if (const auto grade = afterGradeWord(spelling))
         spelling = "grade" + std::string(*grade);
     const auto found = std::ranges::find(classes, spelling, spellingOf);

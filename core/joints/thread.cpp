@@ -1,9 +1,9 @@
 #include <joints/thread.h>
 
-#include "plain_text.h"
 #include "thread_table.h"
 
 #include <measure/parse.h>
+#include <measure/text.h>
 
 #include <algorithm>
 #include <numbers>
@@ -279,7 +279,7 @@ Result<Thread> parseThread(std::string_view text)
 {
     if (text.size() > longestTypedText)
         return fail(ErrorKind::TextTooLong, std::to_string(text.size()), std::to_string(longestTypedText));
-    const auto asked = readThread(plainText(text));
+    const auto asked = readThread(plainWords(text));
     if (!asked)
         return fail(ErrorKind::ThreadUnread, text);
     const auto threads = knownThreads();

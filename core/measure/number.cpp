@@ -10,14 +10,9 @@ namespace {
 
 constexpr std::string_view marks = ".,";
 
-bool isDigitByte(char c)
-{
-    return c >= '0' && c <= '9';
-}
-
 int digitsIn(std::string_view run)
 {
-    return static_cast<int>(std::count_if(run.begin(), run.end(), isDigitByte));
+    return static_cast<int>(std::count_if(run.begin(), run.end(), isAsciiDigit));
 }
 
 std::string_view takeDigits(Scanner &in)
@@ -41,7 +36,7 @@ Rational decimalValue(std::string_view run)
 {
     Int128 digits = 0;
     for (const char c : run) {
-        if (isDigitByte(c))
+        if (isAsciiDigit(c))
             digits = digits * 10 + (c - '0');
     }
     const std::size_t mark = run.find_first_of(marks);

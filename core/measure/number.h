@@ -1,8 +1,7 @@
 #pragma once
 
-#include "scan.h"
-
 #include <measure/parse.h>
+#include <measure/text.h>
 
 namespace asleft {
 

@@ -38,7 +38,7 @@ Result<Typed<Q>> parseUnsigned(std::string_view text, Unit<Q> fieldUnit, Decimal
 
 bool isDigitsOnly(std::string_view text)
 {
-    return std::all_of(text.begin(), text.end(), [](char c) { return isDigit(static_cast<unsigned char>(c)); });
+    return std::ranges::all_of(text, isAsciiDigit);
 }
 
 } // namespace

@@ -1,5 +1,4 @@
-#include "scan.h"
-
+#include <measure/text.h>
 #include <measure/unit.h>
 
 #include <algorithm>
@@ -101,11 +100,6 @@ Join takeJoin(Scanner &in)
     }
 }
 
-char asciiLowerCase(char c)
-{
-    return c >= 'A' && c <= 'Z' ? static_cast<char>(c + ('a' - 'A')) : c;
-}
-
 std::string takePart(Scanner &in)
 {
     if (in.take(U'"'))
@@ -115,9 +109,7 @@ std::string takePart(Scanner &in)
     const std::size_t begin = in.position();
     while (isLetter(in.peek()))
         in.advance();
-    std::string part(in.since(begin));
-    std::transform(part.begin(), part.end(), part.begin(), asciiLowerCase);
-    return part;
+    return inSmallLetters(in.since(begin));
 }
 
 /// The spelling in the form of the tables; empty if it has not even the shape of one.

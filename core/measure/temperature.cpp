@@ -119,7 +119,7 @@ std::string formatTemperature(Temperature temperature, TemperatureUnit unit, Dec
 
 std::string formatTyped(const TypedTemperature &typed)
 {
-    const bool bare = !typed.text.empty() && isDigit(static_cast<unsigned char>(typed.text.back()));
+    const bool bare = !typed.text.empty() && isAsciiDigit(typed.text.back());
     return bare ? std::string(typed.text).append(" ").append(symbol(typed.unit)) : typed.text;
 }
 

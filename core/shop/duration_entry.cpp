@@ -1,6 +1,8 @@
 // How long: since the engine ran, until hydraulic tappets have bled down.
 #include <shop/entry.h>
 
+#include <measure/text.h>
+
 #include <algorithm>
 
 namespace asleft {
@@ -11,16 +13,10 @@ constexpr std::int64_t minutesAnHour = 60;
 constexpr std::int64_t mostBleedDown = 24 * minutesAnHour;
 constexpr std::int64_t mostSinceRun = 365 * 24 * minutesAnHour;
 
-bool isAsciiLetter(char c)
-{
-    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
-}
-
 /// How many minutes the unit is; nothing where it is none.
 std::optional<std::int64_t> minutesOfUnit(std::string_view unit)
 {
-    std::string word(unit);
-    std::ranges::transform(word, word.begin(), [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; });
+    const std::string word = inSmallLetters(unit);
     for (const std::string_view hour : {"h", "hr", "hrs", "hour", "hours"})
         if (word == hour)
             return minutesAnHour;
@@ -58,16 +54,6 @@ std::optional<Rational> minutesOf(const Part &part, std::int64_t bareUnit)
     return part.number.times(Rational(part.unit.value_or(bareUnit)));
 }
 
-std::string_view fromFirstMark(std::string_view text)
-{
-    return text.substr(std::min(text.find_first_not_of(" \t\r\n"), text.size()));
-}
-
-bool isBlank(std::string_view text)
-{
-    return fromFirstMark(text).empty();
-}
-
 /// `2 h 30`, `45 min`, `1.5 h`; a number alone counts in `bareUnit` minutes. Rounded once, to whole minutes.
 Result<std::int64_t> parseMinutes(std::string_view text, std::int64_t bareUnit, DecimalMark mark)
 {
@@ -75,12 +61,13 @@ Result<std::int64_t> parseMinutes(std::string_view text, std::int64_t bareUnit, 
         return fail(ErrorKind::TextTooLong, std::to_string(text.size()), std::to_string(longestTypedText));
     if (isBlank(text))
         return fail(ErrorKind::EmptyText);
-    std::string_view rest = text;
+    const std::string plain = plainText(text);
+    std::string_view rest = plain;
     const auto first = takePart(rest, mark);
     if (!first)
         return tl::unexpected(first.error());
     auto minutes = minutesOf(*first, bareUnit);
-    const std::string_view behind = rest = fromFirstMark(rest);
+    const std::string_view behind = rest = trimmed(rest);
     if (!behind.empty() && first->unit == minutesAnHour) {
         const auto second = takePart(rest, mark);
         if (!second)
@@ -91,7 +78,7 @@ Result<std::int64_t> parseMinutes(std::string_view text, std::int64_t bareUnit, 
         minutes = minutes && more ? minutes->plus(*more) : std::nullopt;
     }
     if (!isBlank(rest))
-        return fail(ErrorKind::TextLeftOver, fromFirstMark(rest));
+        return fail(ErrorKind::TextLeftOver, trimmed(rest));
     // A number of twelve digits fits; the sum of two with twelve decimals each may not, and is no time anybody measured.
     const auto whole = minutes ? minutes->rounded() : std::nullopt;
     if (!whole)

@@ -1,12 +1,10 @@
 #include <shop/entry.h>
 
-#include "blanks.h"
-
 #include <measure/format.h>
 #include <measure/parse.h>
+#include <measure/text.h>
 
 #include <algorithm>
-#include <cctype>
 #include <utility>
 
 namespace asleft {
@@ -16,40 +14,26 @@ namespace {
 constexpr std::size_t mostLeaves = 100;
 constexpr std::size_t longestLeavesText = 2000;
 
-std::vector<std::string> wordsOf(std::string_view text)
-{
-    std::vector<std::string> words;
-    std::string word;
-    for (const char c : text) {
-        if (std::isspace(static_cast<unsigned char>(c)) || c == ';') {
-            if (!word.empty())
-                words.push_back(std::exchange(word, {}));
-        } else {
-            word += c;
-        }
-    }
-    if (!word.empty())
-        words.push_back(word);
-    return words;
-}
-
 /// "0.05-1.00" with the step in the word behind "by".
 struct LeafRange {
     std::string from;
     std::string to;
 };
 
-std::optional<LeafRange> rangeIn(const std::string &word)
+std::optional<LeafRange> rangeIn(std::string_view word)
 {
     const auto dash = word.find('-');
     if (dash == std::string::npos || dash == 0 || dash + 1 == word.size())
         return std::nullopt;
-    return LeafRange{word.substr(0, dash), word.substr(dash + 1)};
+    return LeafRange{std::string(word.substr(0, dash)), std::string(word.substr(dash + 1))};
 }
 
 class LeafReader {
 public:
-    LeafReader(std::vector<std::string> words, LengthUnit unit, DecimalMark mark) : m_words(std::move(words)), m_unit(unit), m_mark(mark) {}
+    LeafReader(std::vector<std::string_view> words, LengthUnit unit, DecimalMark mark)
+        : m_words(std::move(words)), m_unit(unit), m_mark(mark)
+    {
+    }
 
     Result<std::vector<Typed<Length>>> read()
     {
@@ -85,7 +69,7 @@ private:
         }
     }
 
-    Result<Length> lengthIn(const std::string &word) const
+    Result<Length> lengthIn(std::string_view word) const
     {
         const auto typed = parse<Length>(word, m_unit, m_mark);
         if (!typed || typed->value <= Length{})
@@ -93,7 +77,7 @@ private:
         return typed->value;
     }
 
-    Done add(Length leaf, const std::string &word)
+    Done add(Length leaf, std::string_view word)
     {
         if (m_leaves.size() >= mostLeaves)
             return fail(ErrorKind::LeavesUnread, word);
@@ -102,13 +86,13 @@ private:
         return {};
     }
 
-    Done addOne(const std::string &word)
+    Done addOne(std::string_view word)
     {
         const auto leaf = lengthIn(word);
         return leaf ? add(*leaf, word) : Done(tl::unexpected(leaf.error()));
     }
 
-    Done addRange(const LeafRange &range, const std::string &stepWord)
+    Done addRange(const LeafRange &range, std::string_view stepWord)
     {
         const auto from = lengthIn(range.from);
         const auto to = lengthIn(range.to);
@@ -122,7 +106,7 @@ private:
         return {};
     }
 
-    std::vector<std::string> m_words;
+    std::vector<std::string_view> m_words;
     LengthUnit m_unit;
     DecimalMark m_mark;
     std::vector<Typed<Length>> m_leaves;
@@ -139,11 +123,6 @@ std::optional<MeterUnit> meterUnitSpelled(std::string_view unit)
     return std::nullopt;
 }
 
-bool isDigit(char c)
-{
-    return c >= '0' && c <= '9';
-}
-
 /// Digits with spaces or commas before groups of three, and at most one decimal behind a point; in thousandths.
 std::optional<std::int64_t> meterNumber(std::string_view text)
 {
@@ -152,7 +131,7 @@ std::optional<std::int64_t> meterNumber(std::string_view text)
     int sinceMark = -1;
     std::size_t i = 0;
     for (; i < text.size() && text[i] != '.'; ++i) {
-        if (isDigit(text[i])) {
+        if (isAsciiDigit(text[i])) {
             whole = whole * 10 + (text[i] - '0');
             if (++digits > 9)
                 return std::nullopt;
@@ -169,7 +148,7 @@ std::optional<std::int64_t> meterNumber(std::string_view text)
         return std::nullopt;
     if (i == text.size())
         return whole * 1000;
-    if (i + 2 != text.size() || !isDigit(text[i + 1]))
+    if (i + 2 != text.size() || !isAsciiDigit(text[i + 1]))
         return std::nullopt;
     return whole * 1000 + std::int64_t{text[i + 1] - '0'} * 100;
 }
@@ -180,29 +159,30 @@ Result<std::vector<Typed<Length>>> parseLeaves(std::string_view text, LengthUnit
 {
     if (text.size() > longestLeavesText)
         return fail(ErrorKind::TextTooLong, std::to_string(text.size()), std::to_string(longestLeavesText));
-    return LeafReader(wordsOf(text), fieldUnit, mark).read();
+    const std::string plain = plainText(text);
+    return LeafReader(wordsOf(plain, " ;"), fieldUnit, mark).read();
 }
 
 Result<MeterText> parseMeter(std::string_view text, MeterUnit fieldUnit)
 {
     if (text.size() > longestTypedText)
         return fail(ErrorKind::TextTooLong, std::to_string(text.size()), std::to_string(longestTypedText));
-    const std::string_view all = withoutBlanks(text);
-    const auto unitStart = std::ranges::find_if(all, [](char c) { return std::isalpha(static_cast<unsigned char>(c)) != 0; });
-    const auto numberLength = static_cast<std::size_t>(unitStart - all.begin());
-    const std::string_view unitText = all.substr(numberLength);
+    const std::string plain = plainText(text);
+    const auto unitStart = std::ranges::find_if(plain, isAsciiLetter);
+    const auto numberLength = static_cast<std::size_t>(unitStart - plain.begin());
+    const std::string_view unitText = std::string_view(plain).substr(numberLength);
     const auto unit = unitText.empty() ? std::optional(fieldUnit) : meterUnitSpelled(unitText);
     if (!unit)
         return fail(ErrorKind::MeterUnread, std::string(unitText));
-    const auto number = meterNumber(withoutBlanks(all.substr(0, numberLength)));
+    const auto number = meterNumber(trimmed(std::string_view(plain).substr(0, numberLength)));
     if (!number)
-        return fail(ErrorKind::MeterUnread, std::string(all));
-    return MeterText{*unit, *number, std::string(all)};
+        return fail(ErrorKind::MeterUnread, inOneLine(text));
+    return MeterText{*unit, *number, inOneLine(text)};
 }
 
 Result<std::optional<ScrewAdjuster>> readScrew(const ScrewText &text, DecimalMark mark)
 {
-    if (withoutBlanks(text.pitch).empty())
+    if (isBlank(text.pitch))
         return std::optional<ScrewAdjuster>{};
     const auto pitch = parse<Length>(text.pitch, LengthUnit::Millimetre, mark);
     if (!pitch)
@@ -210,7 +190,7 @@ Result<std::optional<ScrewAdjuster>> readScrew(const ScrewText &text, DecimalMar
     if (pitch->value < micrometres(200) || pitch->value > micrometres(5000))
         return fail(ErrorKind::PitchOutOfRange, pitch->text);
     ScrewAdjuster adjuster{pitch->value};
-    if (withoutBlanks(text.ratio).empty())
+    if (isBlank(text.ratio))
         return std::optional(adjuster);
     const auto ratio = parseNumber(text.ratio, mark);
     if (!ratio)

@@ -1,6 +1,6 @@
 #include <shop/joint.h>
 
-#include "blanks.h"
+#include <measure/text.h>
 
 #include <utility>
 
@@ -8,15 +8,15 @@ namespace asleft {
 
 namespace {
 
-/// As typed, but for the blanks around it.
-JointText trimmedTexts(JointText text)
+/// As it is kept.
+JointText keptTexts(JointText text)
 {
     for (std::string *field : {&text.name, &text.thread, &text.strength, &text.order, &text.target, &text.otherTarget, &text.passes,
                                &text.driveSize, &text.engagement, &text.source.manual, &text.source.page, &text.answered})
-        *field = std::string(withoutBlanks(*field));
+        *field = inOneLine(*field);
     for (FastenerPosition &place : text.pattern.places) {
-        place.thread = std::string(withoutBlanks(place.thread));
-        place.length = std::string(withoutBlanks(place.length));
+        place.thread = inOneLine(place.thread);
+        place.length = inOneLine(place.length);
     }
     return text;
 }
@@ -103,7 +103,7 @@ Done readPasses(Joint &joint, DecimalMark mark)
 
 Result<Joint> readJoint(const JointText &text, DecimalMark mark)
 {
-    Joint joint{.id = JointId(1), .engine = EngineId(1), .text = trimmedTexts(text)};
+    Joint joint{.id = JointId(1), .engine = EngineId(1), .text = keptTexts(text)};
     for (const auto read : {readName, readThread, readStrength, readPattern, readOrder, readTarget, readPasses}) {
         if (Done done = read(joint, mark); !done)
             return tl::unexpected(std::move(done.error()));

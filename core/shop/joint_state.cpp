@@ -169,7 +169,7 @@ JointWants jointWants(const Joint &joint, const JointState &state)
     return {};
 }
 
-std::vector<int> foundLoose(const Joint & /*joint*/, const JointState &state)
+std::vector<int> foundLoose(const JointState &state)
 {
     return numbersThat(state, [](const FastenerState &fastener) { return fastener.found && fastener.found->how == FoundHow::LooseByFeel; });
 }

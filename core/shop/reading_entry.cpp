@@ -1,8 +1,10 @@
 #include <shop/entry.h>
 
 #include <measure/format.h>
+#include <measure/parse.h>
+#include <measure/text.h>
 
-#include <cctype>
+#include <algorithm>
 
 namespace asleft {
 
@@ -16,13 +18,13 @@ struct Halves {
 /// Parts a bracket at its dash or its "to"; a minus sign at the front is no dash.
 std::optional<Halves> halvesOf(std::string_view text)
 {
-    static constexpr std::string_view marks[] = {" to ", "\u2013", "-"};
+    static constexpr std::string_view marks[] = {" to ", "-"};
     for (const std::string_view mark : marks) {
         const auto at = text.find(mark, 1);
         if (at == std::string_view::npos)
             continue;
         const Halves halves{text.substr(0, at), text.substr(at + mark.size())};
-        const bool digitsBefore = std::isdigit(static_cast<unsigned char>(text.front())) != 0 || text.front() == '.' || text.front() == ',';
+        const bool digitsBefore = isAsciiDigit(text.front()) || text.front() == '.' || text.front() == ',';
         if (digitsBefore && !halves.next.empty())
             return halves;
     }
@@ -31,12 +33,7 @@ std::optional<Halves> halvesOf(std::string_view text)
 
 bool namesUnit(std::string_view text)
 {
-    for (const char c : text) {
-        const auto byte = static_cast<unsigned char>(c);
-        if (std::isalpha(byte) || c == '"' || byte >= 0x80)
-            return true;
-    }
-    return false;
+    return std::ranges::any_of(text, [](char c) { return isAsciiLetter(c) || c == '"' || static_cast<unsigned char>(c) >= 0x80; });
 }
 
 } // namespace
@@ -53,10 +50,9 @@ Result<Typed<Angle>> parseTurns(std::string_view text, DecimalMark mark)
 
 Result<ReadingText> parseReading(std::string_view text, LengthUnit fieldUnit, DecimalMark mark)
 {
-    while (!text.empty() && std::isspace(static_cast<unsigned char>(text.front())) != 0)
-        text.remove_prefix(1);
     // Longer texts are refused by the parser without being looked at.
-    const auto halves = text.size() > longestTypedText || text.empty() ? std::nullopt : halvesOf(text);
+    const std::string plain = text.size() > longestTypedText ? std::string() : plainText(text);
+    const auto halves = plain.empty() ? std::nullopt : halvesOf(plain);
     if (!halves) {
         const auto value = parseInSteps(text, fieldUnit, mark);
         return value ? Result<ReadingText>(ReadingText{ReadingForm::Exact, *value, std::nullopt}) : tl::unexpected(value.error());

@@ -1,7 +1,8 @@
 #include <shop/vehicle_number.h>
 
+#include <measure/text.h>
+
 #include <array>
-#include <cctype>
 #include <string>
 
 namespace asleft {
@@ -15,11 +16,9 @@ constexpr std::array<int, 17> weights{8, 7, 6, 5, 4, 3, 2, 10, 0, 9, 8, 7, 6, 5,
 std::string counted(std::string_view text)
 {
     std::string number;
-    for (const char c : text) {
-        const auto byte = static_cast<unsigned char>(c);
-        if (std::isspace(byte) == 0 && c != '-')
-            number += c >= 'a' && c <= 'z' ? static_cast<char>(c - 'a' + 'A') : c;
-    }
+    for (const char c : plainText(text))
+        if (c != ' ' && c != '-')
+            number += inCapitals(c);
     return number;
 }
 

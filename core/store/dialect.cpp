@@ -1,5 +1,7 @@
 #include "dialect.h"
 
+#include <measure/text.h>
+
 #include <optional>
 
 namespace asleft::store {
@@ -30,13 +32,6 @@ std::optional<std::string> meaningOf(std::string_view word)
         return refusal(table, "unchanged", "UPDATE") + "\n" + std::string(statementMark) + "\n" + refusal(table, "kept", "DELETE");
     }
     return std::nullopt;
-}
-
-std::string_view trimmed(std::string_view text)
-{
-    constexpr std::string_view blanks = " \n";
-    const std::size_t first = text.find_first_not_of(blanks);
-    return first == text.npos ? std::string_view() : text.substr(first, text.find_last_not_of(blanks) - first + 1);
 }
 
 /// A statement without the comments before it.

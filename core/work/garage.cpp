@@ -2,7 +2,7 @@
 
 #include "internals.h"
 
-#include <cctype>
+#include <measure/text.h>
 
 namespace asleft {
 
@@ -59,16 +59,6 @@ Moment Garage::now() const
     return m_internals->surroundings.clock->now();
 }
 
-std::string trimmedText(std::string_view text)
-{
-    const auto isSpace = [](char c) { return std::isspace(static_cast<unsigned char>(c)) != 0; };
-    while (!text.empty() && isSpace(text.front()))
-        text.remove_prefix(1);
-    while (!text.empty() && isSpace(text.back()))
-        text.remove_suffix(1);
-    return std::string(text);
-}
-
 Done shortEnough(std::initializer_list<std::string_view> texts, std::size_t most)
 {
     for (const std::string_view text : texts) {
@@ -80,7 +70,7 @@ Done shortEnough(std::initializer_list<std::string_view> texts, std::size_t most
 
 Result<std::string> checkedNote(std::string_view text)
 {
-    std::string note = trimmedText(text);
+    std::string note(trimmed(text));
     if (const Done fits = shortEnough({note}, longestNote); !fits)
         return tl::unexpected(fits.error());
     return note;
@@ -96,7 +86,7 @@ Result<std::string> checkedReason(std::string_view text)
 
 Result<std::string> checkedName(std::string_view text, Noun noun)
 {
-    std::string name = trimmedText(text);
+    std::string name = inOneLine(text);
     if (name.empty())
         return fail(ErrorKind::NameMissing, noun);
     if (const Done fits = shortEnough({name}); !fits)

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <shop/entry.h>
 #include <store/database.h>
 #include <work/garage.h>
 
@@ -33,21 +34,16 @@ auto inTransaction(Garage &garage, Write write) -> decltype(write(std::declval<T
 /// to write.
 Done writable(const Garage &garage);
 
-/// The longest name, plate or title; longer is a paste by mistake.
-constexpr std::size_t longestName = 200;
-
 /// The longest note, reason or finding: a few sentences.
 constexpr std::size_t longestNote = 1000;
 
-/// A text a person typed, without the blanks around it.
-std::string trimmedText(std::string_view text);
 /// Refuses with TextTooLong where one of these is longer.
 Done shortEnough(std::initializer_list<std::string_view> texts, std::size_t most = longestName);
 /// A text that may be empty, without the blanks around it; refuses one that is longer than a note may be.
 Result<std::string> checkedNote(std::string_view text);
 /// The same of a reason, which may not be empty (ReasonMissing).
 Result<std::string> checkedReason(std::string_view text);
-/// The same of a name, which may be neither empty nor too long; `field` says what is missing.
+/// A name in one line, which may be neither empty nor too long; `noun` says what is missing.
 Result<std::string> checkedName(std::string_view text, Noun noun);
 
 } // namespace asleft

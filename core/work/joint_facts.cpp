@@ -84,7 +84,7 @@ Result<std::optional<FitUsed>> fitOf(const TickEntry &entry, const JobFrame &fra
 void noteToolLimits(TicksFact &ticks, const TorqueTool &wrench, Torque shown, std::chrono::sys_days today)
 {
     ticks.outOfRange = shown < wrench.least.value || shown > wrench.most.value;
-    ticks.calibrationOverdue = wrench.calibrationDue && *wrench.calibrationDue < today;
+    ticks.calibrationOverdue = isOverdue(wrench, today);
 }
 
 /// Expanded, at the fastener.

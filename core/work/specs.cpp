@@ -2,6 +2,7 @@
 
 #include "internals.h"
 
+#include <measure/text.h>
 #include <store/things.h>
 
 namespace asleft {
@@ -14,7 +15,7 @@ Result<SpecBand<Q>> bandsIn(const SpecText &text, Unit<Q> unit, DecimalMark mark
     auto first = parseBand<Q>(text.band, unit, mark);
     if (!first)
         return tl::unexpected(first.error());
-    if (trimmedText(text.otherBand).empty())
+    if (isBlank(text.otherBand))
         return pairBands<Q>(std::move(*first), std::nullopt);
     auto second = parseBand<Q>(text.otherBand, unit, mark);
     if (!second)
@@ -50,9 +51,18 @@ Result<Asked> askedIn(SpecSubject subject, const SpecText &text, DecimalMark mar
     return tl::unexpected(length.error());
 }
 
-SpecSource trimmedSource(const SpecSource &source)
+SpecSource keptSource(const SpecSource &source)
 {
-    return {trimmedText(source.manual), trimmedText(source.page), source.certainty};
+    return {inOneLine(source.manual), inOneLine(source.page), source.certainty};
+}
+
+std::vector<TableLine> keptLines(std::vector<TableLine> lines)
+{
+    for (TableLine &line : lines) {
+        line.cylinder = inOneLine(line.cylinder);
+        line.points = inOneLine(line.points);
+    }
+    return lines;
 }
 
 /// The present revision, if it already says all of this.
@@ -76,7 +86,7 @@ Result<SpecId> reviseSpec(Garage &garage, EngineId engine, SpecSubject subject, 
     auto asked = askedIn(subject, text, mark);
     if (!asked)
         return tl::unexpected(asked.error());
-    const NewSpec wanted{engine, subject, text.condition, trimmedSource(text.source), std::move(*asked)};
+    const NewSpec wanted{engine, subject, text.condition, keptSource(text.source), std::move(*asked)};
     const auto known = specs(garage, engine);
     if (!known)
         return tl::unexpected(known.error());
@@ -104,7 +114,7 @@ Done reviseTable(Garage &garage, EngineId engineId, const std::vector<TableLine>
         const auto plan = planFromTable(known->design, lines, source.manual);
         if (!plan)
             return tl::unexpected(plan.error());
-        return insertTable(transaction, engineId, trimmedSource(source), lines);
+        return insertTable(transaction, engineId, keptSource(source), keptLines(lines));
     });
     if (!revised)
         return tl::unexpected(revised.error());

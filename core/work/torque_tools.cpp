@@ -4,6 +4,8 @@
 
 #include <store/things.h>
 
+#include <measure/text.h>
+
 #include <QtGlobal>
 
 #include <algorithm>
@@ -19,10 +21,10 @@ constexpr int earliestYear = 1900;
 /// Percent with or without their sign, as typed but for that.
 std::string withoutPercentSign(const std::string &text)
 {
-    std::string number = trimmedText(text);
+    std::string number = inOneLine(text);
     if (!number.empty() && number.back() == '%')
         number.pop_back();
-    return trimmedText(number);
+    return inOneLine(number);
 }
 
 Done readRange(const TorqueWrenchText &text, DecimalMark mark, TorqueTool &wrench)
@@ -42,7 +44,7 @@ Done readRange(const TorqueWrenchText &text, DecimalMark mark, TorqueTool &wrenc
 Result<std::optional<std::chrono::sys_days>> dayIfAny(std::string_view text)
 {
     using Day = std::optional<std::chrono::sys_days>;
-    return trimmedText(text).empty() ? Result<Day>(Day{}) : parseDay(text).map([](std::chrono::sys_days day) { return Day(day); });
+    return isBlank(text) ? Result<Day>(Day{}) : parseDay(text).map([](std::chrono::sys_days day) { return Day(day); });
 }
 
 /// What may be left empty on its card.
@@ -152,7 +154,7 @@ Result<ToolId> addFitting(Garage &garage, const FittingText &text, DecimalMark m
         return tl::unexpected(name.error());
     Tool tool{.id = ToolId(0), .name = std::move(*name), .leavesText = {}, .leaves = {}, .kind = text.kind};
     if (text.kind != ToolKind::AngleGauge) {
-        tool.size = trimmedText(text.size);
+        tool.size = inOneLine(text.size);
         if (const Done fits = shortEnough({tool.size}); !fits)
             return tl::unexpected(fits.error());
     }
@@ -183,7 +185,7 @@ Done setCalibrationDue(Garage &garage, ToolId wrench, std::string_view due)
 
 Result<std::chrono::sys_days> parseDay(std::string_view text)
 {
-    const std::string day = trimmedText(text);
+    const std::string day = plainText(text);
     // The same year-month-day that it is shown and stored as: any other order would have to be guessed.
     const bool shaped = day.size() == 10 && day[4] == '-' && day[7] == '-';
     const std::string_view digits = day;

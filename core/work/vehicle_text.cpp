@@ -2,13 +2,15 @@
 
 #include "internals.h"
 
+#include <measure/text.h>
+
 namespace asleft {
 
 namespace {
 
 Result<std::optional<MeterText>> checkedMeter(const VehicleText &text)
 {
-    if (trimmedText(text.meter).empty())
+    if (isBlank(text.meter))
         return std::optional<MeterText>{};
     auto meter = parseMeter(text.meter, text.meterUnit);
     if (!meter)
@@ -22,7 +24,7 @@ Result<ScrewText> checkedScrew(const ScrewText &text, DecimalMark mark)
         return tl::unexpected(screw.error());
     if (const auto wait = readBleedDown(text, mark); !wait)
         return tl::unexpected(wait.error());
-    return ScrewText{trimmedText(text.pitch), trimmedText(text.ratio), text.kind, trimmedText(text.bleedDown)};
+    return ScrewText{inOneLine(text.pitch), inOneLine(text.ratio), text.kind, inOneLine(text.bleedDown)};
 }
 
 } // namespace
@@ -32,7 +34,7 @@ Result<CheckedVehicle> checkVehicle(const VehicleText &text)
     auto name = checkedName(text.name, Noun::Vehicle);
     if (!name)
         return tl::unexpected(name.error());
-    CheckedVehicle checked{std::move(*name), trimmedText(text.mark), trimmedText(text.number), {}, text.meterReplaced};
+    CheckedVehicle checked{std::move(*name), inOneLine(text.mark), inOneLine(text.number), {}, text.meterReplaced};
     if (const Done fits = shortEnough({checked.mark, checked.number}); !fits)
         return tl::unexpected(fits.error());
     auto meter = checkedMeter(text);
@@ -44,7 +46,7 @@ Result<CheckedVehicle> checkVehicle(const VehicleText &text)
 
 Result<CheckedEngine> checkEngine(const VehicleText &text, DecimalMark mark)
 {
-    std::string name = trimmedText(text.engineName);
+    std::string name = inOneLine(text.engineName);
     if (const Done fits = shortEnough({name}); !fits)
         return tl::unexpected(fits.error());
     auto design = designEngine(text.engine, mark);

@@ -3,6 +3,7 @@
 #include "internals.h"
 #include "tool_text.h"
 
+#include <measure/text.h>
 #include <store/things.h>
 
 #include <QDateTime>
@@ -14,7 +15,7 @@ namespace asleft {
 
 Result<std::optional<Typed<Length>>> cardLength(const std::string &text, LengthUnit unit, DecimalMark mark)
 {
-    if (trimmedText(text).empty())
+    if (isBlank(text))
         return std::optional<Typed<Length>>{};
     auto length = parse<Length>(text, unit, mark);
     if (!length)
@@ -48,7 +49,7 @@ Result<PersonId> addPerson(Garage &garage, std::string_view initials, std::strin
         return tl::unexpected(known.error());
     if (const auto same = std::ranges::find(*known, *checked, &Person::initials); same != known->end())
         return same->id;
-    auto added = inTransaction(garage, [&](Transaction &transaction) { return insertPerson(transaction, *checked, trimmedText(name)); });
+    auto added = inTransaction(garage, [&](Transaction &transaction) { return insertPerson(transaction, *checked, inOneLine(name)); });
     if (added)
         Q_EMIT garage.changed({Change::What::People});
     return added;
@@ -71,7 +72,7 @@ Result<ToolId> addFeelerSet(Garage &garage, std::string_view name, std::string_v
         return tl::unexpected(read.error());
     return storeTool(garage, {.id = ToolId(0),
                               .name = std::move(*checked),
-                              .leavesText = trimmedText(leaves),
+                              .leavesText = inOneLine(leaves),
                               .leaves = std::move(*read),
                               .permissibleError = {},
                               .resolution = {}});

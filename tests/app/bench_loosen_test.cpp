@@ -176,7 +176,7 @@ void BenchLoosenTest::severalLooseAreAFindingByOneClick()
     QVERIFY(!bench.key(Key::Finding)->isVisible());
     press(Qt::Key_L);
     QVERIFY(bench.key(Key::Finding)->isVisible());
-    const auto loose = foundLoose(jointInHand(bench.state(), *bench.joint), bench.worked());
+    const auto loose = foundLoose(bench.worked());
     const QString text = looseFinding(jointInHand(bench.state(), *bench.joint), loose);
     QCOMPARE(bench.loosening().bar()->asked()->text(), text);
     click(bench.key(Key::Finding));

@@ -115,9 +115,9 @@ private Q_SLOTS:
         click(open.page.form()->moveKey());
         QVERIFY(!open.page.movePane()->isVisible());
         QCOMPARE(open.page.message()->role(), MessageLine::Role::Refusal);
-        QCOMPARE(open.page.form()->typed().text(Field::EngineName), QStringLiteral("Old four, bored out"));
+        QCOMPARE(open.page.form()->typed().text(Field::EngineName), std::string("Old four, bored out"));
         click(buttonNamed(open.page, QStringLiteral("As stored")));
-        QCOMPARE(open.page.form()->typed().text(Field::EngineName), QStringLiteral("Old four"));
+        QCOMPARE(open.page.form()->typed().text(Field::EngineName), std::string("Old four"));
         click(open.page.form()->moveKey());
         QVERIFY(open.page.movePane()->isVisible());
     }
@@ -179,7 +179,7 @@ private Q_SLOTS:
         typeInto(open, Field::FiringOrder, QStringLiteral("1-2"));
         open.page.choose(open.van.vehicle.key());
         open.page.beginNewEngine();
-        QCOMPARE(open.page.form()->typed().text(Field::EngineName), QStringLiteral("Twin"));
+        QCOMPARE(open.page.form()->typed().text(Field::EngineName), std::string("Twin"));
         press(Qt::Key_S, Qt::ControlModifier);
         QCOMPARE(open.page.message()->role(), MessageLine::Role::Done);
         const VehicleRow *row = open.page.current() ? open.vehicles.at(*open.page.current()) : nullptr;
@@ -208,8 +208,8 @@ private Q_SLOTS:
         typeInto(open, Field::EngineName, QStringLiteral("Old four, half typed"));
         QVERIFY(moveEngine(*open.shop.garage, open.tractor.engine, open.tractor.vehicle));
         QCOMPARE(open.page.current(), std::optional<qint64>(open.tractor.vehicle.key()));
-        QCOMPARE(open.page.form()->typed().text(Field::EngineName), QStringLiteral("Old four, half typed"));
-        QCOMPARE(open.page.form()->typed().text(Field::Name), QStringLiteral("Hollin 40 tractor"));
+        QCOMPARE(open.page.form()->typed().text(Field::EngineName), std::string("Old four, half typed"));
+        QCOMPARE(open.page.form()->typed().text(Field::Name), std::string("Hollin 40 tractor"));
         press(Qt::Key_S, Qt::ControlModifier);
         QCOMPARE(open.rowOf(open.tractor.engine).engine->name, std::string("Old four, half typed"));
     }
@@ -222,7 +222,7 @@ private Q_SLOTS:
         QVERIFY(moveEngine(*open.shop.garage, open.van.engine, open.tractor.vehicle));
         press(Qt::Key_S, Qt::ControlModifier);
         QCOMPARE(open.page.message()->role(), MessageLine::Role::Refusal);
-        QCOMPARE(open.page.form()->typed().text(Field::EngineName), QStringLiteral("Renamed too late"));
+        QCOMPARE(open.page.form()->typed().text(Field::EngineName), std::string("Renamed too late"));
         QCOMPARE(open.rowOf(open.van.engine).engine->name, std::string("New four"));
         QCOMPARE(open.rowOf(open.tractor.engine).engine->name, std::string("Old four"));
     }

@@ -11,8 +11,7 @@ namespace {
 VehicleTyped four()
 {
     VehicleTyped typed;
-    typed.texts = {
-        {Field::Name, QStringLiteral("Hollin")}, {Field::Cylinders, QStringLiteral("4")}, {Field::FiringOrder, QStringLiteral("1-3-4-2")}};
+    typed.texts = {{Field::Name, "Hollin"}, {Field::Cylinders, "4"}, {Field::FiringOrder, "1-3-4-2"}};
     return typed;
 }
 
@@ -20,10 +19,10 @@ VehicleTyped withCam()
 {
     VehicleTyped typed = four();
     typed.camKnown = true;
-    typed.texts[Field::IntakeOpens] = QStringLiteral("-4");
-    typed.texts[Field::IntakeCloses] = QStringLiteral("45");
-    typed.texts[Field::ExhaustOpens] = QStringLiteral("45");
-    typed.texts[Field::ExhaustCloses] = QStringLiteral("10.5");
+    typed.texts[Field::IntakeOpens] = "-4";
+    typed.texts[Field::IntakeCloses] = "45";
+    typed.texts[Field::ExhaustOpens] = "45";
+    typed.texts[Field::ExhaustCloses] = "10.5";
     return typed;
 }
 
@@ -93,17 +92,17 @@ private Q_SLOTS:
         QFETCH(int, field);
         QFETCH(QString, text);
         VehicleTyped typed = four();
-        typed.texts[Field(field)] = text;
+        typed.texts[Field(field)] = text.toStdString();
         QCOMPARE(refusedIn(typed), QList<Field>{Field(field)});
     }
 
     void aBridgeNeedsAPair()
     {
         VehicleTyped typed = four();
-        typed.texts[Field::Valves] = QStringLiteral("1+1");
+        typed.texts[Field::Valves] = "1+1";
         typed.bridged = true;
         QCOMPARE(refusedIn(typed), QList<Field>{Field::Valves});
-        typed.texts[Field::Valves] = QStringLiteral("4");
+        typed.texts[Field::Valves] = "4";
         typed.bridgeScrews = true;
         typed.injectors = true;
         typed.decompressors = true;
@@ -137,10 +136,10 @@ private Q_SLOTS:
         QStringList labels;
         for (int label = 1; label <= cylinders; ++label)
             labels.append(QString::number(label));
-        typed.texts[Field::Cylinders] = QString::number(cylinders);
-        typed.texts[Field::FiringOrder] = labels.join(QLatin1Char('-'));
+        typed.texts[Field::Cylinders] = std::to_string(cylinders);
+        typed.texts[Field::FiringOrder] = labels.join(QLatin1Char('-')).toStdString();
         QCOMPARE(refusedIn(typed), QList<Field>());
-        typed.texts[Field::Cylinders] = QStringLiteral("25");
+        typed.texts[Field::Cylinders] = "25";
         QCOMPARE(refusedIn(typed), QList<Field>{Field::Cylinders});
     }
 
@@ -148,7 +147,7 @@ private Q_SLOTS:
     {
         VehicleTyped typed = four();
         typed.layout = Layout::Single;
-        typed.texts[Field::FiringOrder] = QStringLiteral("left from before");
+        typed.texts[Field::FiringOrder] = "left from before";
         QVERIFY(!isAskedFor(Field::FiringOrder, typed));
         QCOMPARE(refusedIn(typed), QList<Field>());
         const auto design = designEngine(readVehicle(typed, DecimalMark::Point).text.engine);
@@ -170,14 +169,14 @@ private Q_SLOTS:
     void hydraulicTappetsHaveAWaitAndNoPitch()
     {
         VehicleTyped typed = four();
-        typed.texts[Field::Pitch] = QStringLiteral("abc");
-        typed.texts[Field::BleedDown] = QStringLiteral("15 min");
+        typed.texts[Field::Pitch] = "abc";
+        typed.texts[Field::BleedDown] = "15 min";
         typed.adjusters = AdjusterKind::Hydraulic;
         QVERIFY(!isAskedFor(Field::Pitch, typed));
         QCOMPARE(refusedIn(typed), QList<Field>());
         QCOMPARE(readVehicle(typed, DecimalMark::Point).text.screw.bleedDown, std::string("15 min"));
         for (const char *bad : {"abc", "-3", "3 days", "1e9"}) {
-            typed.texts[Field::BleedDown] = QString::fromLatin1(bad);
+            typed.texts[Field::BleedDown] = bad;
             QCOMPARE(refusedIn(typed), QList<Field>{Field::BleedDown});
         }
     }
@@ -186,17 +185,17 @@ private Q_SLOTS:
     {
         VehicleTyped typed = withCam();
         typed.injectors = true;
-        typed.texts[Field::ExhaustAgainFrom] = QStringLiteral("-40");
-        typed.texts[Field::InjectorTo] = QStringLiteral("abc");
+        typed.texts[Field::ExhaustAgainFrom] = "-40";
+        typed.texts[Field::InjectorTo] = "abc";
         QCOMPARE(refusedIn(typed), (QList<Field>{Field::ExhaustAgainTo, Field::InjectorFrom, Field::InjectorTo}));
-        typed.texts[Field::ExhaustAgainTo] = QStringLiteral("60");
-        typed.texts[Field::InjectorFrom] = QStringLiteral("-70");
-        typed.texts[Field::InjectorTo] = QStringLiteral("70");
+        typed.texts[Field::ExhaustAgainTo] = "60";
+        typed.texts[Field::InjectorFrom] = "-70";
+        typed.texts[Field::InjectorTo] = "70";
         QCOMPARE(refusedIn(typed), QList<Field>());
         const CamEvents cam = readVehicle(typed, DecimalMark::Point).text.engine.cam;
         QCOMPARE(cam.exhaustAgain, std::optional(CrankArc{degrees(-40), degrees(60)}));
         QCOMPARE(cam.injector, std::optional(CrankArc{degrees(-70), degrees(70)}));
-        typed.texts[Field::InjectorTo] = QStringLiteral("800");
+        typed.texts[Field::InjectorTo] = "800";
         QCOMPARE(refusedIn(typed), QList<Field>{Field::InjectorTo});
         typed.injectors = false;
         QCOMPARE(refusedIn(typed), QList<Field>());
@@ -207,7 +206,7 @@ private Q_SLOTS:
         const MeterReading last{MeterReadingId(1), VehicleId(1), MeterUnit::Hour, 3'812'000, "3 812 h", {}};
         VehicleTyped typed = four();
         const auto refusalOf = [&](const char *text, MeterUnit unit, bool replaced) -> std::optional<ErrorKind> {
-            typed.texts[Field::Meter] = QString::fromLatin1(text);
+            typed.texts[Field::Meter] = text;
             typed.meterUnit = unit;
             typed.meterReplaced = replaced;
             const auto refusals = readVehicle(typed, DecimalMark::Point, last).refusals;
@@ -227,16 +226,16 @@ private Q_SLOTS:
         typed.about = VehicleTyped::About::Engine;
         QCOMPARE(refusedIn(typed), QList<Field>());
         typed.about = VehicleTyped::About::Vehicle;
-        typed.texts[Field::FiringOrder] = QStringLiteral("1-1");
+        typed.texts[Field::FiringOrder] = "1-1";
         QCOMPARE(refusedIn(typed), QList<Field>{Field::Name});
     }
 
     void oneSlipHidesNoOther()
     {
         VehicleTyped typed = four();
-        typed.texts[Field::FiringOrder] = QStringLiteral("1-3-4");
-        typed.texts[Field::Gaps] = QStringLiteral("abc");
-        typed.texts[Field::Pitch] = QStringLiteral("1,250");
+        typed.texts[Field::FiringOrder] = "1-3-4";
+        typed.texts[Field::Gaps] = "abc";
+        typed.texts[Field::Pitch] = "1,250";
         QCOMPARE(refusedIn(typed), (QList<Field>{Field::FiringOrder, Field::Gaps, Field::Pitch}));
     }
 
@@ -245,16 +244,16 @@ private Q_SLOTS:
         VehicleTyped typed = four();
         typed.camKnown = true;
         QCOMPARE(refusedIn(typed), (QList<Field>{Field::IntakeOpens, Field::IntakeCloses, Field::ExhaustOpens, Field::ExhaustCloses}));
-        typed.texts[Field::IntakeOpens] = QStringLiteral("-4");
-        typed.texts[Field::IntakeCloses] = QStringLiteral("45");
-        typed.texts[Field::ExhaustOpens] = QStringLiteral("45");
-        typed.texts[Field::ExhaustCloses] = QStringLiteral("10.5");
+        typed.texts[Field::IntakeOpens] = "-4";
+        typed.texts[Field::IntakeCloses] = "45";
+        typed.texts[Field::ExhaustOpens] = "45";
+        typed.texts[Field::ExhaustCloses] = "10.5";
         QCOMPARE(refusedIn(typed), QList<Field>());
         const CamEvents cam = readVehicle(typed, DecimalMark::Point).text.engine.cam;
         QCOMPARE(cam.intakeOpensBeforeTdc, degrees(-4));
         QCOMPARE(cam.exhaustClosesAfterTdc, millidegrees(10'500));
         QVERIFY(!cam.assumed);
-        typed.texts[Field::ExhaustOpens] = QStringLiteral("700");
+        typed.texts[Field::ExhaustOpens] = "700";
         QCOMPARE(refusedIn(typed), QList<Field>{Field::ExhaustCloses});
     }
 
@@ -266,14 +265,14 @@ private Q_SLOTS:
         typed.bridgeScrews = true;
         typed.decompressors = true;
         typed.injectors = true;
-        typed.texts[Field::Number] = QStringLiteral("1G4AH59H45G118341");
-        typed.texts[Field::Valves] = QStringLiteral("4");
-        typed.texts[Field::Barring] = QStringLiteral("132/11");
-        typed.texts[Field::Pitch] = QStringLiteral("1.25");
-        typed.texts[Field::ExhaustAgainFrom] = QStringLiteral("-40");
-        typed.texts[Field::ExhaustAgainTo] = QStringLiteral("60");
-        typed.texts[Field::InjectorFrom] = QStringLiteral("-65.5");
-        typed.texts[Field::InjectorTo] = QStringLiteral("70");
+        typed.texts[Field::Number] = "1G4AH59H45G118341";
+        typed.texts[Field::Valves] = "4";
+        typed.texts[Field::Barring] = "132/11";
+        typed.texts[Field::Pitch] = "1.25";
+        typed.texts[Field::ExhaustAgainFrom] = "-40";
+        typed.texts[Field::ExhaustAgainTo] = "60";
+        typed.texts[Field::InjectorFrom] = "-65.5";
+        typed.texts[Field::InjectorTo] = "70";
         const auto added = addVehicle(*shop.garage, readVehicle(typed, DecimalMark::Point).text);
         QVERIFY(added);
         const auto rows = vehicles(*shop.garage);

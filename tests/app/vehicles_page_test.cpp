@@ -144,8 +144,7 @@ private Q_SLOTS:
         VehiclesPage page(*shop.context, model);
         present(page);
         VehicleTyped typed;
-        typed.texts = {
-            {Field::Name, QStringLiteral("H")}, {Field::Cylinders, QStringLiteral("4")}, {Field::FiringOrder, QStringLiteral("1-3-4-2")}};
+        typed.texts = {{Field::Name, "H"}, {Field::Cylinders, "4"}, {Field::FiringOrder, "1-3-4-2"}};
         page.form()->setTyped(typed);
         LineEdit *edit = page.form()->field(Field(field))->edit();
         edit->setFocus();
@@ -197,15 +196,15 @@ private Q_SLOTS:
         VehiclesPage page(*shop.context, model);
         present(page);
         VehicleTyped typed = page.form()->typed();
-        typed.texts[Field::Cylinders] = QStringLiteral("3");
-        typed.texts[Field::FiringOrder] = QStringLiteral("1-2-3");
+        typed.texts[Field::Cylinders] = "3";
+        typed.texts[Field::FiringOrder] = "1-2-3";
         typed.texts.erase(Field::Numbering);
         page.form()->setTyped(typed);
         page.form()->focusFirst();
         press(Qt::Key_S, Qt::ControlModifier);
         QCOMPARE(page.message()->role(), MessageLine::Role::Refusal);
         QCOMPARE(model.vehicles().front().engine->design.cylinders(), 4);
-        QCOMPARE(page.form()->typed().text(Field::Cylinders), QStringLiteral("3"));
+        QCOMPARE(page.form()->typed().text(Field::Cylinders), std::string("3"));
     }
 
     void aNumberIsNeverInTheWay()
@@ -311,13 +310,9 @@ private Q_SLOTS:
         VehicleTyped typed;
         typed.camKnown = true;
         typed.injectors = true;
-        typed.texts = {{Field::Name, QStringLiteral("H")},
-                       {Field::Cylinders, QStringLiteral("4")},
-                       {Field::FiringOrder, QStringLiteral("1-3-4-2")},
-                       {Field::IntakeOpens, QStringLiteral("10")},
-                       {Field::IntakeCloses, QStringLiteral("40")},
-                       {Field::ExhaustOpens, QStringLiteral("40")},
-                       {Field::ExhaustCloses, QStringLiteral("10")}};
+        typed.texts = {{Field::Name, "H"},          {Field::Cylinders, "4"},     {Field::FiringOrder, "1-3-4-2"},
+                       {Field::IntakeOpens, "10"},  {Field::IntakeCloses, "40"}, {Field::ExhaustOpens, "40"},
+                       {Field::ExhaustCloses, "10"}};
         page.form()->setTyped(typed);
         page.form()->choice(VehicleChoice::CamKnown)->takeFocus();
         for (const Field field : {Field::IntakeOpens, Field::IntakeCloses, Field::ExhaustOpens, Field::ExhaustCloses, Field::CheckLift,
@@ -340,12 +335,12 @@ private Q_SLOTS:
         page.beginNew();
         type(QStringLiteral("Half"));
         page.choose(stored.vehicle.key());
-        QCOMPARE(page.form()->typed().text(Field::Name), QStringLiteral("Hollin 40 tractor"));
+        QCOMPARE(page.form()->typed().text(Field::Name), std::string("Hollin 40 tractor"));
         addFour(*shop.garage, "Another seat's");
         page.beginNew();
-        QCOMPARE(page.form()->typed().text(Field::Name), QStringLiteral("Half"));
+        QCOMPARE(page.form()->typed().text(Field::Name), std::string("Half"));
         addFour(*shop.garage, "One more");
-        QCOMPARE(page.form()->typed().text(Field::Name), QStringLiteral("Half"));
+        QCOMPARE(page.form()->typed().text(Field::Name), std::string("Half"));
     }
 
     void theNextPagesAreOneKeyAway()

@@ -234,7 +234,7 @@ TEST(JointVerdicts, FoundLoose)
     story.loosened({3}, FoundHow::Measured, "1 N·m");
     story.loosened({4}, FoundHow::TightByFeel);
     const JobState state = story.state();
-    EXPECT_EQ(foundLoose(jointInHand(state, cover), state.joints.at(cover)), std::vector{1}) << "a loosening torque is not judged";
+    EXPECT_EQ(foundLoose(state.joints.at(cover)), std::vector{1}) << "a loosening torque is not judged";
 }
 
 } // namespace joint_worth_tests

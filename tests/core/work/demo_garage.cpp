@@ -57,7 +57,7 @@ TEST_F(DemoGarage, TheTractorsOutletIsHalfTightenedAndItsCoverWasLoose)
     const Joint &cover = joints[0];
     EXPECT_EQ(cover.passes.size(), 3U);
     EXPECT_TRUE(std::holds_alternative<Settle>(cover.passes.back()));
-    EXPECT_EQ(foundLoose(cover, state.joints.at(cover.id)), (std::vector{3, 5, 12}));
+    EXPECT_EQ(foundLoose(state.joints.at(cover.id)), (std::vector{3, 5, 12}));
     ASSERT_EQ(state.findings.size(), 1U);
     EXPECT_EQ(std::get<FastenerSubject>(state.findings.front().what.subject).fasteners, (std::vector{3, 5, 12}));
 

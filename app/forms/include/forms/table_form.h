@@ -45,13 +45,13 @@ private:
     void numberRows();
     void edited();
     void rowFinished(TableRow *row);
-    void tell(const TableReading &reading, bool refuseAll);
+    void tell(const TableTold &reading, bool refuseAll);
     void engineChanged();
     void fill();
     void askToKeep(const QStringList &doubts);
     void endAsking();
     void store();
-    [[nodiscard]] std::optional<TableReading> reading() const;
+    [[nodiscard]] std::optional<TableTold> reading() const;
 
     SpecsModel &m_specs;
     Heading *m_now;

@@ -23,7 +23,7 @@ public:
     /// Numbers the labels, so that each field has a name of its own.
     void setPlace(int place);
     /// Tells what was understood at once; a refusal only when `refuse` says so, or where one stands already.
-    void tell(const TableRowReading &reading, bool refuse);
+    void tell(const TableRowTold &reading, bool refuse);
     /// Whether the line was left after something was typed in it.
     [[nodiscard]] bool wasLeft() const { return m_left; }
 

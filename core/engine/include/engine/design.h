@@ -4,6 +4,7 @@
 #include <measure/parse.h>
 
 #include <compare>
+#include <map>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -168,10 +169,35 @@ CylinderRange cylinderRange(Layout layout);
 /// where they divide, else three; radial: one row up to nine, else two; opposed: four rows where they divide, else two.
 std::string usualNumbering(Layout layout, int cylinders);
 
-/// Checks an engine as typed and fits its parts together. Refuses with the kinds of "engines" in ErrorKind: a cylinder missing,
-/// twice or unknown in the order, gaps that do not add up to the cycle, a bank too many, and so on. Where a layout leaves the number of
-/// banks open, the numbering decides it by its `/`; all banks are equally long. Bridge screws count only where valves are bridged. A
-/// two-stroke whose cam is assumed gets the events of twoStrokeCam().
+/// The fields of an EngineText that can be refused.
+enum class EngineField {
+    Cylinders,
+    Numbering,
+    FiringOrder,
+    Gaps,
+    Valves,
+    ValveOrder,
+    IntakeEvents,
+    ExhaustEvents,
+    ExhaustAgain,
+    Injector,
+    Ramp,
+    CheckLift,
+    Barring,
+};
+
+struct EngineReading {
+    EngineDesign design; ///< whole where nothing is refused
+    std::map<EngineField, Error> refusals;
+};
+
+/// Reads an engine as typed, field by field: a slip in one hides none in another, unless that one rests on it. Refuses with the kinds of
+/// "engines" in ErrorKind: a cylinder missing, twice or unknown in the order, gaps that do not add up to the cycle, a bank too many, and so
+/// on. Where a layout leaves the number of banks open, the numbering decides it by its `/`; all banks are equally long. Bridge screws count
+/// only where valves are bridged. A two-stroke whose cam is assumed gets the events of twoStrokeCam().
+EngineReading readEngine(const EngineText &text, DecimalMark mark = DecimalMark::Point);
+
+/// The whole engine, or the first of its refusals.
 Result<EngineDesign> designEngine(const EngineText &text, DecimalMark mark = DecimalMark::Point);
 
 /// The texts that designEngine() reads back as `design`, for editing and for storing.

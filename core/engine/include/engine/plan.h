@@ -85,9 +85,31 @@ struct TableLine {
     std::string points; ///< `IN 1 2 4 EX 1 3 5`, `I1 I2 E1`, `intake 1, 2; exhaust 3`, `INJ 3 5`, `DEC 1`, `I3a BE2`
 };
 
-/// The manual's own table; `IN 1` means every intake lash of no. 1 with its bridge screws. Refuses what cannot be read, an unknown cylinder
-/// and a point named twice; a point that geometry says may not be set there is kept and is doubtful(), to be questioned. `source` is the
-/// manual and page.
+enum class TableField { Cylinder, Points };
+
+struct TableRefusal {
+    TableField field;
+    Error error;
+};
+
+/// A line read by itself and together with those above it.
+struct ReadTableLine {
+    bool empty = true;
+    std::optional<PlanPosition> position;
+    std::optional<TableRefusal> refusal;
+};
+
+struct TableReading {
+    std::vector<ReadTableLine> lines;
+    std::vector<AdjusterRef> unreached; ///< what no line sets
+};
+
+/// The manual's own table, line by line: a slip in one does not hide what is wrong with the next. `IN 1` means every intake lash of no. 1
+/// with its bridge screws. Refuses what cannot be read, an unknown cylinder and a point named twice; a point that geometry says may not be
+/// set there is kept and is doubtful(), to be questioned.
+TableReading readTable(const EngineDesign &design, const std::vector<TableLine> &lines);
+
+/// The whole table as a plan, or the first of its refusals. `source` is the manual.
 Result<CrankPlan> planFromTable(const EngineDesign &design, const std::vector<TableLine> &lines, std::string source, std::string page = {});
 
 /// "IN 1 2 4 EX 1 3 5 INJ 3 DEC 1": the points of a position as a manual prints them; where only some of a side are set, those by their

@@ -24,6 +24,9 @@ struct TorqueTool {
     bool operator==(const TorqueTool &) const = default;
 };
 
+/// Whether its calibration was due before today; what is not known is not overdue.
+bool isOverdue(const TorqueTool &tool, std::chrono::sys_days today);
+
 /// Refuses a range upside down, below nothing or from nothing to nothing (TorqueRange, least, most), a deviation of 0 or above 50 %
 /// (DeviationOutOfRange), a lever of 0 or above longestLever (LeverOutOfRange).
 Done checkTorqueTool(const TorqueTool &tool);

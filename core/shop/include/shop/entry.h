@@ -8,6 +8,9 @@
 
 namespace asleft {
 
+/// The longest name, plate or title; longer is a paste by mistake.
+constexpr std::size_t longestName = 200;
+
 /// The leaves of a feeler set as a person writes them: `0.05 0.10 0.15 mm`, `.010 .012 .015 in`, `0.05-1.00 by 0.05 mm`;
 /// a unit at the end counts for those before it. At most 100 leaves, smallest first, each once.
 /// Refuses with LeavesUnread and the part that cannot be read.

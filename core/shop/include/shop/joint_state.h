@@ -110,6 +110,6 @@ struct JointWants {
 JointWants jointWants(const Joint &joint, const JointState &state);
 
 /// Fasteners found loose by feel: more than one of them is worth a finding. A loosening torque is never judged.
-std::vector<int> foundLoose(const Joint &joint, const JointState &state);
+std::vector<int> foundLoose(const JointState &state);
 
 } // namespace asleft

@@ -1,24 +1,11 @@
 #pragma once
 
-#include <shop/entry.h>
+#include <shop/vehicle_entry.h>
 #include <work/garage.h>
 
 #include <vector>
 
 namespace asleft {
-
-/// A vehicle and its engine as a person types them.
-struct VehicleText {
-    std::string name;
-    std::string mark;
-    std::string number = {}; ///< the maker's vehicle number
-    std::string meter;       ///< empty: not read
-    MeterUnit meterUnit = MeterUnit::Hour;
-    bool meterReplaced = false; ///< what is read stands on another meter than before
-    std::string engineName;     ///< may be empty
-    EngineText engine;
-    ScrewText screw;
-};
 
 struct NewVehicle {
     VehicleId vehicle;

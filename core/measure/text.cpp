@@ -1,5 +1,6 @@
-#include "scan.h"
+#include <measure/text.h>
 
+#include <algorithm>
 #include <array>
 
 namespace asleft {
@@ -51,11 +52,6 @@ Decoded decode(std::string_view text)
     return notUtf8;
 }
 
-bool isSpace(char32_t c)
-{
-    return c == U' ' || (c >= 0x09 && c <= 0x0D) || c == 0xA0 || (c >= 0x2000 && c <= 0x200A) || c == 0x202F || c == 0x205F || c == 0x3000;
-}
-
 char32_t meaningOf(char32_t codePoint)
 {
     if (isSpace(codePoint))
@@ -83,7 +79,113 @@ char32_t lowerCase(char32_t c)
     return c >= U'A' && c <= U'Z' ? c + 32 : c;
 }
 
+/// In one line, every character that is no space put there by `put`, which is given its meaning and how it is typed.
+template <class Put>
+std::string lineOf(std::string_view text, Put put)
+{
+    std::string line;
+    for (Scanner in(text); !in.atEnd();) {
+        const std::size_t begin = in.position();
+        const char32_t meaning = in.peek();
+        in.advance();
+        if (meaning != U' ')
+            put(line, meaning, in.since(begin));
+        else if (!line.empty() && line.back() != ' ')
+            line += ' ';
+    }
+    if (line.ends_with(' '))
+        line.pop_back();
+    return line;
+}
+
 } // namespace
+
+bool isSpace(char32_t c)
+{
+    return c == U' ' || (c >= 0x09 && c <= 0x0D) || c == 0x85 || c == 0xA0 || c == 0x1680 || (c >= 0x2000 && c <= 0x200A) || c == 0x2028 ||
+           c == 0x2029 || c == 0x202F || c == 0x205F || c == 0x3000;
+}
+
+bool isBlank(std::string_view text)
+{
+    return trimmed(text).empty();
+}
+
+std::string inOneLine(std::string_view text)
+{
+    return lineOf(text, [](std::string &line, char32_t, std::string_view typed) { line += typed; });
+}
+
+std::string plainText(std::string_view text)
+{
+    return lineOf(text, [](std::string &line, char32_t meaning, std::string_view typed) {
+        if (meaning < 0x80)
+            line += static_cast<char>(meaning);
+        else
+            line += meaning == U'·' ? "·" : meaning == U'°' ? "°" : typed;
+    });
+}
+
+std::string plainWords(std::string_view text)
+{
+    constexpr std::string_view times = "×";
+    std::string words = inSmallLetters(plainText(text));
+    for (std::size_t at = words.find(times); at != std::string::npos; at = words.find(times, at))
+        words.replace(at, times.size(), "x");
+    std::ranges::replace(words, '*', 'x');
+    std::ranges::replace(words, ',', '.');
+    return words;
+}
+
+bool isAsciiDigit(char letter)
+{
+    return letter >= '0' && letter <= '9';
+}
+
+bool isAsciiLetter(char letter)
+{
+    return inCapitals(letter) >= 'A' && inCapitals(letter) <= 'Z';
+}
+
+char inCapitals(char letter)
+{
+    return letter >= 'a' && letter <= 'z' ? static_cast<char>(letter - 'a' + 'A') : letter;
+}
+
+std::string inSmallLetters(std::string_view text)
+{
+    std::string letters(text);
+    std::ranges::transform(letters, letters.begin(), [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; });
+    return letters;
+}
+
+bool sameWord(std::string_view a, std::string_view b)
+{
+    return std::ranges::equal(a, b, {}, inCapitals, inCapitals);
+}
+
+std::vector<std::string_view> wordsOf(std::string_view text, std::string_view separators)
+{
+    std::vector<std::string_view> words;
+    std::size_t at = text.find_first_not_of(separators);
+    while (at != std::string_view::npos) {
+        const std::size_t end = std::min(text.find_first_of(separators, at), text.size());
+        words.push_back(text.substr(at, end - at));
+        at = text.find_first_not_of(separators, end);
+    }
+    return words;
+}
+
+std::vector<std::string_view> piecesOf(std::string_view text, char mark)
+{
+    std::vector<std::string_view> pieces;
+    for (std::size_t at = text.find(mark); at != std::string_view::npos; at = text.find(mark)) {
+        pieces.push_back(trimmed(text.substr(0, at)));
+        text.remove_prefix(at + 1);
+    }
+    pieces.push_back(trimmed(text));
+    return pieces;
+}
 
 bool isDigit(char32_t meaning)
 {
