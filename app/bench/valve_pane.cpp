@@ -126,7 +126,7 @@ void ValvePane::showBar()
     const NextAct next = nextValveAct(m_book.state());
     const auto nowWithout = [&] {
         return std::holds_alternative<next::NothingOpen>(next) ? tr("Every point is set. Enter goes on to the next line.")
-                                                       : nextActSentence(next, m_book.state(), m_book.tool());
+                                                               : nextActSentence(next, m_book.state(), m_book.tool());
     };
     EntryView view =
         m_inHand ? barViewOf(m_book, *m_inHand, choice(phaseOf(*m_inHand))) : barViewOfNone(m_book, nowWithout(), choice(Phase::AsFound));

@@ -59,7 +59,8 @@ void checkCam(const CamEvents &cam, Cycle kind, Angle cycle, std::map<EngineFiel
     };
     const Angle exhaustShut = kind == Cycle::FourStroke ? stroke : Angle{};
     keep(EngineField::IntakeEvents, checkEvents(Noun::IntakeArc, stroke, cam.intakeOpensBeforeTdc, cam.intakeClosesAfterBdc, cycle));
-    keep(EngineField::ExhaustEvents, checkEvents(Noun::ExhaustArc, exhaustShut, cam.exhaustOpensBeforeBdc, cam.exhaustClosesAfterTdc, cycle));
+    keep(EngineField::ExhaustEvents,
+         checkEvents(Noun::ExhaustArc, exhaustShut, cam.exhaustOpensBeforeBdc, cam.exhaustClosesAfterTdc, cycle));
     keep(EngineField::ExhaustAgain, checkArc(Noun::SecondExhaustArc, cam.exhaustAgain, cycle));
     keep(EngineField::Injector, checkArc(Noun::InjectorArc, cam.injector, cycle));
     keep(EngineField::Ramp, checkRamp(cam.rampAllowance));

@@ -72,8 +72,7 @@ int tightOf(const JointState &joint)
 
 OpenWords jointOpenWords(const open::FastenersLoose &item, const JobState &state)
 {
-    return {JointOpenWords::tr("%n fastener(s) not tight", nullptr, item.count),
-            jointNameOf(item, state)};
+    return {JointOpenWords::tr("%n fastener(s) not tight", nullptr, item.count), jointNameOf(item, state)};
 }
 
 OpenWords jointOpenWords(const open::FittedUnsaid &item, const JobState &state)

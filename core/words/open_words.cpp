@@ -98,8 +98,7 @@ public:
 
     OpenWords operator()(const open::PointsNotLeft &item) const
     {
-        return {OpenItemWords::tr("%n point(s) not left", nullptr, item.count()),
-                valveSetTitle(m_state)};
+        return {OpenItemWords::tr("%n point(s) not left", nullptr, item.count()), valveSetTitle(m_state)};
     }
 
     OpenWords operator()(const open::SpecRevised &item) const
@@ -110,9 +109,7 @@ public:
 
     OpenWords operator()(const open::NoSpecYet &item) const
     {
-        return {
-            OpenItemWords::tr("%n point(s) left with no spec yet", nullptr, item.count()),
-            OpenItemWords::tr("nothing to judge by")};
+        return {OpenItemWords::tr("%n point(s) left with no spec yet", nullptr, item.count()), OpenItemWords::tr("nothing to judge by")};
     }
 
     OpenWords operator()(const open::NotComparable &item) const
@@ -123,14 +120,12 @@ public:
 
     OpenWords operator()(const open::ByFeel &item) const
     {
-        return {OpenItemWords::tr("%n point(s) left by feel", nullptr, item.count()),
-                OpenItemWords::tr("done, unmeasured")};
+        return {OpenItemWords::tr("%n point(s) left by feel", nullptr, item.count()), OpenItemWords::tr("done, unmeasured")};
     }
 
     OpenWords operator()(const open::OutOfPosition &item) const
     {
-        return {OpenItemWords::tr("%n point(s) set out of place", nullptr, item.count()),
-                OpenItemWords::tr("the crank did not allow it")};
+        return {OpenItemWords::tr("%n point(s) set out of place", nullptr, item.count()), OpenItemWords::tr("the crank did not allow it")};
     }
 
     OpenWords operator()(const open::SpecUnsure &item) const

@@ -414,7 +414,7 @@ Result<ActSeq> JobBook::acceptJoint(JointId joint, AcceptedWhat what, const std:
     // It may have been on disk all the same: then there is nothing left to accept because of it.
     const Act *last = lastOn(state(), joint);
     const auto *before = last ? std::get_if<AcceptedFact>(&last->what.fact) : nullptr;
-    const bool same = before && before->what == what && before->reason == trimmedText(reason);
+    const bool same = before && before->what == what && before->reason == trimmed(reason);
     if (same && m_journal->arrivedBefore(m_journal->newAct(*before, *m_session.who)))
         return log(*before);
     return tl::unexpected(accepted.error());
