@@ -81,8 +81,8 @@ void EntryBar::buildNow(QVBoxLayout *column)
     line->addWidget(m_spec, 1);
     if (hasScale())
         line->addWidget(m_small, 0, Qt::AlignTop | Qt::AlignRight);
-    specs->setVisible(hasScale());
     column->addWidget(specs);
+    specs->setVisible(hasScale()); // now that it has a parent: before, it would be a window
 }
 
 void EntryBar::buildValues(QVBoxLayout *column)

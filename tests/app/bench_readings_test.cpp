@@ -57,7 +57,7 @@ void BenchReadingsTest::anActIsShownOnce()
     logTyped(QStringLiteral("28"));
     QCOMPARE(bench.point("I1").stage, PointStage::Found);
     QCOMPARE(pane.shown, 1);
-    pane.undo();
+    pane.takeBack(false);
     QCOMPARE(pane.shown, 2);
     // What comes from elsewhere is shown as it comes.
     QVERIFY(bench.page->book()->openNut(*pane.inHand()));

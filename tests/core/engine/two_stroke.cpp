@@ -68,9 +68,9 @@ TEST(TwoStroke, GivenEventsStandAndItsIntakesCountForNothing)
     EXPECT_EQ(crankAt(four, {cylinder(four, "1"), CrankEvent::IntakeFullyOpen}), degrees(180));
 
     text.cam = wholeDegrees(20, 60, 180, 180, 10);
-    EXPECT_EQ(refusalOf(text), (Error{ErrorKind::CamArcTooLong, {"exhaust", "360"}}));
+    EXPECT_EQ(refusalOf(text), (Error{ErrorKind::CamArcTooLong, {"360"}, Noun::ExhaustArc}));
     text.cam = wholeDegrees(20, 60, -60, 60, 10);
-    EXPECT_EQ(refusalOf(text), (Error{ErrorKind::CamArcTooLong, {"exhaust", "0"}}));
+    EXPECT_EQ(refusalOf(text), (Error{ErrorKind::CamArcTooLong, {"0"}, Noun::ExhaustArc}));
 }
 
 TEST(TwoStroke, WhatIsAssumedLeavesTheRestAsTyped)

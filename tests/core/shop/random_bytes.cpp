@@ -154,7 +154,8 @@ TEST(RandomBytes, AsAVehicleNumber)
         ASSERT_EQ(number.expected.has_value(), counted);
         withDigit += counted ? 1 : 0;
     }
-    EXPECT_GT(withDigit, 500);
+    // A third of the letters can be a check digit.
+    EXPECT_GT(withDigit, 300);
 }
 
 TEST(RandomBytes, AskedForTheUnitMeant)

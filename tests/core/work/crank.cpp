@@ -77,7 +77,8 @@ TEST_F(Crank, TheProposedPlanIsTheManualsOrTwoPositions)
     need(reviseTable(*garage, tractor.engine, {{"1", CrankEvent::Compression, "IN 1 2 EX 1 3"}}, {"Manual", "6-60"}));
     plan = book->proposedPlan();
     EXPECT_FALSE(plan.generated);
-    EXPECT_EQ(plan.source, "Manual p. 6-60");
+    EXPECT_EQ(plan.source, "Manual");
+    EXPECT_EQ(plan.page, "6-60");
     EXPECT_EQ(plan.positions.size(), 1U);
     EXPECT_EQ(plan.unreached.size(), 4U);
 }

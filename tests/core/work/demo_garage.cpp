@@ -108,7 +108,8 @@ TEST_F(DemoGarage, TheVansJobIsDoneByItsManualsTable)
     }
     ASSERT_TRUE(state.plan);
     EXPECT_FALSE(state.plan->generated);
-    EXPECT_EQ(state.plan->source, "Sorrel 8 repair guide p. 1-23");
+    EXPECT_EQ(state.plan->source, "Sorrel 8 repair guide");
+    EXPECT_EQ(state.plan->page, "1-23");
     EXPECT_EQ(state.plan->positions.size(), 4U);
     for (const PlanPosition &position : state.plan->positions)
         EXPECT_TRUE(std::ranges::none_of(position.points, &PlanPoint::doubtful));
