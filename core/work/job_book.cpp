@@ -9,6 +9,8 @@
 #include "taking_back.h"
 #include "valve_facts.h"
 
+#include <QScopedValueRollback>
+
 #include <algorithm>
 
 namespace asleft {
@@ -28,6 +30,10 @@ void follow(Session &session, const std::vector<NewAct> &acts, bool ofSheet, boo
             session.crankConfirmed = false;
     }
 }
+
+/// The book that tells of an act of its own just now: it knows that act and need not read it. Only compared, never looked into, since
+/// whoever is told may have closed the job.
+const JobBook *teller = nullptr;
 
 Result<Fact> stepDoneFrom(StepId step, const JobFrame &frame)
 {
@@ -64,8 +70,10 @@ public:
         const bool logged = std::exchange(m_book.m_logged, false);
         if (m_book.m_journal->takeNews())
             Q_EMIT m_book.changed();
-        if (logged)
-            Q_EMIT garage.changed(acts);
+        if (!logged)
+            return;
+        const QScopedValueRollback telling(teller, static_cast<const JobBook *>(&m_book));
+        Q_EMIT garage.changed(acts);
     }
 
 private:
@@ -89,6 +97,8 @@ JobBook::~JobBook() = default;
 
 void JobBook::heed(const Change &change)
 {
+    if (change.what == Change::What::Acts && teller == this)
+        return;
     const Telling atEnd(*this);
     if (change.what == Change::What::Acts)
         (void)m_journal->readOn(); // another open job may have moved this engine's crank
