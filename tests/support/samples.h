@@ -1,23 +1,13 @@
 #pragma once
 
-#include <draw/point_shape.h>
+#include "engine_texts.h"
 
-#include <engine/design.h>
+#include <draw/point_shape.h>
 
 #include <QList>
 #include <QString>
 
 namespace asleft {
-
-inline EngineText engineText(Layout layout, int cylinders, const std::string &order, const std::string &valveOrder = {})
-{
-    EngineText text;
-    text.layout = layout;
-    text.cylinders = cylinders;
-    text.firingOrder = order;
-    text.valveOrder = valveOrder;
-    return text;
-}
 
 inline EngineDesign engineOf(Layout layout, int cylinders, const std::string &order, const std::string &valveOrder = {})
 {
@@ -62,15 +52,6 @@ inline EngineText withTrain(EngineText text, const Train &train)
     if (train.cycle == Cycle::TwoStroke)
         text.cam = twoStrokeCam();
     return text;
-}
-
-/// 1-2-3-…: enough to draw any engine.
-inline std::string plainOrder(int cylinders)
-{
-    std::string order = "1";
-    for (int cylinder = 2; cylinder <= cylinders; ++cylinder)
-        order += "-" + std::to_string(cylinder);
-    return order;
 }
 
 inline std::string valvesInOneLine(int cylindersInBank)

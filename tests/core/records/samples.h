@@ -1,5 +1,7 @@
 #pragma once
 
+#include "engine_texts.h"
+
 #include <shop/state.h>
 
 #include <memory>
@@ -9,28 +11,10 @@
 
 namespace asleft {
 
-/// 1-2-3-…: enough to print any engine.
-inline std::string plainOrder(int cylinders)
-{
-    std::string order = "1";
-    for (int cylinder = 2; cylinder <= cylinders; ++cylinder)
-        order += "-" + std::to_string(cylinder);
-    return order;
-}
-
 /// For what a test says of its parameters.
 inline void PrintTo(const EngineText &text, std::ostream *out)
 {
     *out << text.cylinders << " cylinders of layout " << static_cast<int>(text.layout) << ", valves " << text.valves;
-}
-
-inline EngineText engineText(Layout layout, int cylinders, const std::string &order = {})
-{
-    EngineText text;
-    text.layout = layout;
-    text.cylinders = cylinders;
-    text.firingOrder = order.empty() ? plainOrder(cylinders) : order;
-    return text;
 }
 
 inline Spec lashSpec(std::int64_t id, SpecSubject subject, const char *band, const char *second, SpecSource source)
