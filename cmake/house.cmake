@@ -12,8 +12,18 @@ if(ASLEFT_SANITIZE)
     target_link_options(house_flags INTERFACE -fsanitize=address,undefined)
 endif()
 
-# moc 6.4 stumbles over the standard library's <concepts>, which tell it nothing: it is told that it has read them.
-set(CMAKE_AUTOMOC_MOC_OPTIONS -D_GLIBCXX_CONCEPTS)
+# No header of ours needs another one for moc to understand it.
+get_target_property(moc Qt6::moc IMPORTED_LOCATION)
+if(NOT moc)
+    get_target_property(moc Qt6::moc IMPORTED_LOCATION_NONE)
+endif()
+configure_file(${CMAKE_CURRENT_LIST_DIR}/moc_alone.sh.in ${PROJECT_BINARY_DIR}/moc_alone.sh @ONLY USE_SOURCE_PERMISSIONS)
+set(CMAKE_AUTOMOC_COMPILER_PREDEFINES OFF)
+
+# asleft_moc(TARGET): its headers are given to moc.
+function(asleft_moc target)
+    set_target_properties(${target} PROPERTIES AUTOMOC ON AUTOMOC_EXECUTABLE ${PROJECT_BINARY_DIR}/moc_alone.sh)
+endfunction()
 
 # How many sources a unity build compiles together: enough that headers are read seldom, few enough that one edit is compiled again quickly.
 set(CMAKE_UNITY_BUILD_BATCH_SIZE 8)

@@ -25,7 +25,7 @@ NewVehicle theGenerator(Telling &telling)
     return telling.vehicle(text);
 }
 
-void whatTheManualSays(Telling &telling, EngineId engine)
+void whatTheGeneratorManualSays(Telling &telling, EngineId engine)
 {
     const SpecSource lash{"Brindle engine handbook", "28"};
     const SpecSource bridges{"Brindle engine handbook", "27"};
@@ -43,7 +43,7 @@ void tellBrindle(Telling &telling, const Workshop &workshop)
     using namespace std::chrono;
     telling.at(2026y / May / 6, 9h + 25min);
     const NewVehicle generator = theGenerator(telling);
-    whatTheManualSays(telling, generator.engine);
+    whatTheGeneratorManualSays(telling, generator.engine);
     const auto book = telling.valveJob(generator);
 
     Sitter tom(telling, *book, workshop.tom, workshop.metricLeaves);

@@ -23,7 +23,7 @@ NewVehicle theLoader(Telling &telling)
     return telling.vehicle(text);
 }
 
-void whatTheManualSays(Telling &telling, EngineId engine)
+void whatTheLoaderManualSays(Telling &telling, EngineId engine)
 {
     const SpecSource page{"Corrow 90 engine manual", "12-8"};
     telling.spec(engine, SpecSubject::IntakeLash, {.band = "0.30 ± 0.05 mm", .otherBand = ".012 ± .002 in", .source = page});
@@ -57,7 +57,7 @@ void tellCorrow(Telling &telling, const Workshop &workshop)
     using namespace std::chrono;
     telling.at(2025y / September / 22, 10h);
     const NewVehicle loader = theLoader(telling);
-    whatTheManualSays(telling, loader.engine);
+    whatTheLoaderManualSays(telling, loader.engine);
     telling.at(2025y / October / 13, 8h + 15min);
     told(readMeter(telling.garage(), loader.vehicle, "8 990 h", MeterUnit::Hour));
     told(readMeter(telling.garage(), loader.vehicle, "3 h", MeterUnit::Hour, true));

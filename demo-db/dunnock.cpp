@@ -21,7 +21,7 @@ NewVehicle theMotorcycle(Telling &telling)
     return telling.vehicle(text);
 }
 
-void whatTheManualSays(Telling &telling, EngineId engine)
+void whatTheMotorcycleManualSays(Telling &telling, EngineId engine)
 {
     const SpecSource page{"Dunnock 75 service book", "3-11"};
     telling.spec(engine, SpecSubject::IntakeLash, "1 ± 1/4 turn", page);
@@ -36,7 +36,7 @@ void tellDunnock(Telling &telling, const Workshop &workshop)
     using namespace std::chrono;
     telling.at(2026y / April / 22, 17h + 5min);
     const NewVehicle motorcycle = theMotorcycle(telling);
-    whatTheManualSays(telling, motorcycle.engine);
+    whatTheMotorcycleManualSays(telling, motorcycle.engine);
     const auto book = telling.valveJob(motorcycle);
 
     Sitter marta(telling, *book, workshop.marta, workshop.metricLeaves);

@@ -28,7 +28,7 @@ NewVehicle theTractor(Telling &telling)
     return telling.vehicle(text);
 }
 
-void whatTheManualSays(Telling &telling, EngineId engine)
+void whatTheTractorManualSays(Telling &telling, EngineId engine)
 {
     telling.spec(engine, SpecSubject::IntakeLash, {.band = "0.30 ± 0.05 mm", .otherBand = {}, .source = onPage("41")});
     telling.spec(engine, SpecSubject::ExhaustLash, {.band = "0.40 ± 0.05 mm", .otherBand = {}, .source = onPage("41")});
@@ -104,7 +104,7 @@ void tellHollin(Telling &telling, const Workshop &workshop)
     using namespace std::chrono;
     telling.at(2026y / May / 15, 13h + 40min);
     const NewVehicle tractor = theTractor(telling);
-    whatTheManualSays(telling, tractor.engine);
+    whatTheTractorManualSays(telling, tractor.engine);
     const TractorJoints joints = whatIsScrewedOn(telling, tractor.engine);
     const auto book = telling.valveJob(tractor);
 

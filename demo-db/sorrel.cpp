@@ -22,7 +22,7 @@ NewVehicle theVan(Telling &telling)
     return telling.vehicle(text);
 }
 
-void whatTheManualSays(Telling &telling, EngineId engine)
+void whatTheVanManualSays(Telling &telling, EngineId engine)
 {
     const SpecSource page{"Sorrel 8 repair guide", "1-22"};
     telling.spec(engine, SpecSubject::IntakeLash, {.band = "0.15 ± 0.03 mm", .otherBand = ".006 ± .001 in", .source = page});
@@ -80,7 +80,7 @@ NewVehicle tellSorrelBefore(Telling &telling, const Workshop &workshop)
     using namespace std::chrono;
     telling.at(2023y / October / 6, 13h + 30min);
     const NewVehicle van = theVan(telling);
-    whatTheManualSays(telling, van.engine);
+    whatTheVanManualSays(telling, van.engine);
     const auto book = telling.valveJob(van);
 
     Sitter anouk(telling, *book, workshop.anouk, workshop.thinLeaves);

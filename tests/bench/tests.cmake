@@ -12,6 +12,7 @@ target_link_libraries(bench_joint_window PRIVATE house_flags app_window)
 
 file(GLOB bench_sources CONFIGURE_DEPENDS ${CMAKE_CURRENT_LIST_DIR}/bench_*.cpp)
 add_executable(asleft_bench ${bench_sources})
+set_target_properties(asleft_bench PROPERTIES UNITY_BUILD ON)
 target_link_libraries(asleft_bench PRIVATE house_flags demo_garage work store Qt6::Core SQLite::SQLite3)
 target_compile_definitions(asleft_bench PRIVATE BARE_WINDOW="$<TARGET_FILE:bench_bare_window>" GARAGE_WINDOW="$<TARGET_FILE:bench_garage_window>"
                                                 JOINT_WINDOW="$<TARGET_FILE:bench_joint_window>")

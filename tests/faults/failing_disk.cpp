@@ -57,7 +57,7 @@ protected:
     void sweep(Work work, Look look)
     {
         int point = isLong() ? 0 : GetParam().start;
-        for (bool reached = true; reached; point += isLong() ? 1 : 11) {
+        for (bool reached = true; reached; point += isLong() ? 1 : 23) {
             SCOPED_TRACE("failing from event " + std::to_string(point));
             failFrom(point);
             const auto outcome = work();
@@ -198,8 +198,8 @@ TEST_P(FailingDisk, BringsTheFirstGarageUpByWholeSteps)
 }
 
 INSTANTIATE_TEST_SUITE_P(Every, FailingDisk,
-                         ::testing::Values(Failure{"ErrorOnce", false, 0, false}, Failure{"ErrorForGood", false, 3, true},
-                                           Failure{"FullOnce", true, 6, false}, Failure{"FullForGood", true, 9, true}),
+                         ::testing::Values(Failure{"ErrorOnce", false, 0, false}, Failure{"ErrorForGood", false, 6, true},
+                                           Failure{"FullOnce", true, 12, false}, Failure{"FullForGood", true, 18, true}),
                          [](const auto &info) { return info.param.name; });
 
 } // namespace

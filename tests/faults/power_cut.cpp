@@ -61,7 +61,7 @@ protected:
             fs::copy(from, folder);
     }
 
-    [[nodiscard]] static int stride() { return isLong() ? 1 : 5; }
+    [[nodiscard]] static int stride() { return isLong() ? 1 : 9; }
     [[nodiscard]] static int rounds() { return isLong() ? 8 : 1; }
 
     std::string before = inFolder("before");

@@ -4,6 +4,7 @@
 function(asleft_fault_test name)
     set(target faults_${name})
     add_executable(${target} ${CMAKE_CURRENT_FUNCTION_LIST_DIR}/${name}.cpp ${ARGN})
+    set_target_properties(${target} PROPERTIES UNITY_BUILD ON)
     target_link_libraries(${target} PRIVATE house_flags store_test_support store Qt6::Core Qt6::Sql SQLite::SQLite3 GTest::gtest GTest::gtest_main)
     target_include_directories(${target} PRIVATE ${PROJECT_SOURCE_DIR}/core/store)
     add_test(NAME ${target} COMMAND ${target})

@@ -2,6 +2,7 @@
 # rules.sh ROOT: the rules of the house that a look at the text can tell. Prints each breach and fails if there is one.
 # rules.sh --names: the name of every rule, for the test of this test.
 set -euo pipefail
+export LC_ALL=C
 
 names=(upward-include widgets-in-core sql-outside-store select-star printing-core modal-dialog style-sheet
     spin-box unfinished-mark machine-path long-file long-function scattered-class run-bit)
@@ -74,14 +75,13 @@ look machine-path '(^|[^A-Za-z0-9_./}-])/(home|root|wor[k]|Users|tmp)/|[A-Z]:\\\
 
 folders=()
 for folder in core app demo-db tests; do [[ -d $folder ]] && folders+=("$folder"); done
-while IFS= read -r -d '' file; do
-    lines=$(wc -l <"$file")
+while read -r lines file; do
     if ((lines > 600)); then
         breach long-file "$file has $lines lines; is there a room inside that wants a door of its own?"
     elif ((lines > 500)); then
         printf 'close to the limit: %s has %s lines\n' "$file" "$lines"
     fi
-done < <(((${#folders[@]})) && find "${folders[@]}" \( -name '*.h' -o -name '*.cpp' \) -print0)
+done < <(((${#folders[@]})) && find "${folders[@]}" \( -name '*.h' -o -name '*.cpp' \) -print0 | xargs -0r wc -l | grep -v ' total$')
 
 # What is larger than the rules allow, and why it may be. A line goes when what it names is mended.
 long_functions_allowed=(
