@@ -39,6 +39,7 @@ JobsPage::JobsPage(JobsModel &jobs, VehiclesModel &vehicles, QWidget *parent)
     wireSheet();
     wireJoints();
     keepFromWriting(vehicles.garage(), {m_new, m_addJoint});
+    m_jobs.refresh();
     if (m_jobs.jobs().empty())
         beginNew({});
     else

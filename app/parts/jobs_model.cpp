@@ -6,6 +6,8 @@
 #include <work/job_book.h>
 
 #include <algorithm>
+#include <iterator>
+#include <unordered_set>
 
 namespace asleft {
 
@@ -37,13 +39,12 @@ JobGlance::Line lineOf(const JobState &state, const Step &step)
 JobsModel::JobsModel(Garage &garage, QObject *parent) : QObject(parent), m_garage(garage)
 {
     connect(&garage, &Garage::changed, this, &JobsModel::heed);
-    reload();
 }
 
 void JobsModel::heed(const Change &change)
 {
     using What = Change::What;
-    if (change.what == What::Jobs || change.what == What::Vehicles)
+    if (m_isRead && (change.what == What::Jobs || change.what == What::Vehicles))
         reload();
     if (change.what != What::Acts)
         return;
@@ -108,16 +109,37 @@ Result<JobId> JobsModel::open(VehicleId vehicle, EngineId engine, const JobSheet
 
 void JobsModel::reload()
 {
-    auto read = asleft::jobs(m_garage);
+    m_isRead = true;
     m_outdated = false;
+    // One more than there were, so that a new one pushes none out.
+    const int most = std::max(jobsAtOnce, int(m_jobs.size()) + 1);
+    take(asleft::jobs(m_garage, most), most, false);
+    Q_EMIT changed();
+}
+
+void JobsModel::readFurther()
+{
+    take(asleft::jobs(m_garage, jobsAtOnce, m_jobs.empty() ? nullptr : &m_jobs.back()), jobsAtOnce, true);
+}
+
+void JobsModel::take(Result<std::vector<JobLine>> read, int most, bool further)
+{
     m_failure = read ? std::nullopt : std::optional(read.error());
-    if (read)
-        m_jobs = std::move(*read);
+    if (!read)
+        return;
+    const bool isAll = int(read->size()) < most;
+    if (!further)
+        m_jobs.clear();
+    // A job that was worked on since stands further up.
+    std::unordered_set<JobId> known;
+    for (const JobLine &job : m_jobs)
+        known.insert(job.id);
+    std::ranges::copy_if(*read, std::back_inserter(m_jobs), [&known](const JobLine &job) { return !known.contains(job.id); });
     QList<RuledRow> rows;
     for (const JobLine &job : m_jobs)
         rows.append(rowOf(job, m_garage.now()));
+    m_rows.setFurther(isAll ? std::function<void()>() : [this] { readFurther(); });
     m_rows.setRows(rows);
-    Q_EMIT changed();
 }
 
 } // namespace asleft

@@ -74,6 +74,13 @@ int RuledRows::rowCount(const QModelIndex &parent) const
     return parent.isValid() ? 0 : int(m_rows.size());
 }
 
+void RuledRows::fetchMore(const QModelIndex &parent)
+{
+    // It may set itself anew while it runs.
+    if (const auto read = m_further; canFetchMore(parent))
+        read();
+}
+
 QVariant RuledRows::data(const QModelIndex &index, int role) const
 {
     if (!index.isValid() || index.row() >= m_rows.size())

@@ -54,26 +54,38 @@ QString rowName(const VehicleRow &row)
 VehiclesModel::VehiclesModel(Garage &garage, QObject *parent) : QObject(parent), m_garage(garage)
 {
     connect(&garage, &Garage::changed, this, [this](const Change &change) {
-        if (change.what == Change::What::Vehicles)
+        if (change.what != Change::What::Vehicles)
+            return;
+        if (m_isRead)
             reload();
+        Q_EMIT changed();
     });
-    reload();
 }
 
-const VehicleRow *VehiclesModel::at(qint64 id) const
+VehiclesModel &VehiclesModel::read()
 {
+    if (!m_isRead)
+        reload();
+    return *this;
+}
+
+const VehicleRow *VehiclesModel::at(qint64 id)
+{
+    read();
     const auto found = std::ranges::find(m_vehicles, id, idOf);
     return found == m_vehicles.end() ? nullptr : &*found;
 }
 
-const VehicleRow *VehiclesModel::withEngine(EngineId engine) const
+const VehicleRow *VehiclesModel::withEngine(EngineId engine)
 {
+    read();
     const auto found = std::ranges::find_if(m_vehicles, [engine](const VehicleRow &row) { return row.engine && row.engine->id == engine; });
     return found == m_vehicles.end() ? nullptr : &*found;
 }
 
-std::optional<EngineId> VehiclesModel::firstEngine() const
+std::optional<EngineId> VehiclesModel::firstEngine()
 {
+    read();
     const auto found = std::ranges::find_if(m_vehicles, [](const VehicleRow &row) { return row.engine.has_value(); });
     return found == m_vehicles.end() ? std::nullopt : std::optional(found->engine->id);
 }
@@ -116,6 +128,7 @@ Done VehiclesModel::move(EngineId engine, std::optional<VehicleId> into)
 
 void VehiclesModel::reload()
 {
+    m_isRead = true;
     auto read = asleft::vehicles(m_garage);
     m_failure = read ? std::nullopt : std::optional(read.error());
     if (read)
@@ -131,7 +144,6 @@ void VehiclesModel::reload()
     }
     m_rows.setRows(rows);
     m_engineRows.setRows(engines);
-    Q_EMIT changed();
 }
 
 } // namespace asleft

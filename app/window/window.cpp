@@ -164,10 +164,11 @@ void Window::shortcuts()
 
 void Window::begin()
 {
-    if (m_jobs->jobs().empty())
+    const auto last = asleft::jobs(m_context.garage(), 1);
+    if (!last || last->empty())
         goTo(Page::Vehicles);
     else
-        openOnBench(m_jobs->jobs().front().id);
+        openOnBench(last->front().id);
 }
 
 void Window::goTo(Page page)

@@ -6,6 +6,8 @@
 #include <measure/parse.h>
 #include <shop/entry.h>
 
+#include <map>
+
 namespace asleft {
 
 using namespace store;
@@ -53,39 +55,51 @@ Error unreadable(const Connection &connection, EngineId id)
     return {ErrorKind::Damaged, {connection.path(), std::to_string(id.key())}, Noun::Engine};
 }
 
-Result<std::vector<SettingPoint>> storedPoints(Connection &connection, EngineId id)
+using PointsByEngine = std::map<EngineId, std::vector<SettingPoint>>;
+
+/// The points of one engine; without one, of all.
+Result<PointsByEngine> storedPoints(Connection &connection, std::optional<EngineId> of)
 {
-    return allRows(connection, "SELECT id, cylinder, adjuster FROM setting_point WHERE engine = ?", values(id), [](Row &row) {
-        return SettingPoint{row.id<PointId>(), row.adjuster()};
-    });
+    struct Stored {
+        EngineId engine;
+        SettingPoint point;
+    };
+    const auto stored = [](Row &row) {
+        const auto engine = row.id<EngineId>();
+        const auto id = row.id<PointId>();
+        return Stored{engine, {id, row.adjuster()}};
+    };
+    static const std::string all = "SELECT engine, id, cylinder, adjuster FROM setting_point";
+    const auto rows = of ? allRows(connection, all + " WHERE engine = ?", values(*of), stored) : allRows(connection, all, {}, stored);
+    if (!rows)
+        return tl::unexpected(rows.error());
+    PointsByEngine points;
+    for (const Stored &row : *rows)
+        points[row.engine].push_back(row.point);
+    return points;
 }
 
 /// The points of the design's adjusters, in their order.
-Result<std::vector<SettingPoint>> pointsOf(Connection &connection, EngineId id, const EngineDesign &design)
+std::optional<std::vector<SettingPoint>> inOrderOf(const EngineDesign &design, const std::vector<SettingPoint> &stored)
 {
-    auto stored = storedPoints(connection, id);
-    if (!stored)
-        return stored;
     std::vector<SettingPoint> points;
     for (const AdjusterRef adjuster : design.adjusters()) {
-        const auto found = std::ranges::find(*stored, adjuster, &SettingPoint::adjuster);
-        if (found == stored->end())
-            return tl::unexpected(unreadable(connection, id));
+        const auto found = std::ranges::find(stored, adjuster, &SettingPoint::adjuster);
+        if (found == stored.end())
+            return std::nullopt;
         points.push_back(*found);
     }
     return points;
 }
 
-Result<Engine> fittedTogether(Connection &connection, const FittedRow &row)
+Result<Engine> fittedTogether(const Connection &connection, const FittedRow &row, PointsByEngine &stored)
 {
     auto design = designEngine(row.engine.text);
     auto adjuster = adjusterOf(row.engine.screw);
     auto bleedDown = readBleedDown(row.engine.screw);
-    if (!design || !adjuster || !bleedDown)
+    auto points = design ? inOrderOf(*design, stored[row.id]) : std::nullopt;
+    if (!points || !adjuster || !bleedDown)
         return tl::unexpected(unreadable(connection, row.id));
-    auto points = pointsOf(connection, row.id, *design);
-    if (!points)
-        return tl::unexpected(points.error());
     return Engine{row.id, row.vehicle, row.engine.name, *std::move(design), row.engine.screw, *adjuster, *bleedDown, *std::move(points)};
 }
 
@@ -135,21 +149,27 @@ Result<std::vector<EngineFit>> engineFits(Database &database, EngineId engine)
                    });
 }
 
-Result<std::vector<Engine>> engines(Database &database, VehicleId vehicle)
+Result<std::vector<Engine>> engines(Database &database, std::optional<VehicleId> in)
 {
+    static const std::string fittedNow = fittedColumns +
+                                         "FROM engine_fit JOIN engine ON engine.id = engine_fit.engine WHERE engine_fit.id = "
+                                         "(SELECT max(id) FROM engine_fit AS newest WHERE newest.engine = engine.id) ";
+    static const std::string all = fittedNow + "ORDER BY engine.id";
+    static const std::string ofOne = fittedNow + "AND engine_fit.vehicle = ? ORDER BY engine.id";
     Connection &connection = Internals::of(database);
-    const auto rows = allRows(
-        connection,
-        fittedColumns +
-            "FROM engine_fit JOIN engine ON engine.id = engine_fit.engine "
-            "WHERE engine_fit.vehicle = ? AND engine_fit.id = (SELECT max(id) FROM engine_fit AS newest WHERE newest.engine = engine.id) "
-            "ORDER BY engine.id",
-        values(vehicle), fittedRowOf);
+    const auto rows = in ? allRows(connection, ofOne, values(*in), fittedRowOf) : allRows(connection, all, {}, fittedRowOf);
     if (!rows)
         return tl::unexpected(rows.error());
+    PointsByEngine points;
+    for (std::size_t place = 0; place < (in ? rows->size() : 1); ++place) {
+        auto stored = storedPoints(connection, in ? std::optional((*rows)[place].id) : std::nullopt);
+        if (!stored)
+            return tl::unexpected(stored.error());
+        points.merge(*stored);
+    }
     std::vector<Engine> engines;
     for (const FittedRow &row : *rows) {
-        auto engine = fittedTogether(connection, row);
+        auto engine = fittedTogether(connection, row, points);
         if (!engine)
             return tl::unexpected(engine.error());
         engines.push_back(*std::move(engine));
@@ -160,11 +180,15 @@ Result<std::vector<Engine>> engines(Database &database, VehicleId vehicle)
 Result<Engine> engine(Database &database, EngineId id)
 {
     Connection &connection = Internals::of(database);
-    return foundRow(connection,
-                    fittedColumns + "FROM engine JOIN engine_fit ON engine_fit.engine = engine.id "
-                                    "WHERE engine.id = ? ORDER BY engine_fit.id DESC LIMIT 1",
-                    values(id), fittedRowOf, Noun::Engine)
-        .and_then([&](const FittedRow &row) { return fittedTogether(connection, row); });
+    static const std::string select = fittedColumns + "FROM engine JOIN engine_fit ON engine_fit.engine = engine.id "
+                                                      "WHERE engine.id = ? ORDER BY engine_fit.id DESC LIMIT 1";
+    const auto row = foundRow(connection, select, values(id), fittedRowOf, Noun::Engine);
+    if (!row)
+        return tl::unexpected(row.error());
+    auto points = storedPoints(connection, id);
+    if (!points)
+        return tl::unexpected(points.error());
+    return fittedTogether(connection, *row, *points);
 }
 
 } // namespace asleft

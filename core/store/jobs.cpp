@@ -3,7 +3,6 @@
 #include "changes.h"
 #include "thing_rows.h"
 
-#include <cassert>
 #include <limits>
 
 namespace asleft {
@@ -32,20 +31,18 @@ Result<std::vector<Step>> stepsOf(Connection &connection, JobId job)
     });
 }
 
-/// What jobRowOf() takes.
-const std::string jobColumns = "SELECT job.id, job.vehicle, vehicle.name, job.engine, engine.name, job.title, job.opened_ms, "
-                               "(SELECT act.at_ms FROM act WHERE act.job = job.id ORDER BY act.seq DESC LIMIT 1), "
-                               "(SELECT count(*) FROM act WHERE act.job = job.id) "
-                               "FROM job JOIN vehicle ON vehicle.id = job.vehicle JOIN engine ON engine.id = job.engine ";
-
 JobRow jobRowOf(Row &row)
 {
-    JobRow job{row.id<JobId>(), row.id<VehicleId>(), row.text(), row.id<EngineId>(), row.text(), row.text(), row.moment(), {}, 0};
+    JobRow job{row.id<JobId>(), row.id<VehicleId>(), row.text(), row.id<EngineId>(), row.text(),
+               row.text(),      row.moment(),        {},         {0, JobId(0)}};
     if (const auto last = row.numberIfAny())
         job.lastAct = Moment{*last};
-    job.acts = row.number();
+    job.place = {row.number(), job.id};
     return job;
 }
+
+/// Which acts the rows of last work follow from: every job's own last one; before it has one, the garage's when it was opened.
+constexpr std::string_view lastActs = "(SELECT id, (SELECT max(seq) FROM act WHERE act.job = job.id) AS last FROM job)";
 
 } // namespace
 
@@ -53,6 +50,10 @@ Result<JobId> insertJob(Transaction &transaction, const NewJob &job)
 {
     Connection &connection = Internals::of(transaction);
     auto id = insertDescribed<JobId>(connection, "job", Job{JobId(0), job.vehicle, job.engine, job.title, job.opened, {}});
+    if (id)
+        if (const Done worked = connection.run("INSERT INTO job_worked (job, seq) SELECT ?, coalesce(max(seq), 0) FROM act", values(*id));
+            !worked)
+            return tl::unexpected(worked.error());
     for (std::size_t place = 0; id && place < job.lines.size(); ++place)
         if (auto step = insertStep(connection, *id, place, job.lines[place]); !step)
             return tl::unexpected(step.error());
@@ -69,30 +70,43 @@ Result<StepId> appendStep(Transaction &transaction, JobId job, const SheetLine &
     return insertStep(connection, job, place->value_or(0), line);
 }
 
-Result<std::vector<JobRow>> jobsLastWorked(Database &database, int most)
+Result<std::vector<JobRow>> jobs(Database &database, int most, const std::optional<JobPlace> &after)
 {
-    // Chosen first and looked at afterwards: counting the acts of every job to show a few of them would read the whole journal.
-    static const std::string lastWork = "coalesce((SELECT act.at_ms FROM act WHERE act.job = job.id ORDER BY act.seq DESC LIMIT 1), "
-                                        "job.opened_ms) DESC, job.id DESC ";
-    static const std::string chosen =
-        jobColumns + "WHERE job.id IN (SELECT job.id FROM job ORDER BY " + lastWork + "LIMIT ?) ORDER BY " + lastWork;
-    return allRows(Internals::of(database), chosen, values(most), jobRowOf);
+    static const std::string select =
+        "SELECT job.id, job.vehicle, vehicle.name, job.engine, engine.name, job.title, job.opened_ms, act.at_ms, job_worked.seq "
+        "FROM job_worked JOIN job ON job.id = job_worked.job JOIN vehicle ON vehicle.id = job.vehicle JOIN engine ON engine.id = "
+        "job.engine "
+        "LEFT JOIN act ON act.seq = job_worked.seq AND act.job = job.id "
+        "WHERE (job_worked.seq, job_worked.job) < (?, ?) ORDER BY job_worked.seq DESC, job_worked.job DESC LIMIT ?";
+    constexpr std::int64_t beyond = std::numeric_limits<std::int64_t>::max();
+    const JobPlace from = after.value_or(JobPlace{beyond, JobId(beyond)});
+    return allRows(Internals::of(database), select, values(from.worked, from.job, most), jobRowOf);
 }
 
-Result<std::vector<JobRow>> jobs(Database &database, const JobsAsked &asked)
+Result<bool> lastWorkedAsActsSay(Database &database)
 {
-    // Several statements rather than one with "? IS NULL OR": that would walk through every job.
-    static const std::string all = jobColumns + "WHERE job.id < ? ORDER BY job.id DESC LIMIT ?";
-    static const std::string ofVehicle = jobColumns + "WHERE job.vehicle = ? AND job.id < ? ORDER BY job.id DESC LIMIT ?";
-    static const std::string ofEngine = jobColumns + "WHERE job.vehicle = ? AND job.engine = ? AND job.id < ? ORDER BY job.id DESC LIMIT ?";
-    const std::int64_t before = asked.before ? asked.before->key() : std::numeric_limits<std::int64_t>::max();
-    assert(asked.vehicle || !asked.engine);
-    Connection &connection = Internals::of(database);
-    if (asked.engine)
-        return allRows(connection, ofEngine, values(*asked.vehicle, *asked.engine, before, asked.most), jobRowOf);
-    if (asked.vehicle)
-        return allRows(connection, ofVehicle, values(*asked.vehicle, before, asked.most), jobRowOf);
-    return allRows(connection, all, values(before, asked.most), jobRowOf);
+    static const std::string wrong = "SELECT count(*) FROM " + std::string(lastActs) +
+                                     " AS told LEFT JOIN job_worked ON job_worked.job = told.id "
+                                     "WHERE job_worked.seq IS NULL OR (told.last IS NOT NULL AND job_worked.seq <> told.last)";
+    return oneRow(Internals::of(database), wrong, {}, [](Row &row) { return row.number(); }).map([](std::optional<std::int64_t> count) {
+        return count == 0;
+    });
+}
+
+Done tellLastWorkedAnew(Transaction &transaction)
+{
+    static const std::string anew =
+        "INSERT INTO job_worked (job, seq) SELECT id, coalesce(last, max(last) OVER (ORDER BY id), 0) FROM " + std::string(lastActs);
+    Connection &connection = Internals::of(transaction);
+    return connection.run("DELETE FROM job_worked", {}).and_then([&] { return connection.run(anew, {}); });
+}
+
+Result<bool> engineWorkedOn(Database &database, EngineId engine)
+{
+    return oneRow(Internals::of(database),
+                  "SELECT 1 FROM job WHERE engine = ? AND EXISTS (SELECT 1 FROM act WHERE act.job = job.id) LIMIT 1", values(engine),
+                  [](Row &row) { return row.number(); })
+        .map([](std::optional<std::int64_t> found) { return found.has_value(); });
 }
 
 Result<Job> job(Database &database, JobId id)

@@ -1,11 +1,17 @@
 #include <store/journal.h>
 
+#include "changes.h"
 #include "checksum.h"
 #include "connection.h"
+#include "dialect.h"
 #include "facts.h"
+#include "newest.h"
 
+#include <algorithm>
 #include <cassert>
+#include <iterator>
 #include <map>
+#include <set>
 
 namespace asleft {
 namespace {
@@ -58,22 +64,39 @@ Result<std::vector<Act>> wholeActs(Connection &connection, std::vector<ActHead> 
     return acts;
 }
 
-/// Acts of the job after a seq, and those of any job that tell where the engine's crank stands, with what withdraws them.
-/// Each part goes by an index of its own, so that a journal of a million acts is not walked through.
-constexpr std::string_view actsOfJob =
-    "WITH RECURSIVE "
-    "crank (seq) AS (SELECT act FROM fact_crank WHERE engine = ? "
-    "UNION SELECT act.seq FROM act JOIN crank ON act.withdraws = crank.seq), "
-    "wanted (seq) AS (SELECT seq FROM act WHERE job = ? AND seq > ? UNION SELECT seq FROM crank WHERE seq > ?) "
-    "SELECT act.seq, act.uid, act.job, act.who, act.seat, act.at_ms, act.withdraws, act.kind, act.checksum "
-    "FROM wanted JOIN act ON act.seq = wanted.seq ORDER BY act.seq";
+/// What actHeadOf() takes.
+const std::string headColumns =
+    "SELECT act.seq, act.uid, act.job, act.who, act.seat, act.at_ms, act.withdraws, act.kind, act.checksum FROM ";
 
-Result<std::vector<Act>> actsSince(Connection &connection, std::int64_t last, JobId job, EngineId engine)
+Result<std::vector<ActHead>> headsOfJob(Connection &connection, JobId job, std::int64_t last)
 {
-    auto heads = allRows(connection, actsOfJob, values(engine, job, last, last), actHeadOf);
-    if (!heads)
-        return tl::unexpected(heads.error());
-    return wholeActs(connection, *std::move(heads));
+    static const std::string select = headColumns + "act WHERE job = ? AND seq > ? ORDER BY seq";
+    return allRows(connection, select, values(job, last), actHeadOf);
+}
+
+Result<std::vector<ActHead>> headsListed(Connection &connection, const std::set<std::int64_t> &seqs)
+{
+    if (seqs.empty())
+        return std::vector<ActHead>{};
+    static const std::string select = headColumns + rowsOfListed("act", "seq") + " ORDER BY act.seq";
+    return allRows(connection, select, {listed({seqs.begin(), seqs.end()})}, actHeadOf);
+}
+
+/// The job's own acts after `last`, and some of other jobs.
+Result<std::vector<Act>> actsOf(Connection &connection, JobId job, std::int64_t last, const Result<std::set<std::int64_t>> &ofOthers)
+{
+    if (!ofOthers)
+        return tl::unexpected(ofOthers.error());
+    auto own = headsOfJob(connection, job, last);
+    if (!own)
+        return tl::unexpected(own.error());
+    auto others = headsListed(connection, *ofOthers);
+    if (!others)
+        return tl::unexpected(others.error());
+    const auto middle = static_cast<std::ptrdiff_t>(own->size());
+    own->insert(own->end(), std::move_iterator(others->begin()), std::move_iterator(others->end()));
+    std::ranges::inplace_merge(own->begin(), own->begin() + middle, own->end(), {}, [](const ActHead &head) { return head.act.seq; });
+    return wholeActs(connection, *std::move(own));
 }
 
 /// The act that has this uid already, if it says the same.
@@ -110,17 +133,35 @@ Result<ActSeq> append(Transaction &transaction, const NewAct &act)
     if (!*inserted)
         return storedBefore(connection, act, checksum);
     const ActSeq seq(**inserted);
-    return writeFact(connection, seq, act.fact).map([seq] { return seq; });
+    return writeFact(connection, seq, act.fact)
+        .and_then([&] {
+            return changeRow(connection, "UPDATE job_worked SET seq = ? WHERE job = ? RETURNING job", values(seq, act.job), Noun::Job);
+        })
+        .map([seq] { return seq; });
 }
 
 Result<std::vector<Act>> jobActs(Database &database, JobId job, EngineId engine)
 {
-    return actsSince(Internals::of(database), 0, job, engine);
+    Connection &connection = Internals::of(database);
+    return actsOf(connection, job, 0, newestCrank(connection, engine, job));
 }
 
 Result<std::vector<Act>> actsAfter(Database &database, ActSeq last, JobId job, EngineId engine)
 {
-    return actsSince(Internals::of(database), last.key(), job, engine);
+    Connection &connection = Internals::of(database);
+    return actsOf(connection, job, last.key(), crankSince(connection, engine, job, last));
+}
+
+Result<std::vector<Act>> newestAtPoints(Database &database, const std::vector<PointId> &points, JobId except)
+{
+    Connection &connection = Internals::of(database);
+    const auto seqs = newestOfPoints(connection, points, except);
+    if (!seqs)
+        return tl::unexpected(seqs.error());
+    auto heads = headsListed(connection, *seqs);
+    if (!heads)
+        return tl::unexpected(heads.error());
+    return wholeActs(connection, *std::move(heads));
 }
 
 Result<std::optional<ActSeq>> seqOf(Database &database, const Uid &uid)

@@ -43,18 +43,27 @@ Result<MeterReadingId> insertMeterReading(Transaction &transaction, const NewMet
 
 namespace {
 
-const std::string meterColumns = "SELECT id, " + namesOf<MeterReading>() + " FROM meter_reading WHERE vehicle = ? ";
+const std::string meterColumns = "SELECT id, " + namesOf<MeterReading>() + " FROM meter_reading ";
+const std::string metersOfOne = meterColumns + "WHERE vehicle = ? ";
 
 } // namespace
 
 Result<std::optional<MeterReading>> latestMeter(Database &database, VehicleId vehicle)
 {
-    return oneRow(Internals::of(database), meterColumns + "ORDER BY at_ms DESC, id DESC LIMIT 1", values(vehicle), taken<MeterReading>);
+    return oneRow(Internals::of(database), metersOfOne + "ORDER BY at_ms DESC, id DESC LIMIT 1", values(vehicle), taken<MeterReading>);
+}
+
+Result<std::vector<MeterReading>> latestMeters(Database &database)
+{
+    return allRows(Internals::of(database),
+                   meterColumns + "WHERE id IN (SELECT (SELECT latest.id FROM meter_reading AS latest WHERE latest.vehicle = vehicle.id "
+                                  "ORDER BY latest.at_ms DESC, latest.id DESC LIMIT 1) FROM vehicle)",
+                   {}, taken<MeterReading>);
 }
 
 Result<std::vector<MeterReading>> meterReadings(Database &database, VehicleId vehicle)
 {
-    return allRows(Internals::of(database), meterColumns + "ORDER BY at_ms, id", values(vehicle), taken<MeterReading>);
+    return allRows(Internals::of(database), metersOfOne + "ORDER BY at_ms, id", values(vehicle), taken<MeterReading>);
 }
 
 } // namespace asleft

@@ -168,12 +168,26 @@ Done JobJournal::readNew()
             return loaded;
         m_version = *version;
     }
+    if (std::ranges::any_of(*acts, [this](const Act &act) { return act.what.withdraws && act.what.job != m_state.frame->job.id; })) {
+        // What another job withdrew may lay bare an act that was of no account when this one was opened.
+        if (Done again = readAllAnew(); !again)
+            return again;
+    }
     for (const Act &act : *acts)
         foldOne(m_state, act);
     if (!acts->empty())
         m_readUpTo = acts->back().seq;
     m_news = m_news || !acts->empty();
     noteArrival(*acts);
+    return {};
+}
+
+Done JobJournal::readAllAnew()
+{
+    const auto acts = jobActs(*m_garage.internals().database, m_state.frame->job.id, m_state.frame->engine.id);
+    if (!acts)
+        return tl::unexpected(acts.error());
+    m_state = fold(m_state.frame, *acts);
     return {};
 }
 

@@ -44,6 +44,7 @@ private:
 
     JobJournal(Garage &garage, JobState state, std::int64_t version);
     Done readNew();
+    Done readAllAnew();
     Done loadFrameAnew();
     [[nodiscard]] bool failedBefore(const NewAct &act) const;
     /// Adds acts that were just stored, nothing having been written by others before them.

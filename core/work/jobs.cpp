@@ -10,9 +10,6 @@ namespace asleft {
 
 namespace {
 
-/// More than anybody scrolls through.
-constexpr int mostListed = 500;
-
 /// The joints the lines of a sheet speak of are the engine's own.
 Done ownJoints(Database &database, EngineId engine, const JobSheet &sheet)
 {
@@ -49,15 +46,16 @@ Result<JobId> openJob(Garage &garage, VehicleId vehicle, EngineId engine, const 
     return opened;
 }
 
-Result<std::vector<JobLine>> jobs(Garage &garage)
+Result<std::vector<JobLine>> jobs(Garage &garage, int most, const JobLine *after)
 {
-    const auto rows = jobsLastWorked(*garage.internals().database, mostListed);
+    const auto place = after ? std::optional(JobPlace{after->worked, after->id}) : std::nullopt;
+    const auto rows = jobs(*garage.internals().database, most, place);
     if (!rows)
         return tl::unexpected(rows.error());
     std::vector<JobLine> lines;
     lines.reserve(rows->size());
     for (const JobRow &row : *rows)
-        lines.push_back({row.id, row.vehicle, row.vehicleName, row.title, row.opened, row.lastAct});
+        lines.push_back({row.id, row.vehicle, row.vehicleName, row.title, row.opened, row.lastAct, row.place.worked});
     return lines;
 }
 

@@ -1,13 +1,12 @@
 #include <work/vehicles.h>
 
-#include "engine_jobs.h"
 #include "internals.h"
 #include "meters.h"
 #include "vehicle_text.h"
 
 #include <store/things.h>
 
-#include <algorithm>
+#include <map>
 
 namespace asleft {
 
@@ -35,7 +34,7 @@ Done changeEngine(Transaction &transaction, const Vehicle &place, EngineId engin
     if (now->vehicle != place.id)
         return fail(ErrorKind::NotFound, Noun::Engine);
     if (!sameCylinders(now->design, checked.design)) {
-        const auto worked = isWorkedOn(transaction.database(), engineId);
+        const auto worked = engineWorkedOn(transaction.database(), engineId);
         if (!worked)
             return tl::unexpected(worked.error());
         if (*worked)
@@ -57,22 +56,6 @@ Result<std::optional<Checked>> checkedIf(bool asked, Check check)
     if (!checked)
         return tl::unexpected(checked.error());
     return std::optional(std::move(*checked));
-}
-
-/// A row for each engine there; a vehicle without one has a row all the same, an empty stand none.
-Done addRows(std::vector<VehicleRow> &rows, Database &database, const Vehicle &vehicle)
-{
-    auto fitted = engines(database, vehicle.id);
-    if (!fitted)
-        return tl::unexpected(fitted.error());
-    const auto meter = latestMeter(database, vehicle.id);
-    if (!meter)
-        return tl::unexpected(meter.error());
-    for (Engine &engine : *fitted)
-        rows.push_back({vehicle, std::move(engine), *meter});
-    if (fitted->empty() && !vehicle.stand)
-        rows.push_back({vehicle, std::nullopt, *meter});
-    return {};
 }
 
 } // namespace
@@ -136,10 +119,29 @@ Result<std::vector<VehicleRow>> vehicles(Garage &garage)
     const auto all = vehicles(database);
     if (!all)
         return tl::unexpected(all.error());
+    auto fitted = engines(database);
+    if (!fitted)
+        return tl::unexpected(fitted.error());
+    const auto meters = latestMeters(database);
+    if (!meters)
+        return tl::unexpected(meters.error());
+    std::map<VehicleId, MeterReading> meterOf;
+    for (const MeterReading &meter : *meters)
+        meterOf.emplace(meter.vehicle, meter);
+    std::multimap<VehicleId, Engine> enginesOf;
+    for (Engine &engine : *fitted)
+        enginesOf.emplace(engine.vehicle, std::move(engine));
+
+    // A row for each engine there; a vehicle without one has a row all the same, an empty stand none.
     std::vector<VehicleRow> rows;
     for (const Vehicle &vehicle : *all) {
-        if (const Done added = addRows(rows, database, vehicle); !added)
-            return tl::unexpected(added.error());
+        const auto read = meterOf.find(vehicle.id);
+        const auto meter = read == meterOf.end() ? std::nullopt : std::optional(read->second);
+        const auto [first, last] = enginesOf.equal_range(vehicle.id);
+        for (auto engine = first; engine != last; ++engine)
+            rows.push_back({vehicle, std::move(engine->second), meter});
+        if (first == last && !vehicle.stand)
+            rows.push_back({vehicle, std::nullopt, meter});
     }
     return rows;
 }

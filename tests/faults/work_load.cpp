@@ -82,6 +82,12 @@ void expectSound(const std::string &path, const Sample &sample, const std::vecto
     expectEachOnce(**opened, sample, all);
 }
 
+bool holdsOwnActs(Database &database, const JobRow &row)
+{
+    const auto acts = jobActs(database, row.id, row.engine).value();
+    return std::ranges::count(acts, row.id, [](const Act &act) { return act.what.job; }) == countActs(database, row.id).value();
+}
+
 std::vector<store::SchemaStep> stepsWithOneMore()
 {
     const auto known = store::builtInSteps();

@@ -5,6 +5,7 @@
 #include "support.h"
 
 #include <store/journal.h>
+#include <store/things.h>
 
 #include <cstdlib>
 #include <optional>
@@ -35,6 +36,9 @@ std::vector<Acknowledged> workOn(const std::string &path, const std::vector<std:
 /// The file is sound, all that was acknowledged is there, no act is there in part, and doing all of it again is harmless.
 void expectSound(const std::string &path, const Sample &sample, const std::vector<std::vector<NewAct>> &transactions,
                  const std::vector<Acknowledged> &acknowledged);
+
+/// Every act of the job is read, and no other one is taken for its own.
+bool holdsOwnActs(Database &database, const JobRow &row);
 
 /// The program's own schema steps with one more, which rebuilds a table and fills it.
 std::vector<store::SchemaStep> stepsWithOneMore();

@@ -310,28 +310,53 @@ TEST_F(Things, KeepsJobsWithTheirSteps)
     EXPECT_NE(read.steps[0].id, read.steps[1].id);
 }
 
-TEST_F(Things, ListsTheNewestJobsFirst)
+TEST_F(Things, ListsTheJobWorkedOnLastFirst)
 {
     const Sample sample = storeSample(*garage);
+    NewAct act = actOf(sample, "a", NutOpenFact{sample.points[0]});
+    const auto log = [&](JobId job, std::int64_t at) {
+        act.uid += "x";
+        act.job = job;
+        act.at = Moment{at};
+        return committed(*garage, [&](Transaction &transaction) { return append(transaction, act); }).key();
+    };
+    // A clock that runs back changes nothing: the journal's order counts.
+    log(sample.job, 900);
+    const auto last = log(sample.job, 800);
     const VehicleId tractor = addVehicle("Tractor");
     const JobId other = committed(*garage, [&](Transaction &transaction) {
         return insertJob(transaction, {tractor, sample.engine, "Other", Moment{20}, {}});
     });
-    NewAct act = actOf(sample, "a", NutOpenFact{sample.points[0]});
-    for (const std::int64_t at : {900, 800}) {
-        act.uid += "x";
-        act.at = Moment{at};
-        committed(*garage, [&](Transaction &transaction) { return append(transaction, act); });
+    const JobRow worked{sample.job, sample.vehicle, "Lorry", sample.engine, "Four", "Valves", Moment{10}, Moment{800}, {last, sample.job}};
+    const JobRow opened{other, tractor, "Tractor", sample.engine, "Four", "Other", Moment{20}, {}, {last, other}};
+    EXPECT_EQ(jobs(*garage, 10).value(), (std::vector{opened, worked})) << "nobody has worked on it, but it was opened since";
+    EXPECT_EQ(jobs(*garage, 1).value(), (std::vector{opened}));
+    EXPECT_EQ(jobs(*garage, 10, opened.place).value(), (std::vector{worked}));
+    EXPECT_TRUE(jobs(*garage, 10, worked.place).value().empty());
+    log(other, 0);
+    EXPECT_EQ(jobs(*garage, 1).value().front().id, other);
+    log(sample.job, 0);
+    EXPECT_EQ(jobs(*garage, 1).value().front().id, sample.job);
+    EXPECT_TRUE(engineWorkedOn(*garage, sample.engine).value());
+}
+
+TEST_F(Things, TellsLastWorkAnewFromTheActs)
+{
+    const Sample sample = storeSample(*garage);
+    committed(*garage, [&](Transaction &transaction) { return append(transaction, actOf(sample, "a", NutOpenFact{sample.points[0]})); });
+    const JobId other = committed(*garage, [&](Transaction &transaction) {
+        return insertJob(transaction, {sample.vehicle, sample.engine, "Other", Moment{20}, {}});
+    });
+    const auto before = jobs(*garage, 10).value();
+    EXPECT_TRUE(lastWorkedAsActsSay(*garage).value());
+    for (const char *damage : {"UPDATE job_worked SET seq = 77", "DELETE FROM job_worked"}) {
+        ASSERT_EQ(Raw(path).run(damage), SQLITE_OK);
+        EXPECT_FALSE(lastWorkedAsActsSay(*garage).value()) << damage;
+        EXPECT_TRUE(garage->check());
+        EXPECT_TRUE(lastWorkedAsActsSay(*garage).value()) << damage;
+        EXPECT_EQ(jobs(*garage, 10).value(), before) << damage;
     }
-    const JobRow first{sample.job, sample.vehicle, "Lorry", sample.engine, "Four", "Valves", Moment{10}, Moment{800}, 2};
-    const JobRow second{other, tractor, "Tractor", sample.engine, "Four", "Other", Moment{20}, {}, 0};
-    EXPECT_EQ(jobs(*garage).value(), (std::vector{second, first}));
-    EXPECT_EQ(jobs(*garage, {sample.vehicle, {}, 10}).value(), (std::vector{first}));
-    EXPECT_EQ(jobs(*garage, {sample.vehicle, {}, 10, first.engine}).value(), (std::vector{first}));
-    EXPECT_TRUE(jobs(*garage, {sample.vehicle, {}, 10, EngineId(999)}).value().empty());
-    EXPECT_EQ(jobs(*garage, {{}, other, 10}).value(), (std::vector{first}));
-    EXPECT_EQ(jobs(*garage, {{}, {}, 1}).value(), (std::vector{second}));
-    EXPECT_TRUE(jobs(*garage, {tractor, other, 10}).value().empty());
+    EXPECT_EQ(before.front().id, other);
 }
 
 } // namespace things_tests

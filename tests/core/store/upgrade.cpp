@@ -260,6 +260,7 @@ TEST(Steps, ThatWereGivenToPeopleStayAsTheyAre)
         "0c3aae5e1766f71c8548e1661b742de4bceb2eaff65088a62a535dde6ec88db9",
         "4628f74ce61358293ab859acb72d126f441b3353c5d9658760473d0417282ae6",
         "e3cff7631d72b72b7ae614fc456280b99d17e602b7341cf31ff10cea8e599069",
+        "2f29e79c81137e0113939bb22d77d97a4ace833e5e18df58c861added18c622b",
     });
     ASSERT_GE(steps.size(), given.size());
     for (std::size_t index = 0; index < given.size(); ++index) {

@@ -26,7 +26,8 @@ struct JobJoints {
     std::vector<JointId> present; ///< those with both, to loosen and to tighten
 };
 
-/// Every job of the garage, the one worked on last first, kept up to date.
+/// The jobs of the garage, the one worked on last first: as many as somebody has scrolled to, read when first looked at and kept up to date
+/// from then on.
 class JobsModel : public QObject {
     Q_OBJECT
 
@@ -34,6 +35,7 @@ public:
     explicit JobsModel(Garage &garage, QObject *parent = nullptr);
 
     [[nodiscard]] RuledRows *rows() { return &m_rows; }
+    /// Those read so far.
     [[nodiscard]] const std::vector<JobLine> &jobs() const { return m_jobs; }
     [[nodiscard]] const JobLine *at(qint64 id) const;
     [[nodiscard]] const std::optional<Error> &failure() const { return m_failure; }
@@ -46,7 +48,7 @@ public:
     /// The act: opens a job with the lines of a sheet.
     Result<JobId> open(VehicleId vehicle, EngineId engine, const JobSheet &sheet, const QString &title);
 
-    /// Reads the jobs again if acts were logged since: the Bench logs often, and the list is looked at seldom.
+    /// Reads the jobs if that was not done since acts were logged: the Bench logs often, and the list is looked at seldom.
     void refresh();
 
 Q_SIGNALS:
@@ -56,13 +58,16 @@ Q_SIGNALS:
 
 private:
     void reload();
+    void readFurther();
+    void take(Result<std::vector<JobLine>> read, int most, bool further);
     void heed(const Change &change);
 
     Garage &m_garage;
     RuledRows m_rows;
     std::vector<JobLine> m_jobs;
     std::optional<Error> m_failure;
-    bool m_outdated = false;
+    bool m_isRead = false;
+    bool m_outdated = true;
 };
 
 } // namespace asleft

@@ -5,6 +5,7 @@
 #include <QSet>
 #include <QString>
 
+#include <functional>
 #include <optional>
 
 namespace asleft {
@@ -30,11 +31,15 @@ public:
     using QAbstractListModel::QAbstractListModel;
 
     void setRows(const QList<RuledRow> &rows);
+    /// There are more than these, which `read` sets once somebody has scrolled to their end; without it, these are all.
+    void setFurther(std::function<void()> read) { m_further = std::move(read); }
     [[nodiscard]] const QList<RuledRow> &rows() const { return m_rows; }
     [[nodiscard]] QModelIndex indexOf(qint64 id) const;
 
     [[nodiscard]] int rowCount(const QModelIndex &parent = {}) const override;
     [[nodiscard]] QVariant data(const QModelIndex &index, int role) const override;
+    [[nodiscard]] bool canFetchMore(const QModelIndex &parent) const override { return !parent.isValid() && m_further; }
+    void fetchMore(const QModelIndex &parent) override;
 
 private:
     void fill(const QList<RuledRow> &rows);
@@ -43,6 +48,7 @@ private:
 
     QList<RuledRow> m_rows;
     QSet<qint64> m_ids; ///< of m_rows: a garage may have twenty thousand jobs
+    std::function<void()> m_further;
 };
 
 } // namespace asleft

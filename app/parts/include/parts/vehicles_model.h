@@ -9,21 +9,22 @@ namespace asleft {
 /// The id of a row in every list of vehicles: a vehicle's own, and one of its own for each engine on the stand.
 qint64 idOf(const VehicleRow &row);
 
-/// Every vehicle of the garage with its engine and its meter, and every engine on the stand, kept up to date.
+/// Every vehicle of the garage with its engine and its meter, and every engine on the stand: read when first looked at, and kept up to date
+/// from then on.
 class VehiclesModel : public QObject {
     Q_OBJECT
 
 public:
     explicit VehiclesModel(Garage &garage, QObject *parent = nullptr);
 
-    [[nodiscard]] RuledRows *rows() { return &m_rows; }
+    [[nodiscard]] RuledRows *rows() { return &read().m_rows; }
     /// Only those with an engine, under the same ids.
-    [[nodiscard]] RuledRows *engineRows() { return &m_engineRows; }
-    [[nodiscard]] const std::vector<VehicleRow> &vehicles() const { return m_vehicles; }
+    [[nodiscard]] RuledRows *engineRows() { return &read().m_engineRows; }
+    [[nodiscard]] const std::vector<VehicleRow> &vehicles() { return read().m_vehicles; }
     /// The vehicle, or engine on the stand, of a line; nothing if it is not there.
-    [[nodiscard]] const VehicleRow *at(qint64 id) const;
-    [[nodiscard]] const VehicleRow *withEngine(EngineId engine) const;
-    [[nodiscard]] std::optional<EngineId> firstEngine() const;
+    [[nodiscard]] const VehicleRow *at(qint64 id);
+    [[nodiscard]] const VehicleRow *withEngine(EngineId engine);
+    [[nodiscard]] std::optional<EngineId> firstEngine();
     /// Why the garage could not be read, if it could not.
     [[nodiscard]] const std::optional<Error> &failure() const { return m_failure; }
     [[nodiscard]] Garage &garage() const { return m_garage; }
@@ -41,17 +42,19 @@ public:
     /// Without a vehicle, onto the stand.
     Done move(EngineId engine, std::optional<VehicleId> into);
 
-    void reload();
-
 Q_SIGNALS:
     void changed();
 
 private:
+    VehiclesModel &read();
+    void reload();
+
     Garage &m_garage;
     RuledRows m_rows;
     RuledRows m_engineRows;
     std::vector<VehicleRow> m_vehicles;
     std::optional<Error> m_failure;
+    bool m_isRead = false;
 };
 
 /// "in line, cylinders: 4"

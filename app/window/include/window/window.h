@@ -43,7 +43,7 @@ public:
     [[nodiscard]] BenchPage *benchPage();
     [[nodiscard]] SpecsPage *specsPage();
     [[nodiscard]] ToolsPage *toolsPage();
-    [[nodiscard]] const VehiclesModel &vehicles() const { return *m_vehicles; }
+    [[nodiscard]] VehiclesModel &vehicles() { return *m_vehicles; }
     [[nodiscard]] const JobsModel &jobs() const { return *m_jobs; }
 
 private:

@@ -16,11 +16,16 @@ namespace asleft {
 /// \pre the withdrawal is named exactly where the fact is a WithdrawFact
 Result<ActSeq> append(Transaction &transaction, const NewAct &act);
 
-/// All acts of a job and, of other jobs, those that tell where this engine's crank stands, with what withdraws them; by seq.
+/// All acts of a job and, of other jobs, what tells where they left this engine's crank: the newest such act in force, those after it that
+/// are not, and what withdraws any of them; by seq.
 Result<std::vector<Act>> jobActs(Database &database, JobId job, EngineId engine);
 
-/// Of the same acts, those after `last`.
+/// The job's acts after `last` and, of other jobs, those since then that moved this engine's crank or withdrew such an act.
 Result<std::vector<Act>> actsAfter(Database &database, ActSeq last, JobId job, EngineId engine);
+
+/// What jobs other than `except` left at these setting points: for each the newest act in force that opened its nut or left it, readings
+/// since then, those after it that are not in force, and what withdraws any of them; by seq.
+Result<std::vector<Act>> newestAtPoints(Database &database, const std::vector<PointId> &points, JobId except);
 
 /// The seq of the act with this uid, if it is stored.
 Result<std::optional<ActSeq>> seqOf(Database &database, const Uid &uid);

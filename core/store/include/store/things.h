@@ -45,8 +45,8 @@ struct EngineFit {
 };
 /// Oldest first.
 Result<std::vector<EngineFit>> engineFits(Database &database, EngineId engine);
-/// Those fitted to the vehicle now, in the order they were entered.
-Result<std::vector<Engine>> engines(Database &database, VehicleId vehicle);
+/// Those fitted to a vehicle now, or all of them, in the order they were entered.
+Result<std::vector<Engine>> engines(Database &database, std::optional<VehicleId> in = {});
 Result<Engine> engine(Database &database, EngineId id);
 
 struct NewMeterReading {
@@ -61,6 +61,8 @@ struct NewMeterReading {
 Result<MeterReadingId> insertMeterReading(Transaction &transaction, const NewMeterReading &reading);
 /// The one of the latest date; of the same date, the one entered last.
 Result<std::optional<MeterReading>> latestMeter(Database &database, VehicleId vehicle);
+/// That of every vehicle which has one.
+Result<std::vector<MeterReading>> latestMeters(Database &database);
 /// Oldest first; of the same date, in the order they were entered.
 Result<std::vector<MeterReading>> meterReadings(Database &database, VehicleId vehicle);
 
@@ -121,6 +123,13 @@ struct NewJob {
     std::vector<SheetLine> lines; ///< its steps, in order
 };
 
+/// Where a job stands in the list of those worked on last.
+struct JobPlace {
+    std::int64_t worked = 0; ///< seq of its last act; before it has one, of the last act of the garage when it was opened
+    JobId job;
+    bool operator==(const JobPlace &) const = default;
+};
+
 /// One line of a list of jobs.
 struct JobRow {
     JobId id;
@@ -131,25 +140,21 @@ struct JobRow {
     std::string title;
     Moment opened;
     std::optional<Moment> lastAct;
-    std::int64_t acts = 0;
+    JobPlace place;
     bool operator==(const JobRow &) const = default;
-};
-
-/// Which jobs to list.
-struct JobsAsked {
-    std::optional<VehicleId> vehicle; ///< of this one only
-    std::optional<JobId> before;      ///< only those entered before this one: the next page
-    int most = 500;
-    std::optional<EngineId> engine = {}; ///< of this one only, among those of `vehicle`
 };
 
 Result<JobId> insertJob(Transaction &transaction, const NewJob &job);
 /// Puts a further line at the end of a job.
 Result<StepId> appendStep(Transaction &transaction, JobId job, const SheetLine &line);
-/// The newest first.
-Result<std::vector<JobRow>> jobs(Database &database, const JobsAsked &asked = {});
-/// The one worked on last first; a job nobody has worked on counts from when it was opened.
-Result<std::vector<JobRow>> jobsLastWorked(Database &database, int most);
+/// The one worked on last first, in the order of the journal; after a place, those that follow it.
+Result<std::vector<JobRow>> jobs(Database &database, int most, const std::optional<JobPlace> &after = {});
+/// Whether any job of the engine has acts, wherever the engine was when it was opened.
+Result<bool> engineWorkedOn(Database &database, EngineId engine);
 Result<Job> job(Database &database, JobId id);
+
+// What finds jobs faster follows from their acts: whether it does, and made anew from them.
+Result<bool> lastWorkedAsActsSay(Database &database);
+Done tellLastWorkedAnew(Transaction &transaction);
 
 } // namespace asleft

@@ -22,8 +22,11 @@ struct JobLine {
     std::string title;
     Moment opened;
     std::optional<Moment> lastAct;
+    std::int64_t worked = 0; ///< where it stands in the list: seq of its last act, or of the garage's when it was opened
 };
-/// The five hundred worked on last, the latest first.
-Result<std::vector<JobLine>> jobs(Garage &garage);
+/// As many as are looked at together.
+inline constexpr int jobsAtOnce = 100;
+/// Those worked on last, the latest first, by the journal's order; after a line, those that follow it.
+Result<std::vector<JobLine>> jobs(Garage &garage, int most = jobsAtOnce, const JobLine *after = nullptr);
 
 } // namespace asleft
