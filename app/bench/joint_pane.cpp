@@ -151,7 +151,13 @@ void JointPane::showView()
     }
     m_view->setFasteners(names, looks, inHand, legsDone());
     for (qsizetype i = 0; i < names.size(); ++i)
-        m_view->button(i)->setToolTip(fastenerLines(state(), *m_joint, *numberAt(i)).join(QChar::LineFeed));
+        m_view->button(i)->setTip([this, i] { return tipOf(i); });
+}
+
+QString JointPane::tipOf(qsizetype index) const
+{
+    const auto number = m_joint ? numberAt(index) : std::nullopt;
+    return number ? fastenerLines(state(), *m_joint, *number).join(QChar::LineFeed) : QString();
 }
 
 std::optional<int> JointPane::numberAt(qsizetype index) const

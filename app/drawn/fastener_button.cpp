@@ -2,6 +2,7 @@
 
 #include <parts/ink_of.h>
 
+#include <QEvent>
 #include <QPainter>
 
 namespace asleft {
@@ -19,11 +20,18 @@ void FastenerButton::setFastener(const QString &name, const FastenerLook &look)
         setAccessibleName(name);
     if (accessibleDescription() != words)
         setAccessibleDescription(words);
-    setToolTip(QStringLiteral("%1: %2").arg(name, words));
     if (look == m_look)
         return;
     m_look = look;
     update();
+}
+
+bool FastenerButton::event(QEvent *event)
+{
+    // Made when it is wanted: two hundred of them take longer than all the rest of a tick.
+    if (event->type() == QEvent::ToolTip && m_tip)
+        setToolTip(m_tip());
+    return QAbstractButton::event(event);
 }
 
 void FastenerButton::paintEvent(QPaintEvent *)

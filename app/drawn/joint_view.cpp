@@ -149,14 +149,11 @@ void JointView::paintDrawing(QPainter &painter, const QRectF &exposed, double fo
     paintJoint(painter, part.plan, ink, m_pathShown, part.done);
     if (!inHand() || *inHand() >= m_plan.fasteners.size())
         return;
-    QPainterPath clear;
-    clear.addRect(exposed);
-    for (const PlacedText &number : part.plan.numbers) {
-        QPainterPath box;
-        box.addRect(number.box);
-        clear -= box; // the line passes behind the numbers
-    }
-    painter.setClipPath(clear, Qt::IntersectClip);
+    // The line passes behind the numbers.
+    QRegion clear(exposed.toAlignedRect());
+    for (const PlacedText &number : part.plan.numbers)
+        clear -= number.box.toAlignedRect();
+    painter.setClipRegion(clear, Qt::IntersectClip);
     paintLeaderLine(painter, leaderLine(m_plan, *inHand(), foot), ink);
 }
 

@@ -2,6 +2,7 @@
 
 #include <parts/ink_of.h>
 
+#include <QEvent>
 #include <QPainter>
 
 namespace asleft {
@@ -20,12 +21,18 @@ void PointButton::setPoint(const QString &name, const PointLook &look)
         setAccessibleName(name);
     if (accessibleDescription() != words)
         setAccessibleDescription(words);
-    setToolTip(QStringLiteral("%1: %2").arg(name, words));
     setFocusPolicy(look.inHand ? Qt::StrongFocus : Qt::ClickFocus);
     if (look == m_look)
         return;
     m_look = look;
     update();
+}
+
+bool PointButton::event(QEvent *event)
+{
+    if (event->type() == QEvent::ToolTip)
+        setToolTip(QStringLiteral("%1: %2").arg(accessibleName(), accessibleDescription()));
+    return QAbstractButton::event(event);
 }
 
 void PointButton::paintEvent(QPaintEvent *)

@@ -136,9 +136,17 @@ std::optional<qsizetype> ZoomView::neighbour(qsizetype from, Qt::Key arrow) cons
     return nearest;
 }
 
+double ZoomView::knownSideAt(QSizeF drawing) const
+{
+    const auto [known, isNew] = m_sides.try_emplace({drawing.width(), drawing.height()}, 0);
+    if (isNew)
+        known->second = sideAt(drawing);
+    return known->second;
+}
+
 bool ZoomView::isCrowded(QSizeF view) const
 {
-    return sideAt(view.expandedTo(leastDrawing())) < touchHeight;
+    return knownSideAt(view.expandedTo(leastDrawing())) < touchHeight;
 }
 
 double ZoomView::fingerFactor(QSizeF view) const
@@ -149,7 +157,7 @@ double ZoomView::fingerFactor(QSizeF view) const
     int enough = int(std::ceil((farthest() - 1) / factorStep));
     while (enough - tooSmall > 1) {
         const int tried = (tooSmall + enough) / 2;
-        if (sideAt(base * (1 + tried * factorStep)) < touchHeight)
+        if (knownSideAt(base * (1 + tried * factorStep)) < touchHeight)
             tooSmall = tried;
         else
             enough = tried;
@@ -159,10 +167,17 @@ double ZoomView::fingerFactor(QSizeF view) const
 
 void ZoomView::resizeEvent(QResizeEvent *)
 {
-    arrange();
+    fitIn();
 }
 
 void ZoomView::arrange()
+{
+    m_sides.clear();
+    m_plannedFor.reset();
+    fitIn();
+}
+
+void ZoomView::fitIn()
 {
     if (!m_drawn)
         return;
@@ -187,6 +202,9 @@ void ZoomView::arrange()
 
 void ZoomView::planFor(QSizeF drawing)
 {
+    if (m_plannedFor == drawing)
+        return;
+    m_plannedFor = drawing;
     plan(drawing);
     m_shownAt.reset();
 }

@@ -6,6 +6,10 @@
 #include <QCryptographicHash>
 #include <QtEndian>
 
+#include <algorithm>
+#include <array>
+#include <charconv>
+
 namespace asleft::store {
 namespace {
 
@@ -14,9 +18,21 @@ using namespace std::string_view_literals;
 /// Writes what an act says as one text in which nothing can be taken for something else: every value stands with its length.
 class ChecksumText {
 public:
-    void say(std::string_view text) { add(storedText(text).toUtf8()); }
+    void say(std::string_view text)
+    {
+        // Text of plain letters is stored as it is; most is, and a job has thousands.
+        if (std::ranges::all_of(text, [](char letter) { return static_cast<unsigned char>(letter) < 0x80; }))
+            add(text);
+        else
+            add(storedText(text).toStdString());
+    }
     void say(const std::string &text) { say(std::string_view(text)); }
-    void say(std::int64_t number) { add(QByteArray::number(qlonglong{number})); }
+    void say(std::int64_t number)
+    {
+        std::array<char, 24> digits;
+        const auto end = std::to_chars(digits.begin(), digits.end(), number).ptr;
+        add({digits.begin(), end});
+    }
     void say(int number) { say(std::int64_t{number}); }
     void say(std::size_t number) { say(static_cast<std::int64_t>(number)); }
     void say(bool flag) { say(std::int64_t{flag ? 1 : 0}); }
@@ -116,7 +132,12 @@ private:
         say(items ? *items : std::vector<Item>());
     }
 
-    void add(const QByteArray &bytes) { m_text.append(QByteArray::number(bytes.size())).append(':').append(bytes); }
+    void add(std::string_view bytes)
+    {
+        std::array<char, 24> length;
+        const auto end = std::to_chars(length.begin(), length.end(), bytes.size()).ptr;
+        m_text.append(length.begin(), end - length.begin()).append(':').append(bytes.data(), static_cast<qsizetype>(bytes.size()));
+    }
 
     QByteArray m_text;
 };

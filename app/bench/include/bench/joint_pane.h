@@ -116,6 +116,7 @@ private:
     void hearOthers();
     [[nodiscard]] bool isAbout(const Act &act) const;
     [[nodiscard]] std::optional<int> inHandAfter(const Act &act) const;
+    [[nodiscard]] QString tipOf(qsizetype index) const;
     [[nodiscard]] std::optional<int> numberAt(qsizetype index) const;
     void goAside(Qt::Key arrow);
 

@@ -17,6 +17,7 @@ public:
     [[nodiscard]] const PointLook &look() const { return m_look; }
 
 protected:
+    bool event(QEvent *event) override;
     void paintEvent(QPaintEvent *event) override;
 
 private:

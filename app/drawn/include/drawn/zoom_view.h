@@ -4,6 +4,7 @@
 
 #include <QWidget>
 
+#include <map>
 #include <optional>
 
 class QAbstractButton;
@@ -93,6 +94,10 @@ protected:
 private:
     class Ground;
 
+    /// Lays out what there is to draw in the room there is.
+    void fitIn();
+    /// Planned once for each size: a line of words above it that comes and goes changes the size twice.
+    [[nodiscard]] double knownSideAt(QSizeF drawing) const;
     void planFor(QSizeF drawing);
     void place();
     void zoomTo(double factor, QPointF keep);
@@ -109,6 +114,8 @@ private:
     void moveTo(QPointF position);
 
     ZoomWindow m_window;
+    mutable std::map<std::pair<double, double>, double> m_sides; ///< of a button, by the size of the drawing it is planned for
+    std::optional<QSizeF> m_plannedFor;
     bool m_drawn = false;        ///< there is something to plan
     bool m_zoomedByHand = false; ///< the person chose how large it is
     QWidget *m_ground;
