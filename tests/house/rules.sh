@@ -88,7 +88,6 @@ long_functions_allowed=(
     core/words/error_words.cpp # one switch with a sentence for each kind of error: a kind without one does not compile
 )
 scattered_classes_allowed=(
-    JointForm    # the fields of a form beside what it does with them, as in the other forms
     VehicleForm  # the fields of a form beside what it does with them
 )
 is_in() {

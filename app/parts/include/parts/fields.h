@@ -60,6 +60,16 @@ inline bool focusRefused(const QList<ValueField *> &fields)
     return true;
 }
 
+/// Refuses a field that was left; one passed by without typing is not told off for being empty.
+template <class F, class Words>
+void refuseLeft(const std::map<F, ValueField *> &fields, F left, const std::map<F, Error> &refusals, Words words)
+{
+    const auto refusal = refusals.find(left);
+    ValueField *field = fields.at(left);
+    if (refusal != refusals.end() && !field->text().trimmed().isEmpty())
+        field->refuse(words(left, refusal->second));
+}
+
 /// A refusal that stands goes or follows what is typed; a new one waits until the field is left. `words` makes the sentence of a field and
 /// what is wrong with it.
 template <class F, class Words>
