@@ -1,10 +1,13 @@
 #include <forms/calibration_form.h>
 
-#include <parts/fields.h>
 #include <parts/heading.h>
 #include <parts/key_button.h>
 #include <parts/read_only.h>
+#include <parts/tool_words.h>
 #include <parts/tools_model.h>
+#include <parts/value_field.h>
+
+#include <words/errors.h>
 
 #include <QVBoxLayout>
 
@@ -91,11 +94,20 @@ void CalibrationForm::focusDue()
     m_due->edit()->selectAll();
 }
 
+Result<std::optional<std::chrono::sys_days>> CalibrationForm::typed() const
+{
+    return readCalibrationDue(m_due->text().toStdString());
+}
+
+/// Refuses what is no date where `refuse` says so, or where it is refused already.
 void CalibrationForm::tell(bool refuse)
 {
-    const auto due = readDay(m_due);
+    const auto due = typed();
     m_due->setNote(due ? calibrationWords(*due, todayIn(m_tools.garage())) : QString());
-    markField(m_due, due, refuse);
+    if (due)
+        m_due->accept();
+    else if (refuse || m_due->isRefused())
+        m_due->refuse(sentence(due.error()));
 }
 
 void CalibrationForm::save()
@@ -104,9 +116,11 @@ void CalibrationForm::save()
         return;
     m_message->clear();
     tell(true);
-    if (focusRefused({m_due}))
+    const auto due = typed();
+    if (!due) {
+        m_due->edit()->setFocus(Qt::OtherFocusReason);
         return;
-    const auto due = readDay(m_due);
+    }
     if (const Done kept = m_tools.setCalibrationDue(*m_wrench, m_due->text()); !kept) {
         m_message->refuse(sentence(kept.error()));
         return;

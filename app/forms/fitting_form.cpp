@@ -1,14 +1,13 @@
 #include <forms/fitting_form.h>
 
-#include <words/numbers.h>
-
-#include <parts/fields.h>
-
 #include "form_layout.h"
 #include <parts/choice_keys.h>
+#include <parts/fields.h>
 #include <parts/key_button.h>
 #include <parts/read_only.h>
 #include <parts/tools_model.h>
+
+#include <words/errors.h>
 #include <words/numbers.h>
 
 #include <QVBoxLayout>
@@ -50,11 +49,26 @@ KindWords wordsOf(ToolKind kind)
             FittingForm::tr("Give it a name, such as deep socket 13."), FittingForm::tr("Save the socket or key"), FittingForm::tr("Size")};
 }
 
+/// The words of a field's refusal, of this kind of tool.
+auto fittingRefusal(ToolKind kind)
+{
+    return [kind](FittingField field, const Error &error) {
+        if (error.kind != ErrorKind::NameMissing)
+            return sentence(error);
+        if (field == FittingField::Name)
+            return wordsOf(kind).unnamed;
+        return FittingForm::tr("Measure the adapter from the middle of the drive to that of the fastener; without it no setting can be "
+                               "told.");
+    };
+}
+
 } // namespace
 
 FittingForm::FittingForm(ToolKind kind, ToolsModel &tools, DecimalMark mark, QWidget *parent)
-    : QWidget(parent), m_kind(kind), m_tools(tools), m_mark(mark), m_name(new ValueField(wordsOf(kind).name)),
-      m_size(new ValueField(wordsOf(kind).size)), m_length(new ValueField(tr("Length, drive to fastener"))),
+    : QWidget(parent), m_kind(kind), m_tools(tools), m_mark(mark),
+      m_fields({{FittingField::Name, new ValueField(wordsOf(kind).name)},
+                {FittingField::Size, new ValueField(wordsOf(kind).size)},
+                {FittingField::Length, new ValueField(tr("Length, drive to fastener"))}}),
       m_unit(new ChoiceKeys(tr("Bare lengths count in"), lengthUnitTexts())), m_save(new KeyButton(wordsOf(kind).save)),
       m_message(new MessageLine)
 {
@@ -66,23 +80,23 @@ FittingForm::FittingForm(ToolKind kind, ToolsModel &tools, DecimalMark mark, QWi
 void FittingForm::buildLayout()
 {
     QVBoxLayout *column = columnUnder(wordsOf(m_kind).head, this);
-    column->addWidget(m_name);
-    column->addWidget(m_size);
-    addPair(*column, m_length, m_unit);
+    column->addWidget(name());
+    column->addWidget(size());
+    addPair(*column, length(), m_unit);
     addEnd(*column, m_message, m_save);
     const bool adapter = m_kind == ToolKind::Adapter;
-    m_size->setPlaceholder(adapter ? tr("13 mm, may be left empty") : tr("13 mm"));
-    m_length->setNote(tr("0 for a straight extension, which changes no setting"));
-    m_size->setHidden(m_kind == ToolKind::AngleGauge);
-    m_length->setHidden(!adapter);
+    size()->setPlaceholder(adapter ? tr("13 mm, may be left empty") : tr("13 mm"));
+    length()->setNote(tr("0 for a straight extension, which changes no setting"));
+    size()->setHidden(m_kind == ToolKind::AngleGauge);
+    length()->setHidden(!adapter);
     m_unit->setHidden(!adapter);
 }
 
-QList<ValueField *> FittingForm::fields() const
+QList<ValueField *> FittingForm::asked() const
 {
     switch (m_kind) {
-    case ToolKind::AngleGauge: return {m_name};
-    case ToolKind::Adapter: return {m_name, m_size, m_length};
+    case ToolKind::AngleGauge: return {name()};
+    case ToolKind::Adapter: return {name(), size(), length()};
     case ToolKind::FeelerSet:
     case ToolKind::DialGauge:
     case ToolKind::Micrometer:
@@ -90,70 +104,55 @@ QList<ValueField *> FittingForm::fields() const
     case ToolKind::TorqueRead: // each has a form of its own
     case ToolKind::Socket: break;
     }
-    return {m_name, m_size};
+    return {name(), size()};
 }
 
 void FittingForm::wire()
 {
-    const auto asked = fields();
-    for (ValueField *field : asked)
+    for (const auto &[which, field] : m_fields) {
         connect(field, &ValueField::edited, m_message, &MessageLine::clear);
-    for (ValueField *field : {m_name, m_size})
-        connect(field, &ValueField::edited, field, &ValueField::accept);
-    connect(m_length, &ValueField::edited, this, [this] { readLength(false); });
-    connect(m_length, &ValueField::left, this, [this] { readLength(true); });
-    connect(m_unit, &ChoiceKeys::chosen, this, [this] { readLength(false); });
-    chainByEnter(asked);
-    connect(asked.back(), &ValueField::entered, this, &FittingForm::save);
+        connect(field, &ValueField::edited, this, &FittingForm::mend);
+        connect(field, &ValueField::left, this, [this, which = which] { leave(which); });
+    }
+    connect(m_unit, &ChoiceKeys::chosen, this, &FittingForm::mend);
+    chainByEnter(asked());
+    connect(asked().back(), &ValueField::entered, this, &FittingForm::save);
     connect(m_save, &KeyButton::clicked, this, &FittingForm::save);
 }
 
-LengthUnit FittingForm::lengthUnit() const
+FittingText FittingForm::typed() const
 {
-    return lengthUnits.at(std::size_t(m_unit->choice()));
+    return {.kind = m_kind,
+            .name = name()->text().toStdString(),
+            .size = size()->text().toStdString(),
+            .length = length()->text().toStdString(),
+            .unit = lengthUnits.at(std::size_t(m_unit->choice()))};
 }
 
-void FittingForm::readLength(bool refuse)
+void FittingForm::mend()
 {
-    markField(m_length, readMaybe<Length>(m_length, lengthUnit(), m_mark), refuse);
+    mendFields(m_fields, reading().refusals, fittingRefusal(m_kind));
+}
+
+void FittingForm::leave(FittingField field)
+{
+    refuseLeft(m_fields, field, reading().refusals, fittingRefusal(m_kind));
 }
 
 void FittingForm::save()
 {
-    if (m_name->text().trimmed().isEmpty())
-        m_name->refuse(wordsOf(m_kind).unnamed);
-    if (m_kind == ToolKind::Adapter) {
-        readLength(true);
-        if (m_length->text().trimmed().isEmpty())
-            m_length->refuse(tr("Measure the adapter from the middle of the drive to that of the fastener; without it no setting can be "
-                                "told."));
-    }
-    if (focusRefused(fields()))
+    const FittingReading now = reading();
+    mend();
+    if (refuseFields(m_fields, now.refusals, fittingRefusal(m_kind)))
         return;
-    const auto added = m_tools.addFitting({.kind = m_kind,
-                                           .name = m_name->text().toStdString(),
-                                           .size = m_size->text().toStdString(),
-                                           .length = m_length->text().toStdString(),
-                                           .unit = lengthUnit()},
-                                          m_mark);
-    if (!added) {
-        refuse(added.error());
+    if (const auto added = m_tools.addFitting(typed(), m_mark); !added) {
+        m_message->refuse(sentence(added.error()));
         return;
     }
-    m_message->done(tr("%1 is on the rack.").arg(m_name->text().trimmed()));
-    for (ValueField *field : fields())
+    m_message->done(tr("%1 is on the rack.").arg(QString::fromStdString(now.tool.name)));
+    for (ValueField *field : asked())
         field->setText({});
-    m_name->edit()->setFocus(Qt::OtherFocusReason);
-}
-
-void FittingForm::refuse(const Error &error)
-{
-    if (error.kind != ErrorKind::AdapterOutOfRange) {
-        m_message->refuse(sentence(error));
-        return;
-    }
-    m_length->refuse(sentence(error));
-    m_length->edit()->setFocus(Qt::OtherFocusReason);
+    name()->edit()->setFocus(Qt::OtherFocusReason);
 }
 
 } // namespace asleft

@@ -2,16 +2,12 @@
 
 #include <drawn/engine_view.h>
 #include <parts/choice_keys.h>
-#include <parts/fields.h>
-#include <parts/heading.h>
-#include <parts/key_button.h>
+#include <parts/value_field.h>
 
-#include <measure/text.h>
 #include <words/errors.h>
 #include <words/vehicles.h>
 
-#include <algorithm>
-#include <array>
+#include <QVBoxLayout>
 
 namespace asleft {
 
@@ -20,109 +16,23 @@ namespace {
 using Field = VehicleField;
 using Choice = VehicleChoice;
 
-/// In the order of the keys: the fewest cylinders first, the rare ones last.
-constexpr std::array layouts{Layout::Single, Layout::InLine, Layout::Vee, Layout::Flat, Layout::W, Layout::Radial, Layout::Opposed};
-
-int placeOf(Layout layout)
-{
-    return int(std::ranges::find(layouts, layout) - layouts.begin());
-}
-
 } // namespace
 
-VehicleForm::VehicleForm(DecimalMark mark, QWidget *parent)
-    : QWidget(parent), m_mark(mark), m_readMeter(new KeyButton(tr("Read the meter"))), m_move(new KeyButton(tr("Move engine"))),
-      m_place(new Heading({}, TextSize::Small, Heading::Tone::Quiet)), m_view(new EngineView), m_vehicleGroup(nullptr),
-      m_engineGroup(nullptr)
+VehicleForm::VehicleForm(DecimalMark mark, QWidget *parent) : QWidget(parent), m_mark(mark), m_fields(new VehicleFields)
 {
-    m_move->setPlain(true);
-    addFields();
-    addChoices();
-    buildLayout();
-    wire();
+    auto *column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(m_fields);
+    connect(m_fields, &VehicleFields::edited, this, &VehicleForm::changedHere);
+    connect(m_fields, &VehicleFields::left, this, &VehicleForm::leftField);
+    connect(m_fields, &VehicleFields::finished, this, &VehicleForm::finished);
     setTyped({});
-}
-
-void VehicleForm::wire()
-{
-    for (const auto &[field, widget] : m_fields) {
-        connect(widget, &ValueField::edited, this, &VehicleForm::changedHere);
-        connect(widget, &ValueField::left, this, [this, field = field] { leftField(field); });
-        connect(widget, &ValueField::entered, this, [this, field = field] { entered(field); });
-    }
-    for (const auto &[choice, keys] : m_choices)
-        connect(keys, &ChoiceKeys::chosen, this, &VehicleForm::changedHere);
-    // Which meter it is decides about what was read from it.
-    connect(choice(Choice::MeterReplaced), &ChoiceKeys::chosen, this, [this] { leftField(Field::Meter); });
-    ChoiceKeys *cam = choice(Choice::CamKnown);
-    cam->setLast(true);
-    connect(cam, &ChoiceKeys::entered, this, [this, cam] {
-        if (cam->choice() == 0)
-            Q_EMIT finished();
-        else
-            cam->key(1)->moveOn();
-    });
-}
-
-/// Enter goes the way of Tab, and from the last field to saving.
-void VehicleForm::entered(VehicleField from)
-{
-    const VehicleTyped now = typed();
-    const auto later = [&](const auto &field) { return field.first > from && isAskedFor(field.first, now); };
-    // Behind every field but those of the cam there is at least the choice whether the cam is known, where there is an engine.
-    const bool last = (from >= Field::IntakeOpens) && std::ranges::none_of(m_fields, later);
-    if (last)
-        Q_EMIT finished();
-    else
-        field(from)->moveOn();
-}
-
-bool VehicleForm::yes(VehicleChoice which) const
-{
-    return choice(which)->choice() == 1;
-}
-
-VehicleTyped VehicleForm::typed() const
-{
-    VehicleTyped typed;
-    typed.about = m_about;
-    for (const auto &[field, widget] : m_fields)
-        if (!widget->text().isEmpty())
-            typed.texts.emplace(field, widget->text().toStdString());
-    typed.meterUnit = meterUnit();
-    typed.meterReplaced = meterReplaced();
-    typed.layout = layouts.at(std::size_t(choice(Choice::Layout)->choice()));
-    typed.cycle = Cycle(choice(Choice::Cycle)->choice());
-    typed.rotation = Rotation(choice(Choice::Rotation)->choice());
-    typed.bridged = yes(Choice::Bridged);
-    typed.bridgeScrews = yes(Choice::BridgeScrews);
-    typed.injectors = yes(Choice::Injectors);
-    typed.decompressors = yes(Choice::Decompressors);
-    typed.adjusters = AdjusterKind(choice(Choice::Adjusters)->choice());
-    typed.camKnown = yes(Choice::CamKnown);
-    return typed;
 }
 
 void VehicleForm::setTyped(const VehicleTyped &typed)
 {
     m_left.clear();
-    m_about = typed.about;
-    for (const auto &[field, widget] : m_fields) {
-        widget->setText(QString::fromStdString(typed.text(field)));
-        widget->accept();
-    }
-    choice(Choice::MeterUnit)->setChoice(int(typed.meterUnit));
-    choice(Choice::MeterReplaced)->setChoice(typed.meterReplaced ? 1 : 0);
-    choice(Choice::Layout)->setChoice(placeOf(typed.layout));
-    choice(Choice::Cycle)->setChoice(int(typed.cycle));
-    choice(Choice::Rotation)->setChoice(int(typed.rotation));
-    choice(Choice::Bridged)->setChoice(typed.bridged ? 1 : 0);
-    choice(Choice::BridgeScrews)->setChoice(typed.bridgeScrews ? 1 : 0);
-    choice(Choice::Injectors)->setChoice(typed.injectors ? 1 : 0);
-    choice(Choice::Decompressors)->setChoice(typed.decompressors ? 1 : 0);
-    choice(Choice::Adjusters)->setChoice(int(typed.adjusters));
-    choice(Choice::CamKnown)->setChoice(typed.camKnown ? 1 : 0);
-    showWhatApplies(typed);
+    m_fields->setTyped(typed);
     choice(Choice::MeterReplaced)->setVisible(typed.meterReplaced);
     tellNumber(true);
     redraw(reading());
@@ -134,12 +44,6 @@ void VehicleForm::setLastMeter(const std::optional<MeterReading> &last, const QS
     field(Field::Meter)->setNote(note);
 }
 
-void VehicleForm::setPlace(const QString &words)
-{
-    m_place->setText(words);
-    m_place->setVisible(!words.isEmpty());
-}
-
 MeterUnit VehicleForm::meterUnit() const
 {
     return MeterUnit(choice(Choice::MeterUnit)->choice());
@@ -147,13 +51,7 @@ MeterUnit VehicleForm::meterUnit() const
 
 bool VehicleForm::meterReplaced() const
 {
-    return yes(Choice::MeterReplaced);
-}
-
-void VehicleForm::focusFirst()
-{
-    const Field first = m_about == VehicleTyped::About::Engine ? Field::EngineName : Field::Name;
-    field(first)->edit()->setFocus(Qt::TabFocusReason);
+    return m_fields->yes(Choice::MeterReplaced);
 }
 
 VehicleReading VehicleForm::reading() const
@@ -161,25 +59,11 @@ VehicleReading VehicleForm::reading() const
     return readVehicle(typed(), m_mark, m_lastMeter);
 }
 
-void VehicleForm::showWhatApplies(const VehicleTyped &typed)
-{
-    m_vehicleGroup->setVisible(typed.about != VehicleTyped::About::Engine);
-    m_engineGroup->setVisible(typed.about != VehicleTyped::About::Vehicle);
-    for (const auto &[field, widget] : m_fields)
-        widget->setVisible(isAskedFor(field, typed));
-    choice(Choice::BridgeScrews)->setVisible(typed.bridged);
-    m_readMeter->setEnabled(!isBlank(typed.text(Field::Meter)));
-    const bool twoStroke = typed.cycle == Cycle::TwoStroke;
-    field(Field::ExhaustCloses)->setLabel(twoStroke ? tr("Exhaust closes after BDC") : tr("Exhaust closes after TDC"));
-    field(Field::Valves)->setPlaceholder(twoStroke ? QStringLiteral("0+2") : QStringLiteral("1+1"));
-}
-
 void VehicleForm::changedHere()
 {
-    showWhatApplies(typed());
     const VehicleReading now = reading();
     redraw(now);
-    mend(now);
+    m_fields->mend(now);
     tellNumber(!field(Field::Number)->edit()->hasFocus());
     offerAnotherMeter(now);
     Q_EMIT edited();
@@ -196,7 +80,7 @@ void VehicleForm::leftField(VehicleField left)
 /// What is wrong with the fields that were left.
 void VehicleForm::tell(const VehicleReading &now)
 {
-    mend(now);
+    m_fields->mend(now);
     for (const auto &[field, error] : now.refusals)
         if (m_left.contains(field))
             this->field(field)->refuse(refusalSentence(field, error));
@@ -220,26 +104,19 @@ void VehicleForm::offerAnotherMeter(const VehicleReading &now)
     which->setVisible(meterReplaced() || (less && (field(Field::Meter)->isRefused() || !which->isHidden())));
 }
 
-/// While typing, refusals only go or follow what is typed; new ones wait until a field is left.
-void VehicleForm::mend(const VehicleReading &reading)
-{
-    mendFields(m_fields, reading.refusals, refusalSentence);
-}
-
 void VehicleForm::redraw(const VehicleReading &now)
 {
     const Layout layout = now.text.engine.layout;
     // Of no cylinders there is no numbering, only the bars between the banks.
     const int cylinders = qBound(0, now.text.engine.cylinders, 24);
     field(Field::Numbering)->setPlaceholder(cylinders == 0 ? QString() : QString::fromStdString(usualNumbering(layout, cylinders)));
-    m_view->show(sketchOf(now.text.engine, m_mark));
+    m_fields->view()->show(sketchOf(now.text.engine, m_mark));
 }
 
 std::optional<VehicleText> VehicleForm::take()
 {
     const VehicleReading now = reading();
-    mend(now);
-    const bool refused = refuseFields(m_fields, now.refusals, refusalSentence);
+    const bool refused = m_fields->refuse(now);
     offerAnotherMeter(now);
     return refused ? std::nullopt : std::optional(now.text);
 }

@@ -142,16 +142,27 @@ bool isOverdue(const TorqueTool &tool, std::chrono::sys_days today)
     return tool.calibrationDue && *tool.calibrationDue < today;
 }
 
+Done checkTorqueRange(const Typed<Torque> &least, const Typed<Torque> &most)
+{
+    return isRange(least.value, most.value) ? Done() : fail(ErrorKind::TorqueRange, formatTyped(least), formatTyped(most));
+}
+
+Done checkDeviation(const Rational &percent)
+{
+    const bool sound = less(Rational(), percent) && !less(Rational(largestDeviationPercent), percent);
+    return sound ? Done() : fail(ErrorKind::DeviationOutOfRange, shortest(percent));
+}
+
+Done checkLever(Length lever)
+{
+    return lever > Length() && lever <= longestLever ? Done() : fail(ErrorKind::LeverOutOfRange);
+}
+
 Done checkTorqueTool(const TorqueTool &tool)
 {
-    if (!isRange(tool.least.value, tool.most.value))
-        return fail(ErrorKind::TorqueRange, formatTyped(tool.least), formatTyped(tool.most));
-    const auto &deviation = tool.deviationPercent;
-    if (deviation && (!less(Rational(), *deviation) || less(Rational(largestDeviationPercent), *deviation)))
-        return fail(ErrorKind::DeviationOutOfRange, shortest(*deviation));
-    if (tool.lever && (*tool.lever <= Length() || *tool.lever > longestLever))
-        return fail(ErrorKind::LeverOutOfRange);
-    return {};
+    return checkTorqueRange(tool.least, tool.most)
+        .and_then([&] { return tool.deviationPercent ? checkDeviation(*tool.deviationPercent) : Done(); })
+        .and_then([&] { return tool.lever ? checkLever(*tool.lever) : Done(); });
 }
 
 Rational deviationOf(const TorqueTool &tool)

@@ -155,6 +155,19 @@ std::optional<std::int64_t> meterNumber(std::string_view text)
 
 } // namespace
 
+Result<std::string> checkedLine(std::string_view text)
+{
+    std::string line = inOneLine(text);
+    if (line.size() > longestName)
+        return fail(ErrorKind::TextTooLong, std::to_string(line.size()), std::to_string(longestName));
+    return line;
+}
+
+Result<std::string> checkedName(std::string_view text, Noun noun)
+{
+    return isBlank(text) ? Result<std::string>(fail(ErrorKind::NameMissing, noun)) : checkedLine(text);
+}
+
 Result<std::vector<Typed<Length>>> parseLeaves(std::string_view text, LengthUnit fieldUnit, DecimalMark mark)
 {
     if (text.size() > longestLeavesText)

@@ -84,16 +84,6 @@ Result<std::string> checkedReason(std::string_view text)
     return reason;
 }
 
-Result<std::string> checkedName(std::string_view text, Noun noun)
-{
-    std::string name = inOneLine(text);
-    if (name.empty())
-        return fail(ErrorKind::NameMissing, noun);
-    if (const Done fits = shortEnough({name}); !fits)
-        return tl::unexpected(fits.error());
-    return name;
-}
-
 Done writable(const Garage &garage)
 {
     return garage.readOnly() ? Done(fail(ErrorKind::GarageReadOnly, garage.path())) : Done{};

@@ -43,7 +43,5 @@ Done shortEnough(std::initializer_list<std::string_view> texts, std::size_t most
 Result<std::string> checkedNote(std::string_view text);
 /// The same of a reason, which may not be empty (ReasonMissing).
 Result<std::string> checkedReason(std::string_view text);
-/// A name in one line, which may be neither empty nor too long; `noun` says what is missing.
-Result<std::string> checkedName(std::string_view text, Noun noun);
 
 } // namespace asleft

@@ -15,12 +15,10 @@ namespace {
 Done textsFit(const JointText &text)
 {
     for (const FastenerPosition &place : text.pattern.places) {
-        if (Done fits = shortEnough({place.thread, place.length}); !fits)
+        if (Done fits = shortEnough({place.length}); !fits)
             return fits;
     }
-    const Done fits = shortEnough(
-        {text.thread, text.strength, text.target, text.otherTarget, text.driveSize, text.engagement, text.source.manual, text.source.page});
-    return fits ? shortEnough({text.answered}, longestNote) : fits;
+    return shortEnough({text.answered}, longestNote);
 }
 
 Result<Joint> checkedJoint(const JointText &text, EngineId engine, DecimalMark mark)
@@ -28,12 +26,8 @@ Result<Joint> checkedJoint(const JointText &text, EngineId engine, DecimalMark m
     auto joint = readJoint(text, mark);
     if (!joint)
         return joint;
-    auto name = checkedName(joint->text.name, Noun::Joint);
-    if (!name)
-        return tl::unexpected(name.error());
     if (const Done fits = textsFit(joint->text); !fits)
         return tl::unexpected(fits.error());
-    joint->text.name = std::move(*name);
     joint->engine = engine;
     return joint;
 }

@@ -1,40 +1,54 @@
 #include <work/workshop.h>
 
 #include "internals.h"
-#include "tool_text.h"
 
 #include <measure/text.h>
 #include <store/things.h>
 
 #include <QDateTime>
-#include <QtGlobal>
 
 #include <algorithm>
 
 namespace asleft {
 
-Result<std::optional<Typed<Length>>> cardLength(const std::string &text, LengthUnit unit, DecimalMark mark)
+namespace {
+
+/// Stores a tool as it was read and tells of it; refuses it with the first of what is refused of its fields.
+template <class Reading>
+Result<ToolId> storeRead(Garage &garage, const Reading &reading)
 {
-    if (isBlank(text))
-        return std::optional<Typed<Length>>{};
-    auto length = parse<Length>(text, unit, mark);
-    if (!length)
-        return tl::unexpected(length.error());
-    return std::optional(std::move(*length));
+    if (const Done may = writable(garage); !may)
+        return tl::unexpected(may.error());
+    if (!reading.refusals.empty())
+        return tl::unexpected(reading.refusals.begin()->second);
+    auto added = inTransaction(garage, [&](Transaction &transaction) { return insertTool(transaction, reading.tool); });
+    if (added)
+        Q_EMIT garage.changed({Change::What::Tools});
+    return added;
 }
+
+/// Whether anything was stored: none is where the same day stood already.
+Result<bool> storeCalibration(Transaction &transaction, ToolId id, std::optional<std::chrono::sys_days> due, Moment at)
+{
+    const auto rack = tools(transaction.database());
+    if (!rack)
+        return tl::unexpected(rack.error());
+    const auto tool = std::ranges::find(*rack, id, &Tool::id);
+    if (tool == rack->end())
+        return fail(ErrorKind::NotFound, Noun::TorqueWrench);
+    if (!tool->torque)
+        return fail(ErrorKind::ToolNotForTorque, tool->name);
+    if (tool->torque->calibrationDue == due)
+        return false;
+    return insertCalibration(transaction, id, due, at).map([] { return true; });
+}
+
+} // namespace
 
 std::chrono::sys_days localDay(Moment moment)
 {
     const QDate day = QDateTime::fromMSecsSinceEpoch(moment.utcMilliseconds).date();
     return std::chrono::sys_days(std::chrono::year(day.year()) / day.month() / day.day());
-}
-
-Result<ToolId> storeTool(Garage &garage, const Tool &tool)
-{
-    auto added = inTransaction(garage, [&](Transaction &transaction) { return insertTool(transaction, tool); });
-    if (added)
-        Q_EMIT garage.changed({Change::What::Tools});
-    return added;
 }
 
 Result<PersonId> addPerson(Garage &garage, std::string_view initials, std::string_view name)
@@ -62,43 +76,38 @@ Result<std::vector<Person>> people(Garage &garage)
 
 Result<ToolId> addFeelerSet(Garage &garage, std::string_view name, std::string_view leaves, LengthUnit fieldUnit, DecimalMark mark)
 {
-    if (const Done may = writable(garage); !may)
-        return tl::unexpected(may.error());
-    auto checked = checkedName(name, Noun::FeelerSet);
-    if (!checked)
-        return tl::unexpected(checked.error());
-    auto read = parseLeaves(leaves, fieldUnit, mark);
-    if (!read)
-        return tl::unexpected(read.error());
-    return storeTool(garage, {.id = ToolId(0),
-                              .name = std::move(*checked),
-                              .leavesText = inOneLine(leaves),
-                              .leaves = std::move(*read),
-                              .permissibleError = {},
-                              .resolution = {}});
+    return storeRead(garage, readFeelerSet({std::string(name), std::string(leaves), fieldUnit}, mark));
 }
 
 Result<ToolId> addGauge(Garage &garage, const GaugeText &text, DecimalMark mark)
 {
-    Q_ASSERT(text.kind != ToolKind::FeelerSet);
-    if (const Done may = writable(garage); !may)
-        return tl::unexpected(may.error());
-    auto checked = checkedName(text.name, Noun::Gauge);
-    if (!checked)
-        return tl::unexpected(checked.error());
-    auto error = cardLength(text.permissibleError, text.unit, mark);
-    if (!error)
-        return tl::unexpected(error.error());
-    auto resolution = cardLength(text.resolution, text.unit, mark);
-    if (!resolution)
-        return tl::unexpected(resolution.error());
-    return storeTool(garage, {.id = ToolId(0),
-                              .name = std::move(*checked),
-                              .leavesText = {},
-                              .leaves = {},
-                              .kind = text.kind,
-                              .permissibleError = std::move(*error),
-                              .resolution = std::move(*resolution)});
+    return storeRead(garage, readGauge(text, mark));
+}
+
+Result<ToolId> addTorqueWrench(Garage &garage, const TorqueWrenchText &text, DecimalMark mark)
+{
+    return storeRead(garage, readTorqueWrench(text, mark));
+}
+
+Result<ToolId> addFitting(Garage &garage, const FittingText &text, DecimalMark mark)
+{
+    return storeRead(garage, readFitting(text, mark));
+}
+
+Done setCalibrationDue(Garage &garage, ToolId wrench, std::string_view due)
+{
+    if (Done may = writable(garage); !may)
+        return may;
+    const auto day = readCalibrationDue(due);
+    if (!day)
+        return tl::unexpected(day.error());
+    const auto stored =
+        inTransaction(garage, [&](Transaction &transaction) { return storeCalibration(transaction, wrench, *day, garage.now()); });
+    if (!stored)
+        return tl::unexpected(stored.error());
+    if (*stored)
+        Q_EMIT garage.changed({Change::What::Tools});
+    return {};
 }
 
 Result<std::vector<Tool>> tools(Garage &garage)

@@ -87,10 +87,6 @@ done < <(((${#folders[@]})) && find "${folders[@]}" \( -name '*.h' -o -name '*.c
 long_functions_allowed=(
     core/words/error_words.cpp # one switch with a sentence for each kind of error: a kind without one does not compile
 )
-scattered_classes_allowed=(
-    JointForm    # the fields of a form beside what it does with them, as in the other forms
-    VehicleForm  # the fields of a form beside what it does with them
-)
 is_in() {
     local wanted=$1
     shift
@@ -111,7 +107,7 @@ done < <(code_files | xargs -0r awk '
 
 # A class whose members are written in two files was split by its length, not by what it does.
 while IFS=: read -r file class files; do
-    is_in "$class" "${scattered_classes_allowed[@]}" || breach scattered-class "$file: $class is one class in $files files"
+    breach scattered-class "$file: $class is one class in $files files"
 done < <(code_files | xargs -0r awk '
     /^[A-Za-z]/ && !/;[ \t]*$/ && match($0, /^[^(=]*\(/) {
         head = substr($0, 1, RLENGTH - 1)

@@ -1,6 +1,6 @@
 #pragma once
 
-#include <shop/things.h>
+#include <shop/tool_entry.h>
 
 #include <QWidget>
 
@@ -35,6 +35,7 @@ private:
     void wire();
     void follow();
     void tell(bool refuse);
+    [[nodiscard]] Result<std::optional<std::chrono::sys_days>> typed() const;
 
     ToolsModel &m_tools;
     std::optional<ToolId> m_wrench;

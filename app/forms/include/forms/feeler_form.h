@@ -1,6 +1,6 @@
 #pragma once
 
-#include <work/workshop.h>
+#include <shop/tool_entry.h>
 
 #include <QWidget>
 
@@ -20,22 +20,22 @@ class FeelerForm : public QWidget {
 public:
     FeelerForm(ToolsModel &tools, DecimalMark mark, QWidget *parent = nullptr);
 
-    [[nodiscard]] ValueField *name() const { return m_name; }
-    [[nodiscard]] ValueField *leaves() const { return m_leaves; }
+    [[nodiscard]] ValueField *name() const { return m_fields.at(FeelerField::Name); }
+    [[nodiscard]] ValueField *leaves() const { return m_fields.at(FeelerField::Leaves); }
     [[nodiscard]] MessageLine *message() const { return m_message; }
     void save();
     /// A set there is already, for looking at its leaves.
     void look(const Tool &set);
 
 private:
-    void tell(bool refuse);
-    [[nodiscard]] LengthUnit unit() const;
-    [[nodiscard]] Result<std::vector<Typed<Length>>> read() const;
+    [[nodiscard]] FeelerText typed() const;
+    [[nodiscard]] FeelerReading reading() const { return readFeelerSet(typed(), m_mark); }
+    void tell();
+    void leave(FeelerField field);
 
     ToolsModel &m_tools;
     DecimalMark m_mark;
-    ValueField *m_name;
-    ValueField *m_leaves;
+    std::map<FeelerField, ValueField *> m_fields;
     ChoiceKeys *m_unit;
     LeafFan *m_fan;
     KeyButton *m_save;

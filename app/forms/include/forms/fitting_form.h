@@ -1,6 +1,6 @@
 #pragma once
 
-#include <work/workshop.h>
+#include <shop/tool_entry.h>
 
 #include <QWidget>
 
@@ -20,11 +20,11 @@ public:
     /// \pre `kind` is AngleGauge, Adapter or Socket
     FittingForm(ToolKind kind, ToolsModel &tools, DecimalMark mark, QWidget *parent = nullptr);
 
-    [[nodiscard]] ValueField *name() const { return m_name; }
+    [[nodiscard]] ValueField *name() const { return m_fields.at(FittingField::Name); }
     /// Not asked of an angle gauge.
-    [[nodiscard]] ValueField *size() const { return m_size; }
+    [[nodiscard]] ValueField *size() const { return m_fields.at(FittingField::Size); }
     /// Asked of an adapter only.
-    [[nodiscard]] ValueField *length() const { return m_length; }
+    [[nodiscard]] ValueField *length() const { return m_fields.at(FittingField::Length); }
     [[nodiscard]] ChoiceKeys *unit() const { return m_unit; }
     [[nodiscard]] MessageLine *message() const { return m_message; }
     void save();
@@ -32,18 +32,17 @@ public:
 private:
     void buildLayout();
     void wire();
-    [[nodiscard]] QList<ValueField *> fields() const;
-    [[nodiscard]] LengthUnit lengthUnit() const;
-    /// Refuses a length that cannot be read where `refuse` says so, or where it is refused already.
-    void readLength(bool refuse);
-    void refuse(const Error &error);
+    [[nodiscard]] QList<ValueField *> asked() const;
+    [[nodiscard]] FittingText typed() const;
+    [[nodiscard]] FittingReading reading() const { return readFitting(typed(), m_mark); }
+    /// A refusal that stands goes or follows what is typed.
+    void mend();
+    void leave(FittingField field);
 
     ToolKind m_kind;
     ToolsModel &m_tools;
     DecimalMark m_mark;
-    ValueField *m_name;
-    ValueField *m_size;
-    ValueField *m_length;
+    std::map<FittingField, ValueField *> m_fields;
     ChoiceKeys *m_unit;
     KeyButton *m_save;
     MessageLine *m_message;

@@ -1,6 +1,6 @@
 #pragma once
 
-#include <work/workshop.h>
+#include <shop/tool_entry.h>
 
 #include <QWidget>
 
@@ -20,9 +20,9 @@ public:
     GaugeForm(ToolsModel &tools, DecimalMark mark, QWidget *parent = nullptr);
 
     [[nodiscard]] ChoiceKeys *kind() const { return m_kind; }
-    [[nodiscard]] ValueField *name() const { return m_name; }
-    [[nodiscard]] ValueField *permissibleError() const { return m_error; }
-    [[nodiscard]] ValueField *resolution() const { return m_resolution; }
+    [[nodiscard]] ValueField *name() const { return m_fields.at(GaugeField::Name); }
+    [[nodiscard]] ValueField *permissibleError() const { return m_fields.at(GaugeField::PermissibleError); }
+    [[nodiscard]] ValueField *resolution() const { return m_fields.at(GaugeField::Resolution); }
     /// How good its readings are, as it is typed.
     [[nodiscard]] MessageLine *worth() const { return m_judgement; }
     [[nodiscard]] MessageLine *message() const { return m_message; }
@@ -31,20 +31,16 @@ public:
 private:
     void buildLayout();
     void wire();
-    void edited(ValueField *field);
-    /// Reads a field that may be empty; refuses it where it cannot be read and `refuse` says so, or where it is refused already.
-    std::optional<Typed<Length>> read(ValueField *field, bool refuse);
-    void tellAccuracy();
+    [[nodiscard]] GaugeText typed() const;
+    [[nodiscard]] GaugeReading reading() const { return readGauge(typed(), m_mark); }
+    void tell();
+    void leave(GaugeField field);
     void clear();
-    [[nodiscard]] LengthUnit unit() const;
-    [[nodiscard]] ToolKind toolKind() const;
 
     ToolsModel &m_tools;
     DecimalMark m_mark;
     ChoiceKeys *m_kind;
-    ValueField *m_name;
-    ValueField *m_error;
-    ValueField *m_resolution;
+    std::map<GaugeField, ValueField *> m_fields;
     ChoiceKeys *m_unit;
     MessageLine *m_judgement;
     KeyButton *m_save;

@@ -3,61 +3,29 @@
 #include <parts/value_field.h>
 
 #include <base/error.h>
-#include <measure/parse.h>
-#include <words/errors.h>
-#include <work/workshop.h>
 
-#include <algorithm>
-#include <chrono>
 #include <map>
-#include <optional>
 
 // What forms do with their fields, whatever stands in them.
 namespace asleft {
 
-inline std::string plainText(const ValueField *field)
+template <class F>
+QList<ValueField *> allOf(const std::map<F, ValueField *> &fields)
 {
-    return field->text().trimmed().toStdString();
+    QList<ValueField *> all;
+    for (const auto &[which, field] : fields)
+        all.append(field);
+    return all;
 }
 
-/// What stands in a field that may be left empty: nothing where it is.
-template <class Q>
-Result<std::optional<Typed<Q>>> readMaybe(const ValueField *field, Unit<Q> unit, DecimalMark mark)
+/// Refuses a field that was left; one passed by without typing is not told off for being empty.
+template <class F, class Words>
+void refuseLeft(const std::map<F, ValueField *> &fields, F left, const std::map<F, Error> &refusals, Words words)
 {
-    const std::string text = plainText(field);
-    if (text.empty())
-        return std::optional<Typed<Q>>();
-    return parse<Q>(text, unit, mark).map([](Typed<Q> value) { return std::optional(std::move(value)); });
-}
-
-/// The same of a date.
-inline Result<std::optional<std::chrono::sys_days>> readDay(const ValueField *field)
-{
-    const std::string text = plainText(field);
-    if (text.empty())
-        return std::optional<std::chrono::sys_days>();
-    return parseDay(text).map([](std::chrono::sys_days day) { return std::optional(day); });
-}
-
-/// Accepts a field that can be read, and refuses one that cannot, unless it is still being typed in: then `refuse` is false, and only a
-/// refusal that stands follows what is typed.
-template <class T>
-void markField(ValueField *field, const Result<T> &value, bool refuse)
-{
-    if (value)
-        field->accept();
-    else if (refuse || field->isRefused())
-        field->refuse(sentence(value.error()));
-}
-
-/// Gives the keyboard to the first refused field. False where there is none.
-inline bool focusRefused(const QList<ValueField *> &fields)
-{
-    const auto wrong = std::ranges::find_if(fields, &ValueField::isRefused);
-    if (wrong == fields.end())
-        return false;
-    (*wrong)->edit()->setFocus(Qt::OtherFocusReason);
-    return true;
+    const auto refusal = refusals.find(left);
+    ValueField *field = fields.at(left);
+    if (refusal != refusals.end() && !field->text().trimmed().isEmpty())
+        field->refuse(words(left, refusal->second));
 }
 
 /// A refusal that stands goes or follows what is typed; a new one waits until the field is left. `words` makes the sentence of a field and

@@ -27,8 +27,13 @@ struct TorqueTool {
 /// Whether its calibration was due before today; what is not known is not overdue.
 bool isOverdue(const TorqueTool &tool, std::chrono::sys_days today);
 
-/// Refuses a range upside down, below nothing or from nothing to nothing (TorqueRange, least, most), a deviation of 0 or above 50 %
-/// (DeviationOutOfRange), a lever of 0 or above longestLever (LeverOutOfRange).
+/// Refuses a range upside down, below nothing or from nothing to nothing (TorqueRange, least, most).
+Done checkTorqueRange(const Typed<Torque> &least, const Typed<Torque> &most);
+/// Refuses a deviation of 0 or above 50 % (DeviationOutOfRange).
+Done checkDeviation(const Rational &percent);
+/// Refuses a lever of 0 or above longestLever (LeverOutOfRange).
+Done checkLever(Length lever);
+/// Refuses what any of these refuses.
 Done checkTorqueTool(const TorqueTool &tool);
 
 /// The tool's permissible deviation in percent: its own, else ISO 6789's for its largest torque (clickWrenchDeviation()).

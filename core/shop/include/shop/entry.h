@@ -10,6 +10,10 @@ namespace asleft {
 
 /// The longest name, plate or title; longer is a paste by mistake.
 constexpr std::size_t longestName = 200;
+/// A text in one line, which may be empty; refuses one longer than a name may be (TextTooLong).
+Result<std::string> checkedLine(std::string_view text);
+/// A name, which may not be empty; `noun` says what is missing (NameMissing).
+Result<std::string> checkedName(std::string_view text, Noun noun);
 
 /// The leaves of a feeler set as a person writes them: `0.05 0.10 0.15 mm`, `.010 .012 .015 in`, `0.05-1.00 by 0.05 mm`;
 /// a unit at the end counts for those before it. At most 100 leaves, smallest first, each once.

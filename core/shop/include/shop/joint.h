@@ -58,8 +58,9 @@ struct Joint {
     [[nodiscard]] Tightening tightening() const { return {order, passes}; }
 };
 
-/// Reads a joint. Refuses what its parts refuse: name (NameMissing), thread (also those of single fasteners), class, pattern, order,
-/// target, passes and whether they fit together. The ids of the result are not meant.
+/// Reads a joint. Refuses what its parts refuse, the first of them in the order of JointField: name (NameMissing), thread (also those of
+/// single fasteners), class, pattern, order, target, passes and whether they fit together, and texts longer than a name may be. The ids of
+/// the result are not meant.
 Result<Joint> readJoint(const JointText &text, DecimalMark mark = DecimalMark::Point);
 
 /// What the passes go by: the nominal, else the middle, of the band printed in the system of `unit`, of the first without one; of a band

@@ -7,8 +7,8 @@
 
 namespace asleft {
 
-/// Describes a joint of an engine. Refuses what readJoint() refuses, any text longer than a name may be, but for those it reads itself and
-/// the answer, which may be as long as a note (TextTooLong), and a name another joint of the engine has (JointTaken).
+/// Describes a joint of an engine. Refuses what readJoint() refuses, a fastener's length longer than a name and an answer longer than a
+/// note may be (TextTooLong), and a name another joint of the engine has (JointTaken).
 Result<JointId> addJoint(Garage &garage, EngineId engine, const JointText &text, DecimalMark mark = DecimalMark::Point);
 /// A further revision; the same text again stores nothing. Refuses as addJoint(), and a joint the engine does not have (NotFound). Once
 /// jobs have worked on it, its fasteners keep their numbers (JointInUse).

@@ -1,17 +1,21 @@
-// The fields and choices of the vehicle form, and where they stand.
-#include <forms/vehicle_form.h>
+#include <forms/vehicle_fields.h>
 
 #include "form_layout.h"
 #include <drawn/engine_view.h>
 #include <parts/choice_keys.h>
+#include <parts/fields.h>
 #include <parts/heading.h>
 #include <parts/key_button.h>
 #include <parts/rule.h>
 
+#include <measure/text.h>
 #include <words/crank.h>
 
 #include <QGridLayout>
 #include <QHBoxLayout>
+
+#include <algorithm>
+#include <array>
 
 namespace asleft {
 
@@ -50,9 +54,28 @@ QVBoxLayout *groupColumn(QWidget *group)
     return column;
 }
 
+/// In the order of the keys: the fewest cylinders first, the rare ones last.
+constexpr std::array layouts{Layout::Single, Layout::InLine, Layout::Vee, Layout::Flat, Layout::W, Layout::Radial, Layout::Opposed};
+
+int placeOf(Layout layout)
+{
+    return int(std::ranges::find(layouts, layout) - layouts.begin());
+}
+
 } // namespace
 
-ValueField *VehicleForm::add(VehicleField field, const QString &label, const QString &placeholder, const QString &note)
+VehicleFields::VehicleFields(QWidget *parent)
+    : QWidget(parent), m_readMeter(new KeyButton(tr("Read the meter"))), m_move(new KeyButton(tr("Move engine"))),
+      m_place(new Heading({}, TextSize::Small, Heading::Tone::Quiet)), m_view(new EngineView)
+{
+    m_move->setPlain(true);
+    addFields();
+    addChoices();
+    buildLayout();
+    wire();
+}
+
+ValueField *VehicleFields::add(VehicleField field, const QString &label, const QString &placeholder, const QString &note)
 {
     auto *made = new ValueField(label);
     made->setPlaceholder(placeholder);
@@ -61,7 +84,7 @@ ValueField *VehicleForm::add(VehicleField field, const QString &label, const QSt
     return made;
 }
 
-void VehicleForm::addFields()
+void VehicleFields::addFields()
 {
     add(Field::Name, tr("Name"));
     add(Field::Mark, tr("Plate or number"));
@@ -81,7 +104,7 @@ void VehicleForm::addFields()
     addCamFields();
 }
 
-void VehicleForm::addCamFields()
+void VehicleFields::addCamFields()
 {
     const QString afterFiring = tr("degrees after firing dead centre");
     add(Field::IntakeOpens, tr("Intake opens before TDC"));
@@ -96,7 +119,7 @@ void VehicleForm::addCamFields()
     add(Field::InjectorTo, tr("Injector driven to"), QStringLiteral("70"));
 }
 
-void VehicleForm::addChoices()
+void VehicleFields::addChoices()
 {
     const QStringList noYes{tr("no"), tr("yes")};
     const auto make = [this](Choice choice, const QString &label, const QStringList &words) {
@@ -115,7 +138,7 @@ void VehicleForm::addChoices()
     make(Choice::CamKnown, tr("Cam events known"), noYes);
 }
 
-void VehicleForm::buildLayout()
+void VehicleFields::buildLayout()
 {
     m_vehicleGroup = vehicleGroup();
     m_engineGroup = new QWidget;
@@ -142,7 +165,7 @@ void VehicleForm::buildLayout()
     column->addStretch(1);
 }
 
-QWidget *VehicleForm::vehicleGroup()
+QWidget *VehicleFields::vehicleGroup()
 {
     auto *group = new QWidget;
     auto *column = groupColumn(group);
@@ -163,7 +186,7 @@ QWidget *VehicleForm::vehicleGroup()
     return group;
 }
 
-QWidget *VehicleForm::engineHead()
+QWidget *VehicleFields::engineHead()
 {
     auto *head = new QWidget;
     auto *row = new QHBoxLayout(head);
@@ -176,7 +199,7 @@ QWidget *VehicleForm::engineHead()
     return head;
 }
 
-void VehicleForm::layEngine(QGridLayout &grid)
+void VehicleFields::layEngine(QGridLayout &grid)
 {
     grid.addWidget(field(Field::EngineName), 0, 0, 1, 3);
     grid.addWidget(choice(Choice::Cycle), 0, 3, 1, 4);
@@ -189,7 +212,7 @@ void VehicleForm::layEngine(QGridLayout &grid)
     grid.addWidget(choice(Choice::Rotation), 4, 3, 1, 4);
 }
 
-void VehicleForm::layValves(QGridLayout &grid)
+void VehicleFields::layValves(QGridLayout &grid)
 {
     grid.addWidget(field(Field::Valves), 0, 0);
     grid.addWidget(field(Field::ValveOrder), 0, 1, 1, 2);
@@ -203,7 +226,7 @@ void VehicleForm::layValves(QGridLayout &grid)
     grid.addWidget(field(Field::BleedDown), 2, 1);
 }
 
-void VehicleForm::layCam(QGridLayout &grid)
+void VehicleFields::layCam(QGridLayout &grid)
 {
     grid.addWidget(choice(Choice::CamKnown), 0, 0);
     grid.addWidget(field(Field::IntakeOpens), 1, 0);
@@ -216,6 +239,129 @@ void VehicleForm::layCam(QGridLayout &grid)
     grid.addWidget(field(Field::ExhaustAgainTo), 3, 1);
     grid.addWidget(field(Field::InjectorFrom), 3, 2);
     grid.addWidget(field(Field::InjectorTo), 3, 3);
+}
+
+void VehicleFields::wire()
+{
+    for (const auto &[field, widget] : m_fields) {
+        connect(widget, &ValueField::edited, this, &VehicleFields::changedHere);
+        connect(widget, &ValueField::left, this, [this, field = field] { Q_EMIT left(field); });
+        connect(widget, &ValueField::entered, this, [this, field = field] { entered(field); });
+    }
+    for (const auto &[choice, keys] : m_choices)
+        connect(keys, &ChoiceKeys::chosen, this, &VehicleFields::changedHere);
+    // Which meter it is decides about what was read from it.
+    connect(choice(Choice::MeterReplaced), &ChoiceKeys::chosen, this, [this] { Q_EMIT left(Field::Meter); });
+    ChoiceKeys *cam = choice(Choice::CamKnown);
+    cam->setLast(true);
+    connect(cam, &ChoiceKeys::entered, this, [this, cam] {
+        if (cam->choice() == 0)
+            Q_EMIT finished();
+        else
+            cam->key(1)->moveOn();
+    });
+}
+
+/// Enter goes the way of Tab, and from the last field to saving.
+void VehicleFields::entered(VehicleField from)
+{
+    const VehicleTyped now = typed();
+    const auto later = [&](const auto &field) { return field.first > from && isAskedFor(field.first, now); };
+    // Behind every field but those of the cam there is at least the choice whether the cam is known, where there is an engine.
+    const bool last = (from >= Field::IntakeOpens) && std::ranges::none_of(m_fields, later);
+    if (last)
+        Q_EMIT finished();
+    else
+        field(from)->moveOn();
+}
+
+bool VehicleFields::yes(VehicleChoice which) const
+{
+    return choice(which)->choice() == 1;
+}
+
+VehicleTyped VehicleFields::typed() const
+{
+    VehicleTyped typed;
+    typed.about = m_about;
+    for (const auto &[field, widget] : m_fields)
+        if (!widget->text().isEmpty())
+            typed.texts.emplace(field, widget->text().toStdString());
+    typed.meterUnit = MeterUnit(choice(Choice::MeterUnit)->choice());
+    typed.meterReplaced = yes(Choice::MeterReplaced);
+    typed.layout = layouts.at(std::size_t(choice(Choice::Layout)->choice()));
+    typed.cycle = Cycle(choice(Choice::Cycle)->choice());
+    typed.rotation = Rotation(choice(Choice::Rotation)->choice());
+    typed.bridged = yes(Choice::Bridged);
+    typed.bridgeScrews = yes(Choice::BridgeScrews);
+    typed.injectors = yes(Choice::Injectors);
+    typed.decompressors = yes(Choice::Decompressors);
+    typed.adjusters = AdjusterKind(choice(Choice::Adjusters)->choice());
+    typed.camKnown = yes(Choice::CamKnown);
+    return typed;
+}
+
+void VehicleFields::setTyped(const VehicleTyped &typed)
+{
+    m_about = typed.about;
+    for (const auto &[field, widget] : m_fields) {
+        widget->setText(QString::fromStdString(typed.text(field)));
+        widget->accept();
+    }
+    choice(Choice::MeterUnit)->setChoice(int(typed.meterUnit));
+    choice(Choice::MeterReplaced)->setChoice(typed.meterReplaced ? 1 : 0);
+    choice(Choice::Layout)->setChoice(placeOf(typed.layout));
+    choice(Choice::Cycle)->setChoice(int(typed.cycle));
+    choice(Choice::Rotation)->setChoice(int(typed.rotation));
+    choice(Choice::Bridged)->setChoice(typed.bridged ? 1 : 0);
+    choice(Choice::BridgeScrews)->setChoice(typed.bridgeScrews ? 1 : 0);
+    choice(Choice::Injectors)->setChoice(typed.injectors ? 1 : 0);
+    choice(Choice::Decompressors)->setChoice(typed.decompressors ? 1 : 0);
+    choice(Choice::Adjusters)->setChoice(int(typed.adjusters));
+    choice(Choice::CamKnown)->setChoice(typed.camKnown ? 1 : 0);
+    showWhatApplies(typed);
+}
+
+void VehicleFields::setPlace(const QString &words)
+{
+    m_place->setText(words);
+    m_place->setVisible(!words.isEmpty());
+}
+
+void VehicleFields::focusFirst()
+{
+    const Field first = m_about == VehicleTyped::About::Engine ? Field::EngineName : Field::Name;
+    field(first)->edit()->setFocus(Qt::TabFocusReason);
+}
+
+void VehicleFields::showWhatApplies(const VehicleTyped &typed)
+{
+    m_vehicleGroup->setVisible(typed.about != VehicleTyped::About::Engine);
+    m_engineGroup->setVisible(typed.about != VehicleTyped::About::Vehicle);
+    for (const auto &[field, widget] : m_fields)
+        widget->setVisible(isAskedFor(field, typed));
+    choice(Choice::BridgeScrews)->setVisible(typed.bridged);
+    m_readMeter->setEnabled(!isBlank(typed.text(Field::Meter)));
+    const bool twoStroke = typed.cycle == Cycle::TwoStroke;
+    field(Field::ExhaustCloses)->setLabel(twoStroke ? tr("Exhaust closes after BDC") : tr("Exhaust closes after TDC"));
+    field(Field::Valves)->setPlaceholder(twoStroke ? QStringLiteral("0+2") : QStringLiteral("1+1"));
+}
+
+void VehicleFields::changedHere()
+{
+    showWhatApplies(typed());
+    Q_EMIT edited();
+}
+
+void VehicleFields::mend(const VehicleReading &reading)
+{
+    mendFields(m_fields, reading.refusals, refusalSentence);
+}
+
+bool VehicleFields::refuse(const VehicleReading &reading)
+{
+    mend(reading);
+    return refuseFields(m_fields, reading.refusals, refusalSentence);
 }
 
 } // namespace asleft
