@@ -12,7 +12,7 @@ std::vector<Case> everyEngine()
     for (const Layout layout : allLayouts) {
         const CylinderRange range = cylinderRange(layout);
         for (int cylinders = range.fewest; cylinders <= range.most; ++cylinders) {
-            const EngineText text = engineText(layout, cylinders, plainOrder(cylinders));
+            const EngineText text = engineText(layout, cylinders);
             addEngine(cases, text, "two rows");
             const auto design = designEngine(text);
             if (!design || layout == Layout::Radial)

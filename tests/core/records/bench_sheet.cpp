@@ -1,5 +1,6 @@
 // What stands on a bench sheet, and where.
 #include "gui.h"
+#include "joint_texts.h"
 #include "printing.h"
 #include "samples.h"
 
@@ -144,7 +145,7 @@ void expectEachPageToSayWhatItIs(const QList<RecordedPage> &pages)
         // A long title is broken between any two words.
         const QString text = allText({pages[page]}).simplified() + u' ';
         for (const QString &part :
-             {QStringLiteral("Hollin 40 tractor"), QStringLiteral("LK 4021"), QStringLiteral("Valve set"),
+             {QStringLiteral("Hollin 40 tractor"), QStringLiteral("LK 4021"), QStringLiteral("Set the valves"),
               QStringLiteral("go before this program"), QStringLiteral("page %1 of %2 ").arg(page + 1).arg(pages.size())})
             EXPECT_TRUE(text.contains(part)) << part.toStdString();
     }
@@ -221,7 +222,7 @@ TEST(BenchSheet, SaysHowEachPositionIsFound)
     EXPECT_TRUE(text.contains(QStringLiteral("12 turns of it, anticlockwise")));
     EXPECT_TRUE(text.contains(QStringLiteral("both its rockers are loose")));
     EXPECT_LT(text.indexOf(QStringLiteral("1. No. 1 on compression")), text.indexOf(QStringLiteral("2. ")));
-    for (const char *part : {"0.25 to 0.35 mm (0.010 to 0.014 in)", "Hollin Workshop Manual p. 41", "from memory",
+    for (const char *part : {"0.25 to 0.35 mm (0.010 to 0.014 in)", "Hollin workshop manual p. 41", "from memory",
                              "Lock nut: 20.0 to 24.0 N·m", "Hands clear", "Hot parts", "Neutral", "temperature", "hours since it ran",
                              "meter", "measured with", "turned, mark and stroke checked", "mm / in", "Remarks", "printed 14"})
         EXPECT_TRUE(text.contains(QString::fromUtf8(part))) << part;
@@ -229,20 +230,19 @@ TEST(BenchSheet, SaysHowEachPositionIsFound)
 
 TEST(BenchSheet, NothingThatWasReadIsPrinted)
 {
-    const auto frame = frameOf(engineText(Layout::InLine, 4, "1-3-4-2"));
+    const auto frame = frameOf(fourText());
     const CrankPlan plan = generatePlan(frame->engine.design, PlanWay::TwoPositions);
-    const ReadingFact reading{PointId(1),   Phase::AsFound, ReadingForm::Exact, *parse<Length>("0.37", LengthUnit::Millimetre),
-                              std::nullopt, std::nullopt,   std::nullopt,       EngineCondition::Cold,
-                              false,        false,          std::nullopt};
+    const PointId point = frame->engine.points.front().id;
+    const ReadingFact reading{.point = point, .value = length("0.37"), .next = {}, .judgedBy = SpecId(1), .tool = {}, .corrects = {}};
     const Act act{ActSeq(1), {"uid", JobId(1), PersonId(1), "seat", Moment{}, std::nullopt, reading}};
     const JobState read = fold(frame, std::span(&act, 1));
-    ASSERT_TRUE(read.point(PointId(1)).found);
+    ASSERT_TRUE(read.point(point).found);
     EXPECT_EQ(allText(recorded(read, plan, SheetPaper::A4)), allText(recorded(stateOf(frame), plan, SheetPaper::A4)));
 }
 
 TEST(BenchSheet, PointsNoPositionSetsHaveATableOfTheirOwn)
 {
-    const auto frame = frameOf(engineText(Layout::InLine, 4, "1-3-4-2"));
+    const auto frame = frameOf(fourText());
     CrankPlan plan = generatePlan(frame->engine.design, PlanWay::TwoPositions);
     plan.unreached = {plan.positions.front().points.back().adjuster};
     plan.positions.front().points.pop_back();
@@ -255,7 +255,7 @@ TEST(BenchSheet, PointsNoPositionSetsHaveATableOfTheirOwn)
 
 TEST(BenchSheet, HydraulicTappetsAreTurnedOnAndWaitedFor)
 {
-    const auto frame = frameOf(engineText(Layout::InLine, 4, "1-3-4-2"));
+    const auto frame = frameOf(fourText());
     frame->engine.bleedDown = std::chrono::minutes(15);
     frame->specs.erase(frame->specs.begin());
     frame->specs.push_back({SpecId(9),
@@ -283,7 +283,7 @@ TEST(BenchSheet, ATwoStrokeHasNoStrokeToCheck)
 
 TEST(BenchSheet, ALockNutNobodyLookedUpHasABox)
 {
-    const auto frame = frameOf(engineText(Layout::InLine, 4, "1-3-4-2"));
+    const auto frame = frameOf(fourText());
     frame->specs.clear();
     const QString text = allText(recorded(stateOf(frame), generatePlan(frame->engine.design, PlanWay::TwoPositions), SheetPaper::A4));
     EXPECT_TRUE(text.contains(QStringLiteral("Lock nut torque, not known here")));
@@ -292,19 +292,12 @@ TEST(BenchSheet, ALockNutNobodyLookedUpHasABox)
 
 TEST(BenchSheet, LinesOfJointsArePrintedWithWhatTheManualAsks)
 {
-    const auto frame = frameOf(engineText(Layout::InLine, 4, "1-3-4-2"));
+    const auto frame = frameOf(fourText());
     const CrankPlan plan = generatePlan(frame->engine.design, PlanWay::TwoPositions);
     EXPECT_FALSE(allText(recorded(stateOf(frame), plan, SheetPaper::A4)).contains(QStringLiteral("Fasteners")));
-    JointText text;
-    text.name = "Rocker cover";
-    text.thread = "M8";
-    text.pattern = *coverPattern(12);
-    text.target = "32 ± 4 N·m";
-    text.passes = "50 %, target, settle 3";
-    text.settle = SettleGround::Limiters;
+    JointText text = coverText();
     text.blindHole = true;
-    text.source = {"Hollin Workshop Manual", "55", Certainty::ReadInManual};
-    frame->joints = {*readJoint(text)};
+    frame->joints = {jointOfText(text)};
     frame->job.steps.push_back({StepId(2), StepKind::Loosen, "Loosen the cover", "", Gate::FirstStart, {}, frame->joints.front().id});
     frame->job.steps.push_back({StepId(3), StepKind::Tighten, "Tighten the cover", "", Gate::FirstStart, {}, frame->joints.front().id});
     frame->job.steps.push_back({StepId(4), StepKind::Tighten, "Tighten what is gone", "", Gate::FirstStart, {}, JointId(77)});
@@ -316,7 +309,7 @@ TEST(BenchSheet, LinesOfJointsArePrintedWithWhatTheManualAsks)
         const QString printedText = allText(pages);
         for (const char *part :
              {"Loosen the cover", "Order: loosen ", "Tighten the cover", "12 around a cover, M8", "32 ± 4 N·m",
-              "Hollin Workshop Manual p. 55", "Passes: to 50 %: 16 N·m; to the target: 32 N·m; until none moves", "Blind hole"})
+              "Hollin workshop manual p. 41", "Passes: to 50 %: 16 N·m; to the target: 32 N·m; until none moves", "Blind hole"})
             EXPECT_TRUE(printedText.contains(QString::fromUtf8(part))) << part << "\n" << printedText.toStdString();
         EXPECT_FALSE(printedText.contains(QStringLiteral("what is gone")));
     }
@@ -324,15 +317,10 @@ TEST(BenchSheet, LinesOfJointsArePrintedWithWhatTheManualAsks)
 
 TEST(BenchSheet, AJointIsPrintedByTheRevisionItIsWorkedBy)
 {
-    const auto frame = frameOf(engineText(Layout::InLine, 4, "1-3-4-2"));
+    const auto frame = frameOf(fourText());
     const CrankPlan plan = generatePlan(frame->engine.design, PlanWay::TwoPositions);
-    JointText text;
-    text.name = "Bracket";
-    text.pattern = *rowPattern(2);
-    text.target = "32 ± 4 N·m";
-    Joint first = *readJoint(text);
-    text.target = "25 ± 2 N·m";
-    Joint second = *readJoint(text);
+    Joint first = jointOfText(rowText(2));
+    Joint second = jointOfText(rowText(2, "25 ± 2 N·m"));
     second.revision = 2;
     frame->joints = {first, second};
     frame->job.steps.push_back({StepId(2), StepKind::Tighten, "Tighten the bracket", "", Gate::FirstStart, {}, first.id});
@@ -359,7 +347,7 @@ QString lettersOf(QString text)
 
 TEST(BenchSheet, NoTextIsTooLong)
 {
-    const auto frame = frameOf(engineText(Layout::InLine, 4, "1-3-4-2"));
+    const auto frame = frameOf(fourText());
     const std::string words = [] {
         std::string all;
         for (int word = 0; word < 300; ++word)
