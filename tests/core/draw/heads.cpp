@@ -1,6 +1,8 @@
 #include "gui.h"
 #include "head_checks.h"
 
+#include <words/points.h>
+
 namespace asleft {
 
 namespace heads_tests {
@@ -96,8 +98,8 @@ TEST(Head, ATwoStrokeWithExhaustValvesAloneHasNoIntakeSide)
 {
     const EngineDesign design =
         *designEngine(withTrain(engineText(Layout::InLine, 3, "1-2-3"), {"", "0+2", false, false, false, false, Cycle::TwoStroke}));
-    EXPECT_FALSE(labelsOf(planHead(design, {700, 330})).contains(QStringLiteral("intake")));
-    EXPECT_TRUE(labelsOf(planHead(design, {700, 330})).contains(QStringLiteral("exhaust")));
+    EXPECT_FALSE(labelsOf(planHead(design, {700, 330})).contains(sideName(Side::Intake)));
+    EXPECT_TRUE(labelsOf(planHead(design, {700, 330})).contains(sideName(Side::Exhaust)));
 }
 
 TEST(Head, OpposedRowsAreTwoFlatsEachWithItsCrankcase)
