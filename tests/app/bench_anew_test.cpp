@@ -25,7 +25,7 @@ void BenchAnewTest::whatAnotherSeatTicksArrives()
 {
     JointBench bench;
     const int first = bench.inHand();
-    const OtherFitter other(bench);
+    const OtherStation other(bench);
     other.tickNext(*bench.joint, *bench.small);
     QTRY_COMPARE(bench.fastener(first).ticks.size(), std::size_t(1));
     QVERIFY2(bench.said().contains(QStringLiteral("TB")), qPrintable(bench.said()));
@@ -39,7 +39,7 @@ void BenchAnewTest::whatAnotherSeatTicksArrives()
 
 void BenchAnewTest::singleUseIsAsked()
 {
-    JointText text = row();
+    JointText text = rowText();
     text.singleUse = SingleUse::CrushWasher;
     JointBench bench(text);
     QVERIFY(!bench.sheet().bar()->asked()->text().isEmpty());
@@ -51,7 +51,10 @@ void BenchAnewTest::singleUseIsAsked()
     const auto acts = bench.acts();
     press(Qt::Key_N);
     QCOMPARE(bench.acts(), acts);
-    QVERIFY(bench.said().contains(QStringLiteral("new")));
+    const auto others = jointWants(bench.text(), bench.worked()).fasteners;
+    QCOMPARE(others.size(), std::size_t(3));
+    QCOMPARE(bench.said(),
+             JointBench::asking({TightenPane::tr("%1: looked at, and new? The same again logs it.").arg(fastenersName(others))}));
     press(Qt::Key_N);
     QCOMPARE(bench.acts(), acts + 1);
     QCOMPARE(QApplication::focusWidget(), bench.key(Key::Done));
@@ -67,57 +70,60 @@ void BenchAnewTest::singleUseIsAsked()
 
 void BenchAnewTest::whatWasMissingIsAskedAbout()
 {
-    JointBench bench(row());
+    JointBench bench(rowText());
     QVERIFY(bench.page->book()->loosen({.joint = *bench.joint, .fasteners = {3}, .how = FoundHow::Missing}));
     QVERIFY(bench.sheet().bar()->asked()->text().contains(QStringLiteral("3")));
     // A whole pass does not sweep it in without a word.
     const auto acts = bench.acts();
     click(bench.key(Key::WholePass));
     QCOMPARE(bench.acts(), acts);
-    QVERIFY2(bench.said().contains(QStringLiteral("missing")), qPrintable(bench.said()));
+    const QString missing =
+        TightenPane::tr("Fastener %1 was found so: %2. Say first what went in instead; the same again ticks it all the same.");
+    QCOMPARE(bench.said(), JointBench::asking({bench.wholePass(4), missing.arg(3).arg(foundText(*bench.fastener(3).found))}));
+    QCOMPARE(openCount<open::FastenerFound>(bench), 1);
     press(Qt::Key_N);
     press(Qt::Key_N);
     QCOMPARE(bench.fastener(3).fitted, std::optional(Fitted::New));
     QVERIFY(!bench.fastener(3).amiss);
-    QCOMPARE(bench.openItems(QStringLiteral("missing")), 0);
+    QCOMPARE(openCount<open::FastenerFound>(bench), 0);
 }
 
 void BenchAnewTest::aNewerRevisionIsSaid()
 {
-    JointBench bench(row());
+    JointBench bench(rowText());
     bench.tickTimes(2);
-    JointText text = row("28 ± 3 N·m");
+    JointText text = rowText(4, "28 ± 3 N·m");
     QVERIFY(reviseJoint(*bench.shop.garage, *bench.joint, bench.made.engine, text));
     QTRY_VERIFY(bench.key(Key::BeginAnew)->isVisible());
-    QCOMPARE(bench.large_(), QStringLiteral("Set to 32 N·m"));
+    QCOMPARE(bench.large_(), bench.toBe(bench.large, "32 N·m"));
     const auto acts = bench.acts();
     click(bench.key(Key::BeginAnew));
     QCOMPARE(bench.acts(), acts);
     click(bench.key(Key::BeginAnew));
     QCOMPARE(bench.worked().revision, 2);
     QVERIFY(bench.worked().progress.doneInRound.empty());
-    QCOMPARE(bench.large_(), QStringLiteral("Set to 28 N·m"));
+    QCOMPARE(bench.large_(), bench.toBe(bench.large, "28 N·m"));
     QVERIFY(!bench.key(Key::BeginAnew)->isVisible());
 }
 
 void BenchAnewTest::whatAnotherSeatBeganAnewIsShownFirst()
 {
-    JointBench bench(row());
+    JointBench bench(rowText());
     bench.tickTimes(1);
-    QVERIFY(reviseJoint(*bench.shop.garage, *bench.joint, bench.made.engine, row("28 ± 3 N·m")));
-    const OtherFitter other(bench);
+    QVERIFY(reviseJoint(*bench.shop.garage, *bench.joint, bench.made.engine, rowText(4, "28 ± 3 N·m")));
+    const OtherStation other(bench);
     QVERIFY(other.book->beginJoint(*bench.joint));
     // Nothing has been read on here yet: what is shown is the old revision.
-    QCOMPARE(bench.large_(), QStringLiteral("Set to 32 N·m"));
+    QCOMPARE(bench.large_(), bench.toBe(bench.large, "32 N·m"));
     press(Qt::Key_Return);
     QCOMPARE(bench.said(), sentence(Error{ErrorKind::JointChanged, {"Thermostat housing"}}));
     QVERIFY(bench.worked().progress.doneInRound.empty());
-    QCOMPARE(bench.large_(), QStringLiteral("Set to 28 N·m"));
+    QCOMPARE(bench.large_(), bench.toBe(bench.large, "28 N·m"));
     // The one under the hand stays in hand, though another is the first now.
     const int held = bench.inHand();
     QVERIFY(held != bench.worked().progress.next->fastener);
     press(Qt::Key_Return);
-    QVERIFY2(bench.said().contains(QStringLiteral("next in the order")), qPrintable(bench.said()));
+    QCOMPARE(bench.said(), JointBench::leavesOrder(bench.worked().progress.next->fastener, held));
     press(Qt::Key_Return);
     QCOMPARE(bench.fastener(held).ticks.size(), std::size_t(1));
     QCOMPARE(bench.fastener(held).ticks.front().fact.revision, 2);
@@ -134,11 +140,13 @@ void BenchAnewTest::beginAnewIsOfferedWhereItNeverSettled()
     }
     QVERIFY(bench.worked().progress.unsettled);
     QVERIFY(bench.key(Key::BeginAnew)->isVisible());
-    QCOMPARE(bench.key(Key::BeginAnew)->text(), QStringLiteral("begin anew"));
+    const QString anew = TightenPane::tr("begin anew");
+    QCOMPARE(bench.key(Key::BeginAnew)->text(), anew);
     const auto acts = bench.acts();
     press(Qt::Key_B);
     QCOMPARE(bench.acts(), acts);
-    QVERIFY2(bench.said().contains(QStringLiteral("from the first pass")), qPrintable(bench.said()));
+    const QString question = TightenPane::tr("Every fastener is to be tightened again from the first pass. “%1” once more begins it.");
+    QCOMPARE(bench.said(), JointBench::asking({question.arg(anew)}));
     press(Qt::Key_B);
     QCOMPARE(bench.acts(), acts + 1);
     QCOMPARE(bench.worked().progress.pass, 0);
@@ -148,7 +156,7 @@ void BenchAnewTest::beginAnewIsOfferedWhereItNeverSettled()
 
 void BenchAnewTest::whatWasTakenToYieldIsBegunAnew()
 {
-    JointText text = row();
+    JointText text = rowText();
     text.singleUse = SingleUse::TorqueToYield;
     JointBench bench(text, Wall::OneRead);
     press(Qt::Key_N);

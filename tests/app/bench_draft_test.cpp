@@ -83,7 +83,9 @@ void BenchDraftTest::leavingAsksOnceAndKeepsADraft()
     logTyped(QStringLiteral("28"));
     click(paper.sheet->backKey());
     QCOMPARE(paper.page->sheet(), paper.sheet);
-    QVERIFY(paper.sheet->message()->sentence().contains(QStringLiteral("One box")));
+    const QString filled = BenchSheetPane::tr("%n box(es) are filled in and not logged.", nullptr, 1) + QChar::Space;
+    QCOMPARE(paper.sheet->message()->sentence(),
+             filled + BenchSheetPane::tr("Leaving keeps what is typed here while the job is open: once more leaves."));
     click(paper.sheet->backKey());
     QCOMPARE(paper.page->sheet(), paper.page->pane<ValvePane>());
     press(Qt::Key_B, Qt::ControlModifier);
@@ -121,7 +123,10 @@ void BenchDraftTest::anotherJobAsksBeforeTheDraftIsLost()
     paper.page->openJob(*second);
     QCOMPARE(paper.page->job(), std::optional(first));
     QCOMPARE(paper.page->sheet(), paper.sheet);
-    QVERIFY(paper.sheet->message()->sentence().contains(QStringLiteral("lost")));
+    const QString lost =
+        BenchSheetPane::tr("Another job was to be opened, and what is typed would be lost: log it, or open that job once more.");
+    QCOMPARE(paper.sheet->message()->sentence(),
+             BenchSheetPane::tr("%n box(es) are filled in and not logged.", nullptr, 1) + QChar::Space + lost);
     paper.page->openJob(*second);
     QCOMPARE(paper.page->job(), std::optional(*second));
     const auto *fresh = paper.page->pane<BenchSheetPane>();

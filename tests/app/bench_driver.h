@@ -1,6 +1,7 @@
 #pragma once
 
 #include "garage_fixture.h"
+#include "work_texts.h"
 
 #include <bench/bench_page.h>
 #include <bench/bench_sheet_pane.h>
@@ -29,6 +30,7 @@
 #include <parts/value_field.h>
 
 #include <shop/outlook.h>
+#include <words/job.h>
 #include <work/jobs.h>
 #include <work/specs.h>
 #include <work/workshop.h>
@@ -75,6 +77,20 @@ inline void clickRow(RuledList *list, qint64 id)
     QTest::mouseClick(list->viewport(), Qt::LeftButton, {}, list->visualRect(index).center());
 }
 
+/// Whatever takes the keyboard has a name and is large enough to be touched; `seen` counts them.
+inline void expectNamesAndSizes(const BenchPage &page, int &seen)
+{
+    for (const auto *control : page.findChildren<QWidget *>()) {
+        if (control->focusPolicy() == Qt::NoFocus || !control->isVisible() || qobject_cast<const QAbstractScrollArea *>(control))
+            continue;
+        const auto *button = qobject_cast<const QAbstractButton *>(control);
+        const QString name = control->accessibleName().isEmpty() && button ? button->text() : control->accessibleName();
+        QVERIFY2(!name.isEmpty(), control->metaObject()->className());
+        QVERIFY2(control->height() >= 44, qPrintable(name));
+        ++seen;
+    }
+}
+
 /// Where nobody has said yet where the crank stands nothing is proposed: the first place is chosen and confirmed.
 inline void confirmFirstPlace()
 {
@@ -87,6 +103,68 @@ inline void logTyped(const QString &text)
 {
     type(text);
     press(Qt::Key_Return);
+}
+
+/// What is asked of a value as far from its band as a slip of the finger.
+inline QString farOff(const char *value)
+{
+    return ValvePane::tr("%1 is far from what the manual asks. Nothing is logged yet.").arg(QString::fromUtf8(value));
+}
+
+/// The job of a bench, open at one line in the same garage, which may only be read now.
+struct ReadOnlyBench {
+    template <class OpenBench>
+    ReadOnlyBench(OpenBench &bench, StepId line) : job(*bench.page->job()), shop((bench.page.reset(), bench.shop)), page(*shop.context)
+    {
+        page.openJob(job);
+        present(page);
+        page.takeFocus();
+        press(Qt::Key_Return);
+        page.viewStep(line);
+    }
+
+    JobId job;
+    ReadOnlyShop shop;
+    BenchPage page;
+};
+
+/// The rows of what is still open that say an item of this kind; nothing where the column shows anything but what is open.
+template <class Kind>
+std::optional<QList<std::pair<Gate, qint64>>> openRows(const BenchPage &page, Moment now)
+{
+    const JobState &state = page.book()->state();
+    const StillOpen open = stillOpen(state, now);
+    QList<std::pair<Gate, qint64>> found;
+    for (const auto &[gate, items] : {std::pair(Gate::TurningTheCrank, open.turning), std::pair(Gate::FirstStart, open.firstStart),
+                                      std::pair(Gate::HandOver, open.handOver)}) {
+        const auto &rows = page.openColumn()->rows(gate)->rows();
+        if (std::size_t(rows.size()) != items.size())
+            return std::nullopt;
+        for (qsizetype i = 0; i < rows.size(); ++i) {
+            const OpenItem &item = items[std::size_t(i)];
+            if (rows[i].title != openWords(item, state, now).title)
+                return std::nullopt;
+            if (std::holds_alternative<Kind>(item))
+                found.append({gate, rows[i].id});
+        }
+    }
+    return found;
+}
+
+/// How many there are; none can be counted in a column that shows something else.
+template <class Kind, class OpenBench>
+int openCount(const OpenBench &bench)
+{
+    const auto rows = openRows<Kind>(*bench.page, bench.shop.garage->now());
+    return rows ? int(rows->size()) : -1;
+}
+
+template <class Kind, class OpenBench>
+void clickOpen(const OpenBench &bench)
+{
+    const auto rows = openRows<Kind>(*bench.page, bench.shop.garage->now());
+    QVERIFY(rows && !rows->isEmpty());
+    clickRow(bench.page->openColumn()->list(rows->front().first), rows->front().second);
 }
 
 /// A clock that stands until it is set.
@@ -111,7 +189,7 @@ struct BenchEngine {
 inline BenchEngine four()
 {
     BenchEngine engine;
-    engine.engine.firingOrder = "1-3-4-2";
+    engine.engine = fourText();
     engine.specs = {{SpecSubject::IntakeLash, "0.25-0.35 mm"}, {SpecSubject::ExhaustLash, "0.40 ± 0.05 mm"}};
     return engine;
 }
@@ -168,14 +246,10 @@ struct Bench {
         text.engine = engine.engine;
         text.screw = engine.screw;
         made = *addVehicle(*shop.garage, text);
-        SpecText spec;
-        spec.source = {"Hollin workshop manual", "41", Certainty::ReadInManual};
-        for (const auto &[subject, band] : engine.specs) {
-            spec.band = band;
-            QVERIFY(reviseSpec(*shop.garage, made->engine, subject, spec));
-        }
+        for (const auto &[subject, band] : engine.specs)
+            QVERIFY(reviseSpec(*shop.garage, made->engine, subject, lashText(band)));
         if (!engine.table.empty())
-            QVERIFY(reviseTable(*shop.garage, made->engine, engine.table, spec.source));
+            QVERIFY(reviseTable(*shop.garage, made->engine, engine.table, lashText({}).source));
     }
 
     [[nodiscard]] StepId valveStep() const
@@ -209,7 +283,8 @@ struct Bench {
 
 /// A second computer at the garage of a bench, with the same job open.
 struct OtherStation {
-    explicit OtherStation(const Bench &bench)
+    template <class OpenBench>
+    explicit OtherStation(const OpenBench &bench)
         : garage(std::move(
               *Garage::open(bench.shop.garage->path(), {std::make_shared<SteppingClock>(), std::make_shared<RandomUids>(), "other seat"}))),
           book(std::move(*JobBook::open(*garage, *bench.page->job())))
@@ -221,6 +296,11 @@ struct OtherStation {
     {
         QVERIFY(book->logReading(
             {.point = pointNamed(*book, point), .phase = Phase::AsLeft, .value = *parse<Length>(value, LengthUnit::Millimetre)}));
+    }
+    void tickNext(JointId joint, ToolId wrench) const
+    {
+        const TickSlot next = *book->state().joints.at(joint).progress.next;
+        QVERIFY(book->tick({.joint = joint, .places = {next}, .how = TickHow::SetTool, .tool = wrench}));
     }
 
     std::unique_ptr<Garage> garage;

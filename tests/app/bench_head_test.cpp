@@ -19,18 +19,9 @@ EngineDesign designOf(const EngineText &text)
     return *design;
 }
 
-EngineText engine(Layout layout, int cylinders, const char *order)
-{
-    EngineText text;
-    text.layout = layout;
-    text.cylinders = cylinders;
-    text.firingOrder = order;
-    return text;
-}
-
 EngineText bridgedSix()
 {
-    EngineText text = engine(Layout::InLine, 6, "1-5-3-6-2-4");
+    EngineText text = engineText(Layout::InLine, 6, "1-5-3-6-2-4");
     text.valves = "4";
     text.bridged = true;
     text.bridgeScrews = true;
@@ -40,7 +31,7 @@ EngineText bridgedSix()
 
 EngineText crowded()
 {
-    EngineText text = engine(Layout::Vee, 24, "1-24-9-16-5-20-11-14-3-22-7-18-23-2-15-10-19-6-13-12-21-4-17-8");
+    EngineText text = engineText(Layout::Vee, 24, "1-24-9-16-5-20-11-14-3-22-7-18-23-2-15-10-19-6-13-12-21-4-17-8");
     text.valves = "4";
     return text;
 }
@@ -137,14 +128,14 @@ void BenchHeadTest::everyPointIsAButton_data()
 static EngineText engineOf(int which)
 {
     switch (which) {
-    case 0: return engine(Layout::InLine, 4, "1-3-4-2");
-    case 1: return engine(Layout::Vee, 8, "1-8-4-3-6-5-7-2");
-    case 2: return engine(Layout::Flat, 6, "1-6-2-4-3-5");
-    case 3: return engine(Layout::Single, 1, "1");
-    case 4: return engine(Layout::W, 12, "1-2-3-4-5-6-7-8-9-10-11-12");
-    case 5: return engine(Layout::Radial, 9, "1-3-5-7-9-2-4-6-8");
-    case 6: return engine(Layout::Radial, 14, "1-10-5-14-9-4-13-8-3-12-7-2-11-6");
-    case 7: return engine(Layout::Opposed, 8, "1-2-3-4-5-6-7-8");
+    case 0: return fourText();
+    case 1: return engineText(Layout::Vee, 8, "1-8-4-3-6-5-7-2");
+    case 2: return engineText(Layout::Flat, 6, "1-6-2-4-3-5");
+    case 3: return engineText(Layout::Single, 1, "1");
+    case 4: return engineText(Layout::W, 12, "1-2-3-4-5-6-7-8-9-10-11-12");
+    case 5: return engineText(Layout::Radial, 9, "1-3-5-7-9-2-4-6-8");
+    case 6: return engineText(Layout::Radial, 14, "1-10-5-14-9-4-13-8-3-12-7-2-11-6");
+    case 7: return engineText(Layout::Opposed, 8, "1-2-3-4-5-6-7-8");
     case 8: return bridgedSix();
     default: return crowded();
     }
@@ -237,7 +228,7 @@ void BenchHeadTest::theKeysEnlargeAndShrink()
     for (qsizetype i = 0; i < shown.names.size(); ++i)
         QVERIFY(shown.view.rect().contains(shown.rectOf(i)));
     // A head that fits is enlarged too, and its point in hand stays in sight.
-    Shown small(engine(Layout::InLine, 4, "1-3-4-2"));
+    Shown small(fourText());
     small.take(7);
     small.view.button(7)->setFocus();
     for (int i = 0; i < 4; ++i)
@@ -301,7 +292,7 @@ void BenchHeadTest::aDragMovesAndChoosesNothing()
 
 void BenchHeadTest::theTouchKeysAreThereWhereTheyAreWanted()
 {
-    Shown small(engine(Layout::InLine, 4, "1-3-4-2"));
+    Shown small(fourText());
     QVERIFY(!small.view.wholeKey()->isVisible());
     Shown shown(crowded());
     QVERIFY(shown.view.wholeKey()->isVisible() && shown.view.wholeKey()->height() >= 44);

@@ -37,9 +37,9 @@ void BenchJointsTest::enterTicksInOrder()
 {
     JointBench bench;
     QCOMPARE(bench.page->sheet(), &bench.sheet());
-    QVERIFY(bench.now().contains(QStringLiteral("pass 1 of 3")));
+    QVERIFY(bench.now().contains(passPlace(bench.text(), 0)));
     // Half of 32 N·m: the small wrench, 6 to 30 N·m, is the only one that reaches.
-    QCOMPARE(bench.large_(), QStringLiteral("Set to 16 N·m"));
+    QCOMPARE(bench.large_(), bench.toBe(bench.small, "16 N·m"));
     QVERIFY(bench.small_().contains(QStringLiteral("small wrench")));
     const TighteningOrder order = jointInHand(bench.state(), *bench.joint).order;
     for (const int number : order) {
@@ -53,7 +53,7 @@ void BenchJointsTest::enterTicksInOrder()
     }
     // The target is past the small wrench: the large one is proposed.
     QCOMPARE(bench.inHand(), order.front());
-    QCOMPARE(bench.large_(), QStringLiteral("Set to 32 N·m"));
+    QCOMPARE(bench.large_(), bench.toBe(bench.large, "32 N·m"));
     QVERIFY(bench.small_().contains(QStringLiteral("large wrench")));
 }
 
@@ -95,7 +95,7 @@ void BenchJointsTest::movedAsksForAnotherRound()
     QCOMPARE(bench.worked().progress.movedInRound.size(), std::size_t(1));
     bench.tickTimes(11);
     QCOMPARE(bench.worked().progress.round, 2);
-    QVERIFY(bench.now().contains(QStringLiteral("round 2")));
+    QVERIFY(bench.now().contains(passName(bench.text(), 2, 2)));
     for (int round = 2; round <= 3; ++round) {
         press(Qt::Key_M);
         bench.tickTimes(11);
@@ -120,7 +120,7 @@ void BenchJointsTest::wholePassAsksOnce()
     const auto acts = bench.acts();
     click(bench.key(Key::WholePass));
     QCOMPARE(bench.acts(), acts);
-    QVERIFY2(bench.said().contains(QStringLiteral("11")), qPrintable(bench.said()));
+    QCOMPARE(bench.said(), JointBench::asking({bench.wholePass(11)}));
     // Enter is another act: it answers nothing.
     press(Qt::Key_A);
     QCOMPARE(bench.acts(), acts + 1);
@@ -144,7 +144,8 @@ void BenchJointsTest::wrongTicksAreTakenBack()
     const auto acts = bench.acts();
     press(Qt::Key_T);
     QCOMPARE(bench.acts(), acts);
-    QVERIFY(bench.said().contains(QStringLiteral("Nothing was logged")));
+    QCOMPARE(bench.said(),
+             BarKeys::tr("%1: there is nothing to do that to here. Nothing was logged.").arg(bench.key(Key::TakeBack)->accessibleName()));
     press(Qt::Key_Return);
     QCOMPARE(bench.worked().progress.doneInRound.size(), std::size_t(2));
 }
@@ -173,7 +174,7 @@ void BenchJointsTest::outOfOrderAsksOnce()
     bench.sheet().takeInHand(order[5]);
     press(Qt::Key_Return);
     QCOMPARE(bench.acts(), acts);
-    QVERIFY2(bench.said().contains(QStringLiteral("next in the order")), qPrintable(bench.said()));
+    QCOMPARE(bench.said(), JointBench::leavesOrder(order[0], order[5]));
     press(Qt::Key_Return);
     QCOMPARE(bench.fastener(order[5]).ticks.size(), std::size_t(1));
     QCOMPARE(bench.inHand(), order[0]);
@@ -207,7 +208,7 @@ void BenchJointsTest::enterOnTickedLogsNothing()
     const int second = bench.inHand();
     bench.sheet().takeInHand(first);
     const auto acts = bench.acts();
-    QCOMPARE(bench.key(Key::Done)->text(), QStringLiteral("Next"));
+    QCOMPARE(bench.key(Key::Done)->text(), TightenPane::tr("Next"));
     press(Qt::Key_Return);
     QCOMPARE(bench.acts(), acts);
     QCOMPARE(bench.inHand(), second);
@@ -215,8 +216,9 @@ void BenchJointsTest::enterOnTickedLogsNothing()
 
 void BenchJointsTest::noneReachesIsByFeel()
 {
-    JointBench bench(sensor());
-    QVERIFY2(bench.small_().contains(QStringLiteral("No tool here reaches 3 N·m")), qPrintable(bench.small_()));
+    JointBench bench(sensorText());
+    const Rig none = bench.rigBy({});
+    QCOMPARE(bench.small_(), noneReachesSentence(none.advice, torque("3"), TorqueUnit::NewtonMetre, none.rack));
     QVERIFY(!bench.key(Key::Done)->isVisible());
     QCOMPARE(QApplication::focusWidget(), bench.key(Key::ByFeel));
     const auto acts = bench.acts();
@@ -229,12 +231,12 @@ void BenchJointsTest::noneReachesIsByFeel()
     QCOMPARE(bench.fastener(1).verdict(), std::optional(Verdict::ByFeel));
     QCOMPARE(bench.fastener(1).ticks.front().fact.reason, std::string("no wrench reaches"));
     QVERIFY(bench.worked().progress.finished());
-    QCOMPARE(bench.openItems(QStringLiteral("by feel")), 1);
+    QCOMPARE(openCount<open::FastenerByFeel>(bench), 1);
 }
 
 void BenchJointsTest::byFeelAsksOneReason()
 {
-    JointBench bench(row());
+    JointBench bench(rowText());
     press(Qt::Key_F);
     press(Qt::Key_Escape);
     QVERIFY(!bench.sheet().bar()->asksReason());
@@ -251,7 +253,7 @@ void BenchJointsTest::byFeelAsksOneReason()
 
 void BenchJointsTest::byFeelIsAccepted()
 {
-    JointBench bench(sensor());
+    JointBench bench(sensorText());
     press(Qt::Key_Return);
     type(QStringLiteral("no wrench reaches"));
     press(Qt::Key_Return);
@@ -265,21 +267,21 @@ void BenchJointsTest::byFeelIsAccepted()
 
 void BenchJointsTest::openItemsLeadToTheFastener()
 {
-    JointBench bench(row());
+    JointBench bench(rowText());
     bench.tickTimes(1);
     const int second = bench.inHand();
     press(Qt::Key_F);
     type(QStringLiteral("no room"));
     press(Qt::Key_Return);
     bench.goLoosen();
-    QVERIFY(bench.openItems(QStringLiteral("by feel"), true) > 0);
+    clickOpen<open::FastenerByFeel>(bench);
     QCOMPARE(bench.page->sheet(), &bench.sheet());
     QCOMPARE(bench.inHand(), second);
 }
 
 void BenchJointsTest::everythingHasANameAndIsLargeEnough()
 {
-    JointText text = cover();
+    JointText text = coverText();
     text.singleUse = SingleUse::TorqueToYield;
     JointBench bench(text);
     int seen = 0;
@@ -292,15 +294,7 @@ void BenchJointsTest::everythingHasANameAndIsLargeEnough()
     for (const auto &go : ways) {
         go();
         QCoreApplication::processEvents();
-        for (const auto *control : bench.page->findChildren<QWidget *>()) {
-            if (control->focusPolicy() == Qt::NoFocus || !control->isVisible() || qobject_cast<const QAbstractScrollArea *>(control))
-                continue;
-            const auto *button = qobject_cast<const QAbstractButton *>(control);
-            const QString name = control->accessibleName().isEmpty() && button ? button->text() : control->accessibleName();
-            QVERIFY2(!name.isEmpty(), control->metaObject()->className());
-            QVERIFY2(control->height() >= 44, qPrintable(name));
-            ++seen;
-        }
+        expectNamesAndSizes(*bench.page, seen);
     }
     QVERIFY(seen > 80);
 }
@@ -319,21 +313,13 @@ void BenchJointsTest::whatMayOnlyBeReadSaysSo()
 {
     JointBench bench;
     bench.tickTimes(3);
-    const JobId job = *bench.page->job();
-    const StepId line = bench.line(StepKind::Tighten);
-    bench.page.reset();
-    const ReadOnlyShop shop(bench.shop);
-    BenchPage page(*shop.context);
-    page.openJob(job);
-    present(page);
-    page.takeFocus();
-    press(Qt::Key_Return);
-    page.viewStep(line);
+    const ReadOnlyBench reading(bench, bench.line(StepKind::Tighten));
+    const BenchPage &page = reading.page;
     const TightenPane &sheet = *page.pane<TightenPane>();
     QCOMPARE(page.sheet(), &sheet);
     for (const Key key : {Key::Done, Key::ByFeel, Key::WholePass, Key::TakeBack}) {
         QVERIFY(!sheet.key(key)->isEnabled());
-        QVERIFY(sheet.key(key)->accessibleDescription().contains(QStringLiteral("read")));
+        QCOMPARE(sheet.key(key)->accessibleDescription(), readOnlySentence());
     }
     // One can look at what it would be done with.
     QVERIFY(QApplication::focusWidget() && QApplication::focusWidget()->isVisible());

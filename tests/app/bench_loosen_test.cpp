@@ -53,11 +53,11 @@ void BenchLoosenTest::looseningGoesTheOtherWay()
 
 void BenchLoosenTest::whatAnotherSeatBeganAnewIsShownFirst()
 {
-    JointBench bench(row());
+    JointBench bench(rowText());
     bench.tickTimes(1);
     bench.goLoosen();
-    QVERIFY(reviseJoint(*bench.shop.garage, *bench.joint, bench.made.engine, row("28 ± 3 N·m")));
-    const OtherFitter other(bench);
+    QVERIFY(reviseJoint(*bench.shop.garage, *bench.joint, bench.made.engine, rowText(4, "28 ± 3 N·m")));
+    const OtherStation other(bench);
     QVERIFY(other.book->beginJoint(*bench.joint));
     press(Qt::Key_L);
     QCOMPARE(bench.loosening().bar()->message()->sentence(), sentence(Error{ErrorKind::JointChanged, {"Thermostat housing"}}));
@@ -82,7 +82,7 @@ void BenchLoosenTest::oneKeyForEachWay()
 {
     QFETCH(int, letter);
     QFETCH(int, how);
-    JointBench bench(row());
+    JointBench bench(rowText());
     bench.goLoosen();
     const int first = *bench.loosening().inHand();
     press(Qt::Key(letter));
@@ -98,7 +98,7 @@ void BenchLoosenTest::oneKeyForEachWay()
 
 void BenchLoosenTest::aTorqueIsShownAndNeverJudged()
 {
-    JointBench bench(row());
+    JointBench bench(rowText());
     bench.goLoosen();
     const int first = *bench.loosening().inHand();
     logTyped(QStringLiteral("12 lbf·ft")); // far under the band: no question, no verdict
@@ -120,7 +120,7 @@ void BenchLoosenTest::torquesThatAreNone_data()
 void BenchLoosenTest::torquesThatAreNone()
 {
     QFETCH(QString, text);
-    JointBench bench(row());
+    JointBench bench(rowText());
     bench.goLoosen();
     const auto acts = bench.acts();
     bench.loosening().bar()->edit()->setText(text);
@@ -132,7 +132,7 @@ void BenchLoosenTest::torquesThatAreNone()
 
 void BenchLoosenTest::aNoteGoesWithABrokenOne()
 {
-    JointBench bench(row());
+    JointBench bench(rowText());
     bench.goLoosen();
     const int first = *bench.loosening().inHand();
     press(Qt::Key_B);
@@ -192,7 +192,7 @@ void BenchLoosenTest::severalLooseAreAFindingByOneClick()
 
 void BenchLoosenTest::doneAsksWhileSomethingIsNotNoted()
 {
-    JointBench bench(row());
+    JointBench bench(rowText());
     bench.goLoosen();
     press(Qt::Key_L);
     const auto acts = bench.acts();
@@ -207,7 +207,7 @@ void BenchLoosenTest::doneAsksWhileSomethingIsNotNoted()
 
 void BenchLoosenTest::allNotedGoesOn()
 {
-    JointBench bench(row());
+    JointBench bench(rowText());
     bench.goLoosen();
     for (int i = 0; i < 4; ++i)
         press(Qt::Key_T);
@@ -219,7 +219,7 @@ void BenchLoosenTest::allNotedGoesOn()
 
 void BenchLoosenTest::undoBringsItBackInHand()
 {
-    JointBench bench(row());
+    JointBench bench(rowText());
     bench.goLoosen();
     const int first = *bench.loosening().inHand();
     press(Qt::Key_L);
@@ -232,7 +232,7 @@ void BenchLoosenTest::undoBringsItBackInHand()
 
 void BenchLoosenTest::whatIsTickedAsksFirst()
 {
-    JointBench bench(row());
+    JointBench bench(rowText());
     const int first = bench.inHand();
     bench.tickTimes(1);
     bench.goLoosen();
@@ -247,12 +247,9 @@ void BenchLoosenTest::whatIsTickedAsksFirst()
 
 void BenchLoosenTest::theWrenchGivesTheUnit()
 {
-    JointBench bench(row());
-    TorqueWrenchText text;
+    JointBench bench(rowText());
+    TorqueWrenchText text = wrenchText("dial", "10", "150");
     text.kind = ToolKind::TorqueRead;
-    text.name = "dial";
-    text.least = "10";
-    text.most = "150";
     text.unit = TorqueUnit::PoundFoot;
     const auto dial = addTorqueWrench(*bench.shop.garage, text);
     QVERIFY(dial);
@@ -268,19 +265,11 @@ void BenchLoosenTest::theWrenchGivesTheUnit()
 
 void BenchLoosenTest::whatMayOnlyBeReadSaysSo()
 {
-    JointBench bench(row());
+    JointBench bench(rowText());
     bench.goLoosen();
     press(Qt::Key_L);
-    const JobId job = *bench.page->job();
-    const StepId line = bench.line(StepKind::Loosen);
-    bench.page.reset();
-    const ReadOnlyShop shop(bench.shop);
-    BenchPage page(*shop.context);
-    page.openJob(job);
-    present(page);
-    page.takeFocus();
-    press(Qt::Key_Return);
-    page.viewStep(line);
+    const ReadOnlyBench reading(bench, bench.line(StepKind::Loosen));
+    const BenchPage &page = reading.page;
     const LoosenPane &sheet = *page.pane<LoosenPane>();
     QCOMPARE(page.sheet(), &sheet);
     QVERIFY(sheet.bar()->edit()->isReadOnly());

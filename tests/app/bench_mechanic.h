@@ -14,6 +14,8 @@
 
 #include <measure/format.h>
 
+#include <words/errors.h>
+
 namespace asleft::testing {
 
 /// How readings were taken over the whole run.
@@ -177,7 +179,8 @@ private:
             click(sheet->readKey());
         click(sheet->turnedKey());
         if (bench().sheet() == sheet) {
-            QVERIFY2(sheet->message()->sentence().contains(QStringLiteral("bleeding down")), qPrintable(sheet->message()->sentence()));
+            const Error waits{ErrorKind::StillBleedingDown, {std::to_string(bleedDownUntil(state()).value().utcMilliseconds)}};
+            QVERIFY2(sheet->message()->sentence().contains(sentence(waits)), qPrintable(sheet->message()->sentence()));
             m_clock->forward(std::chrono::hours(1));
             click(sheet->turnedKey());
         }
@@ -308,13 +311,14 @@ private:
     /// Every line is done and something is open still: the open column leads to what was left by feel, and that is measured now.
     void measureWhatWasFelt() const
     {
-        const auto &rows = bench().openColumn()->rows(Gate::HandOver)->rows();
-        const auto byFeel = std::ranges::find_if(rows, [](const RuledRow &row) { return row.title.contains(QStringLiteral("by feel")); });
-        if (byFeel == rows.end()) {
+        auto byFeel = openRows<open::ByFeel>(bench(), m_clock->now());
+        if (byFeel && byFeel->isEmpty())
+            byFeel = openRows<open::FastenerByFeel>(bench(), m_clock->now());
+        if (!byFeel || byFeel->isEmpty()) {
             m_clock->forward(std::chrono::hours(1));
             return;
         }
-        clickRow(bench().openColumn()->list(Gate::HandOver), byFeel->id);
+        clickRow(bench().openColumn()->list(byFeel->front().first), byFeel->front().second);
         if (bench().sheet() == bench().pane<TightenPane>()) {
             acceptFeel(bench());
             return;

@@ -6,6 +6,9 @@
 
 #include <QFileDialog>
 
+#include <words/numbers.h>
+#include <words/specs.h>
+
 namespace asleft::testing::bench_panes_test {
 
 namespace {
@@ -75,7 +78,9 @@ void BenchPanesTest::whatSpeaksAgainstColdIsAskedOnce()
     typeInto(sheet->temperature(), QStringLiteral("80"));
     click(sheet->beginKey());
     QCOMPARE(bench.page->sheet(), sheet);
-    QVERIFY2(sheet->message()->sentence().contains(QStringLiteral("cold")), qPrintable(sheet->message()->sentence()));
+    const QString question = SessionPane::tr("%1, and yet %2? Nothing is begun yet; “Begin” once more if it is so.");
+    QCOMPARE(sheet->message()->sentence(),
+             question.arg(temperatureText(*parseTemperature("80", TemperatureUnit::Celsius)), conditionName(EngineCondition::Cold)));
     // Changed, it is another question.
     typeInto(sheet->temperature(), QStringLiteral("81"));
     click(sheet->beginKey());

@@ -2,6 +2,7 @@
 
 #include "bench_paper_driver.h"
 
+#include <words/crank.h>
 #include <words/errors.h>
 #include <words/readings.h>
 
@@ -36,7 +37,7 @@ void BenchPaperTest::itsLinesStandInThePlansOrder()
     QStringList first = paper.order().first(4);
     first.sort();
     QCOMPARE(first, (QStringList{QStringLiteral("E1"), QStringLiteral("E3"), QStringLiteral("I1"), QStringLiteral("I2")}));
-    QVERIFY(readable(*paper.sheet).contains(QStringLiteral("No. 1 on compression")));
+    QVERIFY(readable(*paper.sheet).contains(crankPositionName(paper.state().frame->engine.design, {Cylinder{0}, CrankEvent::Compression})));
     QVERIFY(paper.sheet->lines().front()->field(Phase::AsFound)->hasFocus());
 }
 
@@ -49,7 +50,7 @@ void BenchPaperTest::everyPointHasALine()
     QStringList last = paper.order().last(2);
     last.sort();
     QCOMPARE(last, (QStringList{QStringLiteral("E3"), QStringLiteral("E4")}));
-    QVERIFY(readable(*paper.sheet).contains(QStringLiteral("no position")));
+    QVERIFY(readable(*paper.sheet).contains(BenchSheetPane::tr("Set at no position of the plan")));
     QCOMPARE(Paper(twelve()).sheet->lines().size(), 24);
     QCOMPARE(Paper(bridged()).sheet->lines().size(), 20);
 }
@@ -82,7 +83,7 @@ void BenchPaperTest::oneKeyForEachWord()
     Paper paper;
     const QStringList order = paper.order();
     press(Qt::Key_L);
-    QCOMPARE(paper.box(qPrintable(order[0]), Phase::AsFound)->text(), QStringLiteral("loose"));
+    QCOMPARE(paper.box(qPrintable(order[0]), Phase::AsFound)->text(), PaperBox::tr("loose"));
     press(Qt::Key_Return);
     press(Qt::Key_S);
     press(Qt::Key_Return);
@@ -109,12 +110,12 @@ void BenchPaperTest::wordsCanBeTouched()
 {
     Paper paper;
     click(paper.sheet->wordKey(int(PaperBox::Word::Tight)));
-    QCOMPARE(paper.sheet->lines().front()->field(Phase::AsFound)->text(), QStringLiteral("tight"));
+    QCOMPARE(paper.sheet->lines().front()->field(Phase::AsFound)->text(), PaperBox::tr("tight"));
     QVERIFY(paper.sheet->lines().front()->field(Phase::AsFound)->hasFocus());
     QCOMPARE(paper.sheet->draft(), 1);
     // In place of what stood there.
     click(paper.sheet->wordKey(int(PaperBox::Word::ByFeel)));
-    QCOMPARE(paper.sheet->lines().front()->field(Phase::AsFound)->text(), QStringLiteral("by feel"));
+    QCOMPARE(paper.sheet->lines().front()->field(Phase::AsFound)->text(), PaperBox::tr("by feel"));
 }
 
 void BenchPaperTest::theVerdictIsSeenAsItIsTyped()
@@ -193,7 +194,10 @@ void BenchPaperTest::aSpecLeafWithoutASpecIsRefused()
     paper.typeAt("I1", Phase::AsLeft, QStringLiteral("s"));
     press(Qt::Key_Return);
     QVERIFY(paper.box("I1", Phase::AsLeft)->isRefused());
-    QVERIFY(paper.line("I1")->message()->sentence().contains(QStringLiteral("no spec")));
+    QCOMPARE(
+        paper.line("I1")->message()->sentence(),
+        PaperLine::tr(
+            "There is no spec yet whose leaf could be meant. What was typed is kept; write the value instead, or type the spec first."));
     // A value is taken, and judged by nothing.
     paper.box("I1", Phase::AsLeft)->selectAll();
     type(QStringLiteral("30"));
@@ -209,7 +213,7 @@ void BenchPaperTest::farOffValuesAreAskedAboutOnce()
     paper.typeAt("E1", Phase::AsFound, QStringLiteral("0.016 mm"));
     click(paper.sheet->logKey());
     QCOMPARE(paper.state().acts.size(), acts);
-    QVERIFY(paper.line("I1")->message()->sentence().contains(QStringLiteral("far")));
+    QCOMPARE(paper.line("I1")->message()->sentence(), farOff("3.00 mm"));
     QVERIFY(paper.line("E1")->message()->sentence().contains(QStringLiteral("0.016 in")));
     // Changed, it is asked anew.
     paper.typeAt("I1", Phase::AsFound, QStringLiteral("0"));
@@ -227,7 +231,7 @@ void BenchPaperTest::turnsAndBridgesAreTypedToo()
     paper.typeAt("BE1", Phase::AsLeft, QStringLiteral("s"));
     paper.typeAt("J1", Phase::AsLeft, QStringLiteral("50"));
     paper.typeAt("I1", Phase::AsLeft, QStringLiteral("30"));
-    QVERIFY(paper.line("BE1")->field(Phase::AsLeft)->text().contains(QStringLiteral("turns")));
+    QCOMPARE(paper.line("BE1")->field(Phase::AsLeft)->text(), PaperBox::tr("spec turns"));
     click(paper.sheet->logKey());
     QVERIFY2(paper.point("BI1").settled(), qPrintable(paper.sheet->message()->sentence()));
     QCOMPARE(paper.point("BI1").left->reading.turned->value, degrees(45));

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app_test.h"
+#include "engine_texts.h"
 
 #include <parts/app_context.h>
 
@@ -15,6 +16,7 @@
 #include <unistd.h>
 
 #include <filesystem>
+#include <functional>
 #include <memory>
 
 namespace asleft::testing {
@@ -53,17 +55,24 @@ struct Shop {
     std::unique_ptr<AppContext> context;
 };
 
-/// An even four in line, stored as a person would type it.
-inline NewVehicle addFour(Garage &garage, const char *name = "Hollin 40 tractor", const char *engineName = "")
+/// An even four in line, or what is made of it, stored as a person would type it.
+inline NewVehicle addFour(Garage &garage, const std::function<void(VehicleText &)> &make)
 {
     VehicleText text;
-    text.name = name;
-    text.engineName = engineName;
-    text.engine.firingOrder = "1-3-4-2";
+    text.name = "Hollin 40 tractor";
+    text.engine = fourText();
+    make(text);
     const auto added = addVehicle(garage, text);
     if (!added)
         qFatal("the vehicle could not be added");
     return *added;
+}
+inline NewVehicle addFour(Garage &garage, const char *name = "Hollin 40 tractor", const char *engineName = "")
+{
+    return addFour(garage, [&](VehicleText &text) {
+        text.name = name;
+        text.engineName = engineName;
+    });
 }
 
 /// The garage of a shop once more, as it opens where it may only be read. The shop's own has to be closed before: reset() it.

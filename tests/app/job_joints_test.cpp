@@ -1,4 +1,6 @@
 #include "jobs_driver.h"
+#include "joint_texts.h"
+#include "work_texts.h"
 
 #include <forms/add_joint_pane.h>
 #include <forms/joint_ticks.h>
@@ -13,6 +15,10 @@
 #include <work/job_book.h>
 #include <work/joints.h>
 #include <work/workshop.h>
+
+#include <words/job.h>
+#include <words/joints.h>
+#include <words/torque_tools.h>
 
 namespace asleft::testing::job_joints_test {
 
@@ -32,36 +38,35 @@ QString wordsOf(const Notes &notes)
 /// A cover of twelve in two passes.
 JointText coverJoint()
 {
-    JointText text;
-    text.name = "Valve cover";
-    text.thread = "M8";
-    text.pattern = *coverPattern(12);
-    text.target = "32 ± 4 N·m";
+    JointText text = coverText();
     text.passes = "50 %, target";
-    text.drive = DriveKind::Socket;
-    text.driveSize = "13 mm";
+    text.settle = SettleGround::No;
     return text;
 }
 
-/// A small screw that a wrench from 6 N·m does not reach.
+/// A small screw that a wrench from 6 N·m does not reach, with a name to be escaped.
 JointText sensorJoint()
 {
-    JointText text;
+    JointText text = sensorText();
     text.name = "Sensor & bracket";
-    text.thread = "M5";
-    text.pattern = *rowPattern(1);
-    text.target = "3 ± 0.5 N·m";
     return text;
 }
 
 void hangWrench(Garage &garage, const char *name, const char *least, const char *most)
 {
-    TorqueWrenchText text;
-    text.name = name;
-    text.least = least;
-    text.most = most;
-    if (!addTorqueWrench(garage, text))
+    if (!addTorqueWrench(garage, wrenchText(name, least, most)))
         qFatal("the wrench could not be hung up");
+}
+
+/// What stands above a torque no wrench of the rack reaches.
+QString noneReaches(const char *joint)
+{
+    return QCoreApplication::translate("ToolsWantedWords", "%1: none reaches it").arg(QString::fromUtf8(joint));
+}
+
+QString titleOf(StepKind kind, JointId joint, const std::vector<Joint> &known)
+{
+    return lineTitle({.kind = kind, .title = {}, .detail = {}, .cautions = {}, .joint = joint}, newestOf(known));
 }
 
 QStringList titlesOf(const RuledRows &rows)
@@ -105,18 +110,27 @@ private Q_SLOTS:
         QCOMPARE(form.joints()->tickOf(cover)->place(), 2);
         QCOMPARE(form.lineRows().rowCount(), plain + 4);
         const QStringList titles = titlesOf(form.lineRows());
-        QVERIFY(titles.indexOf(QStringLiteral("Loosen: Sensor & bracket")) < titles.indexOf(QStringLiteral("Loosen: Valve cover")));
-        QVERIFY(titles.indexOf(QStringLiteral("Loosen: Valve cover")) < titles.indexOf(QStringLiteral("Tighten: Valve cover")));
-        QVERIFY(titles.indexOf(QStringLiteral("Tighten: Valve cover")) < titles.indexOf(QStringLiteral("Tighten: Sensor & bracket")));
+        const auto known = *joints(*open.shop.garage, added.engine);
+        const auto placeOf = [&](StepKind kind, JointId joint) { return titles.indexOf(titleOf(kind, joint, known)); };
+        QVERIFY(placeOf(StepKind::Loosen, sensor) >= 0);
+        QVERIFY(placeOf(StepKind::Loosen, sensor) < placeOf(StepKind::Loosen, cover));
+        QVERIFY(placeOf(StepKind::Loosen, cover) < placeOf(StepKind::Tighten, cover));
+        QVERIFY(placeOf(StepKind::Tighten, cover) < placeOf(StepKind::Tighten, sensor));
         // What each wants; 16 N·m lies above a fifth of the small one, 32 N·m below a fifth of the large one (ISO 6789).
         const QString wanted = wordsOf(*form.wanted());
         QVERIFY(form.wanted()->isVisible());
-        QVERIFY2(wanted.contains(QStringLiteral("socket 13 mm")), qPrintable(wanted));
-        QVERIFY2(wanted.contains(QString::fromUtf8("16 N·m: small wrench, set, ± 4 %")), qPrintable(wanted));
-        QVERIFY2(wanted.contains(QStringLiteral(": large wrench, set, ")), qPrintable(wanted));
-        QVERIFY2(wanted.contains(QStringLiteral("Sensor & bracket: none reaches it")), qPrintable(wanted));
-        QVERIFY2(wanted.contains(QString::fromUtf8("No tool here reaches 3 N·m.")), qPrintable(wanted));
-        QVERIFY2(wanted.contains(QStringLiteral("borrow")) && wanted.contains(QStringLiteral("by feel")), qPrintable(wanted));
+        QVERIFY2(wanted.contains(driveLine(jointOfText(coverJoint()))), qPrintable(wanted));
+        const auto onTheWall = *tools(*open.shop.garage);
+        const Rack rack = rackOf(onTheWall);
+        const auto lineOf = [&](const JointText &text, std::size_t which) {
+            const Joint joint = jointOfText(text);
+            return toolWantedLine(toolsWanted(joint, rack, {}).at(which), joint, rack);
+        };
+        QVERIFY(lineOf(coverJoint(), 0).contains(QStringLiteral("small wrench")));
+        QVERIFY(lineOf(coverJoint(), 1).contains(QStringLiteral("large wrench")));
+        for (const QString &line :
+             {lineOf(coverJoint(), 0), lineOf(coverJoint(), 1), noneReaches("Sensor & bracket"), lineOf(sensorJoint(), 0)})
+            QVERIFY2(wanted.contains(line), qPrintable(wanted));
         form.titleField()->edit()->setFocus();
         press(Qt::Key_Return);
         QVERIFY(open.onBench);
@@ -163,10 +177,10 @@ private Q_SLOTS:
         NewJobForm &form = *open.page.newJob();
         click(form.joints()->tickOf(sensor));
         form.joints()->tickOf(sensor)->setFocus();
-        QVERIFY(wordsOf(*form.wanted()).contains(QStringLiteral("none reaches it")));
+        QVERIFY(wordsOf(*form.wanted()).contains(noneReaches("Sensor & bracket")));
         hangWrench(*open.shop.garage, "screwdriver", "1", "5");
         QVERIFY2(wordsOf(*form.wanted()).contains(QStringLiteral("screwdriver")), qPrintable(wordsOf(*form.wanted())));
-        QVERIFY(!wordsOf(*form.wanted()).contains(QStringLiteral("none reaches it")));
+        QVERIFY(!wordsOf(*form.wanted()).contains(noneReaches("Sensor & bracket")));
         QVERIFY(addJoint(*open.shop.garage, added.engine, coverJoint()));
         QCOMPARE(form.joints()->ticks().size(), 2U);
         QCOMPARE(form.joints()->ticked(), std::vector<JointId>{sensor});
@@ -253,7 +267,7 @@ private Q_SLOTS:
         press(Qt::Key_Down);
         QCOMPARE(QString::fromStdString(form.sheet().title), QString::fromStdString(builtInSheets().at(1).title));
         QCOMPARE(form.titleField()->text(), QString::fromStdString(builtInSheets().at(1).title));
-        QVERIFY(titlesOf(form.lineRows()).contains(QStringLiteral("Tighten: Valve cover")));
+        QVERIFY(titlesOf(form.lineRows()).contains(titleOf(StepKind::Tighten, cover, *joints(*open.shop.garage, added.engine))));
         QCOMPARE(form.joints()->ticked(), std::vector<JointId>{cover});
     }
 

@@ -1,64 +1,31 @@
 #pragma once
 
 #include "bench_driver.h"
+#include "joint_texts.h"
+#include "typed.h"
 
 #include <bench/loosen_pane.h>
 #include <bench/rig_pane.h>
 #include <bench/tighten_pane.h>
+#include <bench/tighten_rig.h>
 #include <drawn/fastener_button.h>
 #include <drawn/joint_view.h>
 
 #include <words/errors.h>
+#include <words/fasteners.h>
+#include <words/joints.h>
+#include <words/numbers.h>
+#include <words/torque_tools.h>
 #include <work/joints.h>
 
 namespace asleft::testing {
-
-/// A cover of twelve at 32 ± 4 N·m: half of it, the target, then until none moves.
-inline JointText cover()
-{
-    JointText text;
-    text.name = "Valve cover";
-    text.thread = "M8";
-    text.strength = "8.8";
-    text.pattern = *coverPattern(12);
-    text.target = "32 ± 4 N·m";
-    text.passes = "50 %, target, settle 3";
-    text.settle = SettleGround::Limiters;
-    text.condition = ThreadCondition::Dry;
-    text.drive = DriveKind::Socket;
-    text.driveSize = "13 mm";
-    text.source = {"Hollin workshop manual", "41", Certainty::ReadInManual};
-    return text;
-}
-
-/// A row of four tightened straight to its target.
-inline JointText row(const char *target = "32 ± 4 N·m")
-{
-    JointText text = cover();
-    text.name = "Thermostat housing";
-    text.pattern = *rowPattern(4);
-    text.target = target;
-    text.passes = {};
-    text.settle = SettleGround::No;
-    return text;
-}
-
-/// A small screw that no wrench of the rack reaches.
-inline JointText sensor()
-{
-    JointText text = row("3 ± 0.5 N·m");
-    text.name = "Sensor";
-    text.thread = "M5";
-    text.pattern = *rowPattern(1);
-    return text;
-}
 
 /// What hangs on the wall of the shop.
 enum class Wall { TwoSet, OneRead, Nothing };
 
 /// A joint and its two lines in a job, open on the Bench at the tightening, with somebody at it.
 struct JointBench {
-    explicit JointBench(const JointText &text = cover(), Wall wall = Wall::TwoSet) : made(addFour(*shop.garage))
+    explicit JointBench(const JointText &text = coverText(), Wall wall = Wall::TwoSet) : made(addFour(*shop.garage))
     {
         hang(wall);
         joint = *addJoint(*shop.garage, made.engine, text);
@@ -72,11 +39,8 @@ struct JointBench {
     void hang(Wall wall)
     {
         const auto add = [this](ToolKind kind, const char *name, const char *least, const char *most, const char *lever) {
-            TorqueWrenchText text;
+            TorqueWrenchText text = wrenchText(name, least, most);
             text.kind = kind;
-            text.name = name;
-            text.least = least;
-            text.most = most;
             text.calibrationDue = "2027-03-31";
             text.lever = lever;
             return *addTorqueWrench(*shop.garage, text);
@@ -144,20 +108,28 @@ struct JointBench {
     [[nodiscard]] QString now() const { return sheet().bar()->now()->text(); }
     [[nodiscard]] QString large_() const { return sheet().bar()->large()->text(); }
     [[nodiscard]] QString small_() const { return sheet().bar()->small()->text(); }
-    /// How many lines of what is still open say this; the first of them is clicked where `clicks`.
-    [[nodiscard]] int openItems(const QString &words, bool clicks = false) const
+    /// The joint by the revision it is worked by.
+    [[nodiscard]] const Joint &text() const { return jointInHand(state(), *joint); }
+    /// How it is said what a wrench is set to or shows.
+    [[nodiscard]] QString toBe(std::optional<ToolId> wrench, const char *torque) const
     {
-        int count = 0;
-        const OpenColumn *open = page->openColumn();
-        for (const Gate gate : {Gate::TurningTheCrank, Gate::FirstStart, Gate::HandOver})
-            for (const RuledRow &row : open->rows(gate)->rows()) {
-                if (!row.title.contains(words) && !row.note.contains(words))
-                    continue;
-                if (clicks && count == 0)
-                    clickRow(open->list(gate), row.id);
-                ++count;
-            }
-        return count;
+        return settingSentence(*state().frame->tool(*wrench), typedTorque(torque));
+    }
+    /// The wrenches of the wall as the pass in hand asks for them, before any calibration is due.
+    [[nodiscard]] Rig rigBy(const RigChoice &choice) const { return rigOf(*state().frame, text(), worked().progress.pass, choice, {}); }
+    /// What is asked before something is logged all the same.
+    [[nodiscard]] static QString asking(const QStringList &why)
+    {
+        return JointPane::tr("%1 Nothing is logged yet.").arg(why.join(QChar::Space));
+    }
+    [[nodiscard]] static QString leavesOrder(int next, int taken)
+    {
+        return asking({TightenPane::tr("Fastener %1 is next in the order. The same again ticks %2 before it.").arg(next).arg(taken)});
+    }
+    [[nodiscard]] QString wholePass(int left) const
+    {
+        return TightenPane::tr("Tick all %n left of %1? The same again does it.", nullptr, left)
+            .arg(passPlace(text(), worked().progress.pass));
     }
     /// Somebody at the keyboard could go on at once.
     [[nodiscard]] bool keyboardIsOn(const QWidget &widget) const
@@ -173,26 +145,6 @@ struct JointBench {
     std::optional<ToolId> foot;
     std::optional<JointId> joint;
     std::unique_ptr<BenchPage> page;
-};
-
-/// A second computer at the same job.
-struct OtherFitter {
-    explicit OtherFitter(const JointBench &bench)
-        : garage(std::move(
-              *Garage::open(bench.shop.garage->path(), {std::make_shared<SteppingClock>(), std::make_shared<RandomUids>(), "other seat"}))),
-          book(std::move(*JobBook::open(*garage, *bench.page->job())))
-    {
-        book->setWho(*addPerson(*garage, "TB", {}));
-    }
-
-    void tickNext(JointId joint, ToolId wrench) const
-    {
-        const TickSlot next = *book->state().joints.at(joint).progress.next;
-        QVERIFY(book->tick({.joint = joint, .places = {next}, .how = TickHow::SetTool, .tool = wrench}));
-    }
-
-    std::unique_ptr<Garage> garage;
-    std::unique_ptr<JobBook> book;
 };
 
 } // namespace asleft::testing

@@ -274,7 +274,7 @@ private Q_SLOTS:
         open.typeInto(Field::Name, QStringLiteral("Pan"));
         const JointTyped begun = open.form().typed();
         open.page.chooseSection(SpecsPage::Section::IntakeLash);
-        open.specs.setEngine(OpenSpecs::addOne(*open.shop.garage, [](VehicleText &text) { text.name = "Another"; }).engine);
+        open.specs.setEngine(addFour(*open.shop.garage, [](VehicleText &text) { text.name = "Another"; }).engine);
         open.page.chooseJoint(std::nullopt);
         QVERIFY(open.form().field(Field::Name)->text().isEmpty());
         open.specs.setEngine(open.added.engine);

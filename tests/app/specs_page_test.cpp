@@ -286,7 +286,7 @@ private Q_SLOTS:
         Open open;
         const JointId cover = addPlainJoint(open, "Cover", "12 around a cover");
         open.page.chooseJoint(cover);
-        const auto other = Open::addOne(*open.shop.garage, [](VehicleText &text) { text.name = "Another"; });
+        const auto other = addFour(*open.shop.garage, [](VehicleText &text) { text.name = "Another"; });
         open.page.chooseEngine(other.engine);
         QCOMPARE(titlesOf(open.page.jointRows()), QStringList{QStringLiteral("New joint")});
         QVERIFY(!open.page.jointForm()->joint());

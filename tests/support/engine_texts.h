@@ -15,15 +15,26 @@ inline std::string plainOrder(int cylinders)
     return order;
 }
 
-/// Without an order its cylinders fire as they are counted.
-inline EngineText engineText(Layout layout, int cylinders, const std::string &order = {}, const std::string &valveOrder = {})
+/// An engine as typed with only what the tests vary; the rest is usual.
+inline EngineText engineText(Layout layout, int cylinders, std::string firingOrder, std::string gaps = {})
 {
     EngineText text;
     text.layout = layout;
     text.cylinders = cylinders;
-    text.firingOrder = order.empty() ? plainOrder(cylinders) : order;
-    text.valveOrder = valveOrder;
+    text.firingOrder = std::move(firingOrder);
+    text.gaps = std::move(gaps);
     return text;
+}
+/// Its cylinders fire as they are counted.
+inline EngineText engineText(Layout layout, int cylinders)
+{
+    return engineText(layout, cylinders, plainOrder(cylinders));
+}
+
+/// An even four in line.
+inline EngineText fourText()
+{
+    return engineText(Layout::InLine, 4, "1-3-4-2");
 }
 
 } // namespace asleft

@@ -11,7 +11,9 @@ namespace asleft {
 
 inline EngineDesign engineOf(Layout layout, int cylinders, const std::string &order, const std::string &valveOrder = {})
 {
-    return *designEngine(engineText(layout, cylinders, order, valveOrder));
+    EngineText text = engineText(layout, cylinders, order);
+    text.valveOrder = valveOrder;
+    return *designEngine(text);
 }
 
 /// What is set at each cylinder, besides or instead of one intake and one exhaust.

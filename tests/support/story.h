@@ -1,99 +1,175 @@
 #pragma once
 
-#include "samples.h"
+#include "engine_texts.h"
+#include "typed.h"
 
 #include <shop/outlook.h>
 
-#include <QDateTime>
+#include <gtest/gtest.h>
 
-#include <memory>
+#include <algorithm>
 
 namespace asleft {
 
-/// 14 November 2023, 16:12 in local time, some minutes on.
-inline Moment atMinute(int minute)
+inline const JobId ourJob{1};
+inline const JobId otherJob{2};
+inline const EngineId ourEngine{1};
+inline const SpecId intakeSpec{1};
+inline const SpecId exhaustSpec{2};
+
+/// The first revision of a spec for a cold engine, read in the manual.
+inline Spec specOf(SpecId id, SpecSubject subject, decltype(Spec::asked) asked, SpecSource source = {"Hollin workshop manual", "41"})
 {
-    const QDateTime start(QDate(2023, 11, 14), QTime(16, 12));
-    return {start.toMSecsSinceEpoch() + minute * 60'000LL};
+    return {id, ourEngine, subject, 1, EngineCondition::Cold, std::move(source), std::move(asked)};
 }
 
-inline Spec lashSpec(std::int64_t id, SpecSubject subject, const char *band, SpecSource source)
+inline void fit(JobFrame &frame, const EngineDesign &design)
 {
-    return {SpecId(id),
-            EngineId(1),
-            subject,
-            1,
-            EngineCondition::Cold,
-            std::move(source),
-            SpecBand<Length>{*parseBand<Length>(band, LengthUnit::Millimetre), std::nullopt}};
+    frame.engine.design = design;
+    frame.engine.points.clear();
+    std::int64_t key = 100;
+    for (const AdjusterRef adjuster : design.adjusters())
+        frame.engine.points.push_back({PointId(++key), adjuster});
 }
 
-/// A tractor with an in-line four: intakes 0.30 ± 0.05 mm from memory, exhausts 0.40 ± 0.05 mm by the manual, all cold.
-inline JobFrame tractorFrame()
+/// An in-line four whose intakes want 0.30 ± 0.05 mm and exhausts 0.40 ± 0.05 mm cold, with a job of five lines.
+inline JobFrame usualFrame()
 {
-    JobFrame frame{{JobId(1), VehicleId(1), EngineId(1), "Valve set", atMinute(-600), {}},
-                   {VehicleId(1), "Hollin 40 tractor", "", "", false},
-                   {EngineId(1),
-                    VehicleId(1),
-                    "Hollin four",
-                    engineOf(Layout::InLine, 4, "1-3-4-2"),
-                    {"1 mm", "", AdjusterKind::Screw, ""},
-                    ScrewAdjuster{micrometres(1000)},
-                    std::nullopt,
-                    {}},
-                   std::nullopt,
+    const Engine engine{ourEngine, VehicleId(1), "four", {}, {}, {}, {}, {}};
+    const Job job{ourJob,
+                  VehicleId(1),
+                  ourEngine,
+                  "Set the valves",
+                  {},
+                  {{StepId(1), StepKind::Note, "Chocks", "", Gate::TurningTheCrank, {}},
+                   {StepId(2), StepKind::Note, "Cover off", "", Gate::FirstStart, {}},
+                   {StepId(3), StepKind::ValveSet, "Valve set", "", Gate::FirstStart, {}},
+                   {StepId(4), StepKind::Note, "Two turns by hand", "", Gate::FirstStart, {}},
+                   {StepId(5), StepKind::Note, "Leaks looked for", "", Gate::HandOver, {}}}};
+    JobFrame frame{job,
+                   {VehicleId(1), "Hollin 40 tractor", ""},
+                   engine,
                    {},
-                   std::nullopt,
+                   {specOf(intakeSpec, SpecSubject::IntakeLash, bands("0.30 ± 0.05 mm")),
+                    specOf(exhaustSpec, SpecSubject::ExhaustLash, bands("0.40 ± 0.05 mm"))},
+                   {},
                    {},
                    {}};
-    std::int64_t id = 1;
-    for (const AdjusterRef valve : frame.engine.design.adjusters())
-        frame.engine.points.push_back({PointId(id++), valve});
-    frame.specs = {lashSpec(1, SpecSubject::IntakeLash, "0.30 ± 0.05 mm", {"", "", Certainty::FromMemory}),
-                   lashSpec(2, SpecSubject::ExhaustLash, "0.35 to 0.45 mm", {"Workshop Manual", "41", Certainty::ReadInManual}),
-                   lashSpec(3, SpecSubject::ExhaustLash, "0.40 mm", {"Handbook", "7", Certainty::ToldByPerson})};
-    frame.specs.pop_back();
-    frame.people = {{PersonId(1), "M.K.", ""}};
-    frame.job.steps = {{StepId(1), StepKind::Note, "Cover off", "", Gate::FirstStart, {}},
-                       {StepId(2), StepKind::ValveSet, "Set the valves", "", Gate::FirstStart, {}}};
+    fit(frame, designEngine(fourText()).value());
     return frame;
 }
 
-/// A job told act by act.
+/// The same with two bridged valves a side, each bridge with its screw, a cam-driven injector and a decompressor at each cylinder. The
+/// screws want 0.05 to 0.10 mm, the rest has no spec.
+inline JobFrame bridgedFrame()
+{
+    EngineText text = fourText();
+    text.valves = "2+2";
+    text.bridged = true;
+    text.bridgeScrews = true;
+    text.injectors = true;
+    text.decompressors = true;
+    JobFrame frame = usualFrame();
+    fit(frame, designEngine(text).value());
+    frame.specs.push_back(specOf(SpecId(7), SpecSubject::BridgeScrew, bands("0.05-0.10 mm")));
+    return frame;
+}
+
+/// An engine whose intakes are turned on 3/4 ± 1/8 turn from zero lash and whose exhausts have a collapsed clearance; a quarter of an
+/// hour's wait.
+inline JobFrame hydraulicFrame()
+{
+    JobFrame frame = usualFrame();
+    frame.engine.screw.kind = AdjusterKind::Hydraulic;
+    frame.engine.bleedDown = std::chrono::minutes(15);
+    frame.specs[0].asked = turnBands("3/4 ± 1/8 turn");
+    return frame;
+}
+
+/// Acts of one job, told in order; the state is folded from them.
 class Story {
 public:
-    explicit Story(JobFrame frame = tractorFrame()) : m_frame(std::make_shared<const JobFrame>(std::move(frame))) {}
+    Story() = default;
+    explicit Story(JobFrame told) : frame(std::move(told)) {}
 
-    [[nodiscard]] const JobFrame &frame() const { return *m_frame; }
-    [[nodiscard]] PointId intake(int cylinder) const { return PointId(2 * cylinder - 1); }
-    [[nodiscard]] PointId exhaust(int cylinder) const { return PointId(2 * cylinder); }
+    JobFrame frame = usualFrame();
+    std::vector<Act> acts;
+    // Of the acts told from here on.
+    std::string station = "bench";
+    JobId job = ourJob;
+    std::int64_t clock = 1000;
+    std::int64_t betweenActs = 1; ///< in milliseconds
 
-    ActSeq then(Fact fact, std::optional<ActSeq> withdraws = std::nullopt)
+    [[nodiscard]] PointId at(std::string_view name) const
     {
-        const ActSeq seq(static_cast<std::int64_t>(m_acts.size()) + 1);
-        const int minute = static_cast<int>(m_acts.size());
-        m_acts.push_back(
-            {seq, {"uid" + std::to_string(minute), JobId(1), PersonId(1), "seat", atMinute(minute), withdraws, std::move(fact)}});
+        const auto &points = frame.engine.points;
+        const auto named = [&](const SettingPoint &point) { return shortName(frame.engine.design, point.adjuster) == name; };
+        return std::ranges::find_if(points, named)->id;
+    }
+
+    ActSeq log(Fact fact, std::optional<ActSeq> withdraws = {})
+    {
+        const ActSeq seq(acts.empty() ? 1 : acts.back().seq.key() + 1);
+        acts.push_back({seq, {"uid" + std::to_string(seq.key()), job, PersonId(1), station, {clock}, withdraws, std::move(fact)}});
+        clock += betweenActs;
         return seq;
     }
 
-    [[nodiscard]] ReadingFact reading(PointId point, Phase phase, const char *value, ReadingForm form = ReadingForm::Exact) const
+    /// Without a value where that is empty.
+    [[nodiscard]] ReadingFact reading(PointId point, Phase phase, std::string_view value, ReadingForm form = ReadingForm::Exact) const
     {
-        ReadingFact fact{point, phase, form,        std::nullopt, std::nullopt, std::nullopt, std::nullopt, EngineCondition::Cold,
-                         false, false, std::nullopt};
-        if (value)
-            fact.value = *parse<Length>(value, LengthUnit::Millimetre);
-        if (const Spec *spec = m_frame->specNow(m_frame->point(point)->adjuster))
+        ReadingFact fact{.point = point, .phase = phase, .form = form, .value = {}, .next = {}, .judgedBy = {}, .tool = {}, .corrects = {}};
+        if (!value.empty())
+            fact.value = length(value);
+        if (const Spec *spec = frame.specNow(frame.point(point)->adjuster))
             fact.judgedBy = spec->id;
         return fact;
     }
+    [[nodiscard]] ReadingFact reading(std::string_view point, Phase phase, std::string_view value,
+                                      ReadingForm form = ReadingForm::Exact) const
+    {
+        return reading(at(point), phase, value, form);
+    }
 
-    [[nodiscard]] JobState state() const { return fold(m_frame, m_acts); }
-    [[nodiscard]] const Act &last() const { return m_acts.back(); }
+    ActSeq found(std::string_view point, std::string_view value) { return log(reading(point, Phase::AsFound, value)); }
+    ActSeq left(std::string_view point, std::string_view value) { return log(reading(point, Phase::AsLeft, value)); }
+    ActSeq correct(ActSeq wrong, std::string_view point, Phase phase, std::string_view value)
+    {
+        ReadingFact fact = reading(point, phase, value);
+        fact.corrects = wrong;
+        return log(fact);
+    }
+    /// Turned on from zero lash.
+    [[nodiscard]] ReadingFact turned(std::string_view point, Phase phase, std::string_view turns) const
+    {
+        ReadingFact fact = reading(point, phase, "", ReadingForm::Turned);
+        fact.turned = asleft::turns(turns);
+        return fact;
+    }
 
-private:
-    std::shared_ptr<const JobFrame> m_frame;
-    std::vector<Act> m_acts;
+    ActSeq nutOpen(std::string_view point) { return log(NutOpenFact{at(point)}); }
+    ActSeq keep(ActSeq kept, std::string_view point) { return log(KeepFact{kept, at(point), "worn seat"}); }
+    ActSeq checkAgain(std::vector<PointId> points)
+    {
+        return log(CheckAgainFact{std::move(points), "head re-torqued", Disturbance::HeadTightened});
+    }
+    ActSeq withdraw(ActSeq act) { return log(WithdrawFact{}, act); }
+    ActSeq crank(std::optional<int> stands, CrankHow how = CrankHow::Confirmed)
+    {
+        return log(CrankFact{ourEngine, stands ? std::optional(degrees(*stands)) : std::nullopt, how});
+    }
+    ActSeq twoPositions() { return log(PlanFact{ourEngine, generatePlan(frame.engine.design, PlanWay::TwoPositions)}); }
+    ActSeq done(int step) { return log(StepDoneFact{StepId(step)}); }
+
+    /// Leaves points inside their bands.
+    void leaveInside(std::initializer_list<std::string_view> points)
+    {
+        for (const std::string_view point : points)
+            left(point, point.front() == 'I' ? "0.30 mm" : "0.40 mm");
+    }
+
+    [[nodiscard]] JobState state() const { return fold(std::make_shared<const JobFrame>(frame), acts); }
+    [[nodiscard]] PointState point(std::string_view name) const { return state().point(at(name)); }
 };
 
 } // namespace asleft

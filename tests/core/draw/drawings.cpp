@@ -37,9 +37,7 @@ QImage engineOfText(const EngineText &text)
 
 TEST(EngineDrawing, AnUnfinishedOrderIsStillDrawn)
 {
-    EngineText text;
-    text.cylinders = 6;
-    text.firingOrder = "1-5-9-5-3";
+    EngineText text = engineText(Layout::InLine, 6, "1-5-9-5-3");
     const EngineSketch sketch = sketchOf(text);
     EXPECT_FALSE(sketch.complete);
     EXPECT_EQ(sketch.firingOrder, (QList<QString>{QStringLiteral("1"), QStringLiteral("5"), QStringLiteral("3")}));
@@ -51,11 +49,7 @@ TEST(EngineDrawing, AnUnfinishedOrderIsStillDrawn)
 
 TEST(EngineDrawing, AFinishedOrderIsTheDesignsOwn)
 {
-    EngineText text;
-    text.layout = Layout::Vee;
-    text.cylinders = 8;
-    text.firingOrder = "1-8-4-3-6-5-7-2";
-    const EngineSketch sketch = sketchOf(text);
+    const EngineSketch sketch = sketchOf(engineText(Layout::Vee, 8, "1-8-4-3-6-5-7-2"));
     EXPECT_TRUE(sketch.complete);
     EXPECT_EQ(sketch.firingOrder.size(), 8);
     EXPECT_EQ(sketch.banks.size(), 2);
@@ -67,10 +61,7 @@ TEST(EngineDrawing, AnythingTypedCanBeDrawn)
         for (const char *numbering : {"", "/", "1 1 / 1", "A1 A2 / B1", "/ / /"}) {
             for (const Layout layout : allLayouts) {
                 for (const int cylinders : {-1, 0, 1, 5, 200}) {
-                    EngineText text;
-                    text.layout = layout;
-                    text.cylinders = cylinders;
-                    text.firingOrder = order;
+                    EngineText text = engineText(layout, cylinders, order);
                     text.numbering = numbering;
                     EXPECT_FALSE(engineOfText(text).isNull());
                 }
@@ -97,7 +88,7 @@ TEST(EngineDrawing, NothingIsPaintedOutsideItsArea)
     for (const Layout layout : allLayouts) {
         const CylinderRange range = cylinderRange(layout);
         for (int cylinders = range.fewest; cylinders <= range.most; ++cylinders) {
-            const auto design = designEngine(engineText(layout, cylinders, plainOrder(cylinders)));
+            const auto design = designEngine(engineText(layout, cylinders));
             if (!design)
                 continue;
             QImage image(520, 310, QImage::Format_RGB32);

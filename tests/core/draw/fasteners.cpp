@@ -1,6 +1,5 @@
 #include "grey.h"
 #include "gui.h"
-#include "story.h"
 
 #include <draw/joint_drawing.h>
 
@@ -153,7 +152,7 @@ TickMade tickOf(int fastener, std::optional<Verdict> verdict, TickHow how = Tick
 {
     const Tick tick{{fastener, 0, 1}, false};
     TicksFact fact{cover, 1, {}, how};
-    return {ActSeq(1), atMinute(0), PersonId(1), tick, fact, std::nullopt, verdict, Brings::Torque};
+    return {ActSeq(1), Moment{}, PersonId(1), tick, fact, std::nullopt, verdict, Brings::Torque};
 }
 
 /// Four in a row in the second of two passes, the first two of it done.
@@ -219,7 +218,7 @@ TEST(Fasteners, WhatWasFoundBadIsSoUntilItIsTicked)
                                FoundHow::Broken, FoundHow::WrongLength}) {
         FastenerState fastener;
         fastener.stage = FastenerStage::Loose;
-        fastener.found = FastenerFound{ActSeq(1), atMinute(0), PersonId(1), how, std::nullopt, ""};
+        fastener.found = FastenerFound{ActSeq(1), Moment{}, PersonId(1), how, std::nullopt, ""};
         fastener.amiss = how >= FoundHow::Missing;
         EXPECT_EQ(lookOf(stateOf(fastener), cover, 1, false).amiss, fastener.amiss) << static_cast<int>(how);
         fastener.ticks = {tickOf(1, std::nullopt)};

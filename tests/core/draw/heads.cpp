@@ -1,6 +1,8 @@
 #include "gui.h"
 #include "head_checks.h"
 
+#include <words/points.h>
+
 namespace asleft {
 
 namespace heads_tests {
@@ -12,7 +14,7 @@ std::vector<Case> everyEngine()
     for (const Layout layout : allLayouts) {
         const CylinderRange range = cylinderRange(layout);
         for (int cylinders = range.fewest; cylinders <= range.most; ++cylinders) {
-            const EngineText text = engineText(layout, cylinders, plainOrder(cylinders));
+            const EngineText text = engineText(layout, cylinders);
             addEngine(cases, text, "two rows");
             const auto design = designEngine(text);
             if (!design || layout == Layout::Radial)
@@ -96,8 +98,8 @@ TEST(Head, ATwoStrokeWithExhaustValvesAloneHasNoIntakeSide)
 {
     const EngineDesign design =
         *designEngine(withTrain(engineText(Layout::InLine, 3, "1-2-3"), {"", "0+2", false, false, false, false, Cycle::TwoStroke}));
-    EXPECT_FALSE(labelsOf(planHead(design, {700, 330})).contains(QStringLiteral("intake")));
-    EXPECT_TRUE(labelsOf(planHead(design, {700, 330})).contains(QStringLiteral("exhaust")));
+    EXPECT_FALSE(labelsOf(planHead(design, {700, 330})).contains(sideName(Side::Intake)));
+    EXPECT_TRUE(labelsOf(planHead(design, {700, 330})).contains(sideName(Side::Exhaust)));
 }
 
 TEST(Head, OpposedRowsAreTwoFlatsEachWithItsCrankcase)

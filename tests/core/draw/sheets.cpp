@@ -160,40 +160,32 @@ void paintTrains(Sheets &sheets)
     }
 }
 
-EngineText typed(Layout layout, int cylinders, const char *order, const char *numbering = "")
-{
-    EngineText text;
-    text.layout = layout;
-    text.cylinders = cylinders;
-    text.firingOrder = order;
-    text.numbering = numbering;
-    return text;
-}
-
 void paintEngines(QPainter &painter, const Ink &ink)
 {
+    EngineText lettered = engineText(Layout::Vee, 8, "A1-B1-A4-B4");
+    lettered.numbering = "A1 A2 A3 A4 / B1 B2 B3 B4";
     const EngineText texts[] = {
-        typed(Layout::InLine, 4, "1-3-4-2"),
-        typed(Layout::InLine, 6, "1-5-3-6-2-4"),
-        typed(Layout::InLine, 12, "1-12-5"),
-        typed(Layout::Vee, 8, "1-8-4-3-6-5-7-2"),
-        typed(Layout::Vee, 8, "A1-B1-A4-B4", "A1 A2 A3 A4 / B1 B2 B3 B4"),
-        typed(Layout::Vee, 16, ""),
-        typed(Layout::Flat, 4, "1-4-3-2"),
-        typed(Layout::Flat, 2, "1-2"),
-        typed(Layout::InLine, 1, "1"),
-        typed(Layout::Flat, 6, "1-6-2-4-3-5"),
-        typed(Layout::Vee, 2, "1-2"),
-        typed(Layout::InLine, 3, "1-3-9"),
-        typed(Layout::Single, 1, "1"),
-        typed(Layout::W, 12, "1-12-5-8-3-10-6-7-2-11-4-9"),
-        typed(Layout::W, 9, "1-5-9-2-6-7"),
-        typed(Layout::Radial, 5, "1-3-5-2-4"),
-        typed(Layout::Radial, 9, "1-3-5-7-9-2-4-6-8"),
-        typed(Layout::Radial, 14, "1-10-5-14-9-4-13-8-3-12-7-2-11-6"),
-        typed(Layout::Opposed, 16, "1-2-3-4-5-6-7-8-9-10-11-12-13-14-15-16"),
-        typed(Layout::Opposed, 4, "1-2-3-4"),
-        typed(Layout::Radial, 24, ""),
+        fourText(),
+        engineText(Layout::InLine, 6, "1-5-3-6-2-4"),
+        engineText(Layout::InLine, 12, "1-12-5"),
+        engineText(Layout::Vee, 8, "1-8-4-3-6-5-7-2"),
+        lettered,
+        engineText(Layout::Vee, 16, ""),
+        engineText(Layout::Flat, 4, "1-4-3-2"),
+        engineText(Layout::Flat, 2, "1-2"),
+        engineText(Layout::InLine, 1, "1"),
+        engineText(Layout::Flat, 6, "1-6-2-4-3-5"),
+        engineText(Layout::Vee, 2, "1-2"),
+        engineText(Layout::InLine, 3, "1-3-9"),
+        engineText(Layout::Single, 1, "1"),
+        engineText(Layout::W, 12, "1-12-5-8-3-10-6-7-2-11-4-9"),
+        engineText(Layout::W, 9, "1-5-9-2-6-7"),
+        engineText(Layout::Radial, 5, "1-3-5-2-4"),
+        engineText(Layout::Radial, 9, "1-3-5-7-9-2-4-6-8"),
+        engineText(Layout::Radial, 14, "1-10-5-14-9-4-13-8-3-12-7-2-11-6"),
+        engineText(Layout::Opposed, 16, "1-2-3-4-5-6-7-8-9-10-11-12-13-14-15-16"),
+        engineText(Layout::Opposed, 4, "1-2-3-4"),
+        engineText(Layout::Radial, 24, ""),
     };
     int index = 0;
     for (const EngineText &text : texts) {

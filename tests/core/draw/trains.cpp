@@ -18,7 +18,7 @@ std::vector<Case> everyTrain()
     for (const auto &[layout, counts] : engines) {
         for (const int cylinders : counts) {
             for (const Train &train : allTrains)
-                addEngine(cases, withTrain(engineText(layout, cylinders, plainOrder(cylinders)), train), train.name);
+                addEngine(cases, withTrain(engineText(layout, cylinders), train), train.name);
         }
     }
     return cases;

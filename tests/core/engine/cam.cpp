@@ -8,7 +8,7 @@ namespace cam_tests {
 
 EngineDesign fourWithCam(const CamEvents &cam)
 {
-    EngineText text = typed(Layout::InLine, 4, "1-3-4-2");
+    EngineText text = fourText();
     text.cam = cam;
     return made(text);
 }
@@ -71,7 +71,7 @@ TEST(Cam, ASecondExhaustArc)
 
 TEST(Cam, TheInjectorsOwnArc)
 {
-    EngineText text = typed(Layout::InLine, 4, "1-3-4-2");
+    EngineText text = fourText();
     text.injectors = text.decompressors = true;
     text.valves = "4";
     text.bridged = text.bridgeScrews = true;
@@ -99,7 +99,7 @@ TEST(Cam, TheInjectorsOwnArc)
 
 TEST(Cam, RefusesEventsThatCannotBe)
 {
-    EngineText text = typed(Layout::InLine, 4, "1-3-4-2");
+    EngineText text = fourText();
     text.cam.intakeClosesAfterBdc = degrees(520);
     EXPECT_EQ(refusalOf(text), (Error{ErrorKind::CamArcTooLong, {"720"}, Noun::IntakeArc}));
     text.cam.intakeClosesAfterBdc = millidegrees(519'999);
@@ -127,7 +127,7 @@ TEST(Cam, RefusesArcsThatCannotBe)
 {
     const std::pair<int, int> rows[] = {{10, 10}, {10, -10}, {0, 720}, {-300, 500}, {-1000, -900}, {1500, 1600}};
     for (const auto &[starts, ends] : rows) {
-        EngineText text = typed(Layout::InLine, 4, "1-3-4-2");
+        EngineText text = fourText();
         text.cam.exhaustAgain = CrankArc{degrees(starts), degrees(ends)};
         EXPECT_EQ(refusalOf(text).kind, ErrorKind::CamArcTooLong) << starts;
         EXPECT_EQ(refusalOf(text).noun, Noun::SecondExhaustArc) << starts;
@@ -135,7 +135,7 @@ TEST(Cam, RefusesArcsThatCannotBe)
         EXPECT_EQ(refusalOf(text).kind, ErrorKind::CamArcTooLong) << starts;
         EXPECT_EQ(refusalOf(text).noun, Noun::InjectorArc) << starts;
     }
-    EngineText text = typed(Layout::InLine, 4, "1-3-4-2");
+    EngineText text = fourText();
     text.cam.injector = CrankArc{Angle::ofSmallest(INT64_MIN), Angle::ofSmallest(INT64_MAX)};
     EXPECT_EQ(refusalOf(text).kind, ErrorKind::CamArcTooLong);
     text.cam.injector = CrankArc{degrees(0), degrees(720)};

@@ -7,14 +7,14 @@ namespace design_tests {
 
 EngineText fourWith(std::string EngineText::*field, std::string value)
 {
-    EngineText text = typed(Layout::InLine, 4, "1-3-4-2");
+    EngineText text = fourText();
     text.*field = std::move(value);
     return text;
 }
 
 EngineText vee4With(std::string EngineText::*field, std::string value)
 {
-    EngineText text = typed(Layout::Vee, 4, "1-3-4-2");
+    EngineText text = engineText(Layout::Vee, 4, "1-3-4-2");
     text.*field = std::move(value);
     return text;
 }
@@ -54,12 +54,12 @@ TEST(Design, VeeStandsInTwoBanks)
 TEST(Design, FiringOrderTakesAnySeparator)
 {
     for (const char *text : {"1 3 4 2", "1,3,4,2", " 1 - 3 - 4 - 2 ", "1-3, 4 2", "1\t3\n4 2"})
-        EXPECT_EQ(made(typed(Layout::InLine, 4, text)), inLine4()) << text;
+        EXPECT_EQ(made(engineText(Layout::InLine, 4, text)), inLine4()) << text;
 }
 
 TEST(Design, LettersInLabelsMatchInAnyCase)
 {
-    EngineText text = typed(Layout::Vee, 4, "a1-B2-A2-b1");
+    EngineText text = engineText(Layout::Vee, 4, "a1-B2-A2-b1");
     text.numbering = "A1 A2 / B1 B2";
     const EngineDesign design = made(text);
     EXPECT_EQ(order(design), (Words{"A1", "B2", "A2", "B1"}));
@@ -72,11 +72,11 @@ TEST(Design, LettersInLabelsMatchInAnyCase)
 
 TEST(Design, OneCylinderNeedsNoOrder)
 {
-    const EngineDesign alone = made(typed(Layout::InLine, 1, ""));
+    const EngineDesign alone = made(engineText(Layout::InLine, 1, ""));
     EXPECT_EQ(order(alone), Words{"1"});
     EXPECT_EQ(alone.gaps, std::vector<Angle>{degrees(720)});
-    EXPECT_EQ(made(typed(Layout::InLine, 1, "1")), alone);
-    EXPECT_EQ(refusalOf(typed(Layout::InLine, 1, "2")), (Error{ErrorKind::FiringOrderUnknown, {"2"}}));
+    EXPECT_EQ(made(engineText(Layout::InLine, 1, "1")), alone);
+    EXPECT_EQ(refusalOf(engineText(Layout::InLine, 1, "2")), (Error{ErrorKind::FiringOrderUnknown, {"2"}}));
 }
 
 TEST(Design, ValvesByBankIntakeFirst)
@@ -96,7 +96,7 @@ TEST(Design, EvenGapsAreWholeForEveryCount)
         std::string order;
         for (int i = 1; i <= n; ++i)
             order += std::to_string(i) + ' ';
-        const EngineDesign design = made(typed(Layout::InLine, n, order));
+        const EngineDesign design = made(engineText(Layout::InLine, n, order));
         const Angle sum = std::accumulate(design.gaps.begin(), design.gaps.end(), Angle{});
         EXPECT_EQ(sum, degrees(720)) << n;
         EXPECT_EQ(design.gaps, std::vector<Angle>(static_cast<std::size_t>(n), design.gaps[0])) << n;
@@ -142,21 +142,21 @@ struct BadRow {
 TEST(Design, RefusesBadOrdersAndCounts)
 {
     const BadRow rows[] = {
-        {typed(Layout::InLine, 0, ""), {ErrorKind::CylinderCount, {"0", "1", "12"}}},
-        {typed(Layout::InLine, -4, ""), {ErrorKind::CylinderCount, {"-4", "1", "12"}}},
-        {typed(Layout::InLine, 13, ""), {ErrorKind::CylinderCount, {"13", "1", "12"}}},
-        {typed(Layout::Vee, 5, ""), {ErrorKind::CylinderCount, {"5", "2", "24"}}},
-        {typed(Layout::Vee, 26, ""), {ErrorKind::CylinderCount, {"26", "2", "24"}}},
-        {typed(Layout::Flat, 18, ""), {ErrorKind::CylinderCount, {"18", "2", "16"}}},
-        {typed(Layout::InLine, 4, ""), {ErrorKind::FiringOrderMissing, {"1"}}},
-        {typed(Layout::InLine, 4, " - "), {ErrorKind::FiringOrderMissing, {"1"}}},
-        {typed(Layout::InLine, 4, "1-3-4"), {ErrorKind::FiringOrderMissing, {"2"}}},
-        {typed(Layout::InLine, 4, "1-3-3-2"), {ErrorKind::FiringOrderTwice, {"3"}}},
-        {typed(Layout::InLine, 4, "1-3-4-2-1"), {ErrorKind::FiringOrderTwice, {"1"}}},
-        {typed(Layout::InLine, 4, "1-3-5-2"), {ErrorKind::FiringOrderUnknown, {"5"}}},
-        {typed(Layout::InLine, 4, "1342"), {ErrorKind::FiringOrderUnknown, {"1342"}}},
-        {typed(Layout::InLine, 4, "1/3/4/2"), {ErrorKind::FiringOrderUnknown, {"1/3/4/2"}}},
-        {typed(Layout::InLine, 4, std::string("1-3-4-2\0", 8)), {ErrorKind::FiringOrderUnknown, {std::string("2\0", 2)}}},
+        {engineText(Layout::InLine, 0, ""), {ErrorKind::CylinderCount, {"0", "1", "12"}}},
+        {engineText(Layout::InLine, -4, ""), {ErrorKind::CylinderCount, {"-4", "1", "12"}}},
+        {engineText(Layout::InLine, 13, ""), {ErrorKind::CylinderCount, {"13", "1", "12"}}},
+        {engineText(Layout::Vee, 5, ""), {ErrorKind::CylinderCount, {"5", "2", "24"}}},
+        {engineText(Layout::Vee, 26, ""), {ErrorKind::CylinderCount, {"26", "2", "24"}}},
+        {engineText(Layout::Flat, 18, ""), {ErrorKind::CylinderCount, {"18", "2", "16"}}},
+        {engineText(Layout::InLine, 4, ""), {ErrorKind::FiringOrderMissing, {"1"}}},
+        {engineText(Layout::InLine, 4, " - "), {ErrorKind::FiringOrderMissing, {"1"}}},
+        {engineText(Layout::InLine, 4, "1-3-4"), {ErrorKind::FiringOrderMissing, {"2"}}},
+        {engineText(Layout::InLine, 4, "1-3-3-2"), {ErrorKind::FiringOrderTwice, {"3"}}},
+        {engineText(Layout::InLine, 4, "1-3-4-2-1"), {ErrorKind::FiringOrderTwice, {"1"}}},
+        {engineText(Layout::InLine, 4, "1-3-5-2"), {ErrorKind::FiringOrderUnknown, {"5"}}},
+        {engineText(Layout::InLine, 4, "1342"), {ErrorKind::FiringOrderUnknown, {"1342"}}},
+        {engineText(Layout::InLine, 4, "1/3/4/2"), {ErrorKind::FiringOrderUnknown, {"1/3/4/2"}}},
+        {engineText(Layout::InLine, 4, std::string("1-3-4-2\0", 8)), {ErrorKind::FiringOrderUnknown, {std::string("2\0", 2)}}},
     };
     for (const BadRow &row : rows)
         EXPECT_EQ(refusalOf(row.text), row.error) << row.text.cylinders << " cylinders, " << row.text.firingOrder;
@@ -231,7 +231,7 @@ TEST(Design, RefusesAMegabyteUnread)
     for (auto field : {&EngineText::firingOrder, &EngineText::gaps, &EngineText::numbering, &EngineText::valveOrder, &EngineText::valves,
                        &EngineText::barring})
         EXPECT_EQ(refusalOf(fourWith(field, million)), tooLong);
-    EngineText text = typed(Layout::InLine, 4, "1-3-4-2");
+    EngineText text = fourText();
     text.cam.checkLift = million;
     EXPECT_EQ(refusalOf(text), tooLong);
 }

@@ -1,21 +1,10 @@
 #pragma once
 
-#include <engine/design.h>
+#include "engine_texts.h"
 
 #include <gtest/gtest.h>
 
 namespace asleft {
-
-/// An engine as typed with only what the tests vary; the rest is usual.
-inline EngineText typed(Layout layout, int cylinders, std::string firingOrder, std::string gaps = {})
-{
-    EngineText text;
-    text.layout = layout;
-    text.cylinders = cylinders;
-    text.firingOrder = std::move(firingOrder);
-    text.gaps = std::move(gaps);
-    return text;
-}
 
 /// Events somebody gave.
 inline CamEvents events(Angle intakeOpens, Angle intakeCloses, Angle exhaustOpens, Angle exhaustCloses, Angle ramp)
@@ -44,25 +33,25 @@ inline EngineDesign made(const EngineText &text)
 
 inline EngineDesign inLine3()
 {
-    return made(typed(Layout::InLine, 3, "1-2-3"));
+    return made(engineText(Layout::InLine, 3, "1-2-3"));
 }
 inline EngineDesign inLine4()
 {
-    return made(typed(Layout::InLine, 4, "1-3-4-2"));
+    return made(fourText());
 }
 inline EngineDesign inLine6()
 {
-    return made(typed(Layout::InLine, 6, "1-5-3-6-2-4"));
+    return made(engineText(Layout::InLine, 6, "1-5-3-6-2-4"));
 }
 inline EngineDesign vee8()
 {
-    return made(typed(Layout::Vee, 8, "1-8-4-3-6-5-7-2"));
+    return made(engineText(Layout::Vee, 8, "1-8-4-3-6-5-7-2"));
 }
 
 /// A two-stroke in line with two exhausts a cylinder, and the usual events of one.
 inline EngineDesign twoStroke(int cylinders, const std::string &firingOrder)
 {
-    EngineText text = typed(Layout::InLine, cylinders, firingOrder);
+    EngineText text = engineText(Layout::InLine, cylinders, firingOrder);
     text.cycle = Cycle::TwoStroke;
     return made(text);
 }

@@ -156,7 +156,7 @@ TEST(Fewest, NeedsAKnownCam)
 
 TEST(Fewest, OfAnInLineFourAreTheTwoPositions) // TM 5-3895-383-24 p 6-60, with the usual events known
 {
-    const EngineDesign four = known(typed(Layout::InLine, 4, "1-3-4-2"));
+    const EngineDesign four = known(fourText());
     const auto plan = planFor(four, {.way = PlanWay::Fewest});
     ASSERT_TRUE(plan.has_value());
     ASSERT_EQ(plan->positions.size(), 2U);
@@ -174,7 +174,7 @@ TEST(Fewest, MarginsOfHalvesOfHalvesAreExact)
 {
     // One cylinder, one angle: intake free from 600 to 340, exhaust from 380 to 120 and a bit. Both are free from 600 to 120; the middle is
     // 0 and its margin 120 - 20. With the exhaust opening a thousandth of a degree later the middle is half a thousandth on.
-    EngineText text = typed(Layout::Single, 1, "");
+    EngineText text = engineText(Layout::Single, 1, "");
     text.cam = events(degrees(20), degrees(60), degrees(60) - millidegrees(1), degrees(20), degrees(20));
     const EngineDesign single = made(text);
     const auto plan = planFor(single, {.way = PlanWay::Fewest, .marks = CrankMarks::AnyAngle});
@@ -190,7 +190,7 @@ TEST(Fewest, MarginsOfHalvesOfHalvesAreExact)
 
 TEST(Fewest, NamesWhatNoMarkReaches)
 {
-    EngineText text = typed(Layout::InLine, 2, "1-2", "150-570");
+    EngineText text = engineText(Layout::InLine, 2, "1-2", "150-570");
     text.valves = "4";
     text.bridged = text.bridgeScrews = text.decompressors = text.injectors = true;
     text.cam = wholeDegrees(20, 80, 70, 130, 40);
@@ -205,7 +205,7 @@ TEST(Fewest, NamesWhatNoMarkReaches)
 TEST(Fewest, AMarginOfNothingSetsNothing)
 {
     // At 0 the intake of a single that closes 160 after BDC is 20 from its arc: just the ramp. It is set a turn later, if it is shut there.
-    EngineText text = typed(Layout::Single, 1, "");
+    EngineText text = engineText(Layout::Single, 1, "");
     text.cam = wholeDegrees(-40, 160, 60, 20, 20);
     const EngineDesign single = made(text);
     EXPECT_EQ(margin(single, intake(single, "1"), degrees(0)), degrees(0));
@@ -221,7 +221,7 @@ TEST(Fewest, AMarginOfNothingSetsNothing)
 
 TEST(Fewest, ATwoStrokeHasOneTopDeadCentreATurn)
 {
-    EngineText text = typed(Layout::InLine, 2, "1-2", "100-260");
+    EngineText text = engineText(Layout::InLine, 2, "1-2", "100-260");
     text.cycle = Cycle::TwoStroke;
     text.cam = twoStrokeCam();
     const EngineDesign twin = known(text);

@@ -7,14 +7,6 @@ namespace layouts_tests {
 
 constexpr Layout everyLayout[] = {Layout::InLine, Layout::Vee, Layout::Flat, Layout::Single, Layout::W, Layout::Radial, Layout::Opposed};
 
-std::string counted(int cylinders)
-{
-    std::string order;
-    for (int i = 1; i <= cylinders; ++i)
-        order += std::to_string(i) + ' ';
-    return order;
-}
-
 std::vector<std::size_t> bankLengths(const EngineDesign &design)
 {
     std::vector<std::size_t> lengths;
@@ -63,7 +55,7 @@ TEST(Layouts, EveryCountThatDividesIsAnEngine)
         const CylinderRange range = cylinderRange(layout);
         for (int n = range.fewest - 1; n <= range.most + 1; ++n) {
             const bool allowed = n >= range.fewest && n <= range.most && !(range.evenOnly && n % 2 != 0);
-            const auto design = designEngine(typed(layout, n, counted(n)));
+            const auto design = designEngine(engineText(layout, n));
             if (!allowed) {
                 ASSERT_FALSE(design.has_value()) << n;
                 EXPECT_EQ(design.error().kind, ErrorKind::CylinderCount) << n;
@@ -93,7 +85,7 @@ TEST(Layouts, TypedNumberingDecidesTheBanks)
         {Layout::Radial, "1 2 3 4 / 5 6 7 8 / 9 10 11 12", {4, 4, 4}}, {Layout::Opposed, "1 2 3 4 5 6 / 7 8 9 10 11 12", {6, 6}},
     };
     for (const auto &row : rows) {
-        EngineText text = typed(row.layout, 12, counted(12));
+        EngineText text = engineText(row.layout, 12);
         text.numbering = row.numbering;
         const EngineDesign design = made(text);
         EXPECT_EQ(bankLengths(design), row.banks) << row.numbering;
@@ -103,7 +95,7 @@ TEST(Layouts, TypedNumberingDecidesTheBanks)
 
 TEST(Layouts, ElevenInOneRowOfARadial)
 {
-    EngineText text = typed(Layout::Radial, 11, counted(11));
+    EngineText text = engineText(Layout::Radial, 11);
     EXPECT_EQ(refusalOf(text), (Error{ErrorKind::RowsUneven, {"11", "2"}}));
     text.numbering = "1 2 3 4 5 6 7 8 9 10 11";
     EXPECT_EQ(bankLengths(made(text)), Lengths{11});
@@ -127,7 +119,7 @@ TEST(Layouts, RefusesBanksTheLayoutCannotHave)
         {Layout::W, 6, "1 2 3 / 4 5 / 6", {ErrorKind::CylinderLabelCount, {"3", "2"}}},
     };
     for (const auto &row : rows) {
-        EngineText text = typed(row.layout, row.cylinders, counted(row.cylinders));
+        EngineText text = engineText(row.layout, row.cylinders);
         text.numbering = row.numbering;
         EXPECT_EQ(refusalOf(text), row.error) << row.numbering;
     }
@@ -135,7 +127,7 @@ TEST(Layouts, RefusesBanksTheLayoutCannotHave)
 
 TEST(Layouts, ARadialFiresEveryOtherCylinder) // nine in one row, 1-3-5-7-9-2-4-6-8: common practice, no source
 {
-    const EngineDesign nine = made(typed(Layout::Radial, 9, "1-3-5-7-9-2-4-6-8"));
+    const EngineDesign nine = made(engineText(Layout::Radial, 9, "1-3-5-7-9-2-4-6-8"));
     EXPECT_EQ(nine.gaps, std::vector<Angle>(9, degrees(80)));
     EXPECT_EQ(bankLengths(nine), Lengths{9});
 }

@@ -7,14 +7,14 @@ namespace phase_tests {
 
 EngineDesign fourWithCam(const CamEvents &cam)
 {
-    EngineText text = typed(Layout::InLine, 4, "1-3-4-2");
+    EngineText text = fourText();
     text.cam = cam;
     return made(text);
 }
 
 EngineDesign unevenTwin()
 {
-    return made(typed(Layout::InLine, 2, "1-2", "180-540"));
+    return made(engineText(Layout::InLine, 2, "1-2", "180-540"));
 }
 
 TEST(Phase, BringsAnglesIntoTheCycle)
@@ -43,7 +43,7 @@ TEST(Phase, CountsFromEachCylindersOwnFiring)
 
 TEST(Phase, IsExactWhereDegreesAreNot)
 {
-    const EngineDesign seven = made(typed(Layout::InLine, 7, "1 3 5 7 2 4 6"));
+    const EngineDesign seven = made(engineText(Layout::InLine, 7, "1 3 5 7 2 4 6"));
     for (const Cylinder c : seven.firingOrder)
         EXPECT_EQ(phase(seven, c, firingAngle(seven, c) + degrees(7200)), Angle{});
     EXPECT_EQ(firingAngle(seven, cylinder(seven, "6")) + seven.gaps.back(), degrees(720));
@@ -136,7 +136,7 @@ TEST(Companions, AsPublished)
 
 TEST(Companions, NoneWhereNoneStandsAtOverlap)
 {
-    for (const EngineDesign &design : {inLine3(), unevenTwin(), made(typed(Layout::InLine, 1, ""))})
+    for (const EngineDesign &design : {inLine3(), unevenTwin(), made(engineText(Layout::InLine, 1, ""))})
         for (const Cylinder c : design.firingOrder) {
             EXPECT_EQ(companion(design, c), std::nullopt);
             EXPECT_FALSE(strokeCheck(design, c).changeOverShows);

@@ -94,7 +94,7 @@ TEST(EachOnCompression, PositionsFollowTheFiringOrder)
 TEST(Plans, EarlierPositionOnATie)
 {
     // A single's two dead centres, with an exhaust arc centred on 180°: 90° from either.
-    EngineText text = typed(Layout::InLine, 1, "");
+    EngineText text = engineText(Layout::InLine, 1, "");
     text.cam.exhaustOpensBeforeBdc = degrees(90);
     text.cam.exhaustClosesAfterTdc = degrees(-90);
     const EngineDesign single = made(text);
@@ -105,7 +105,7 @@ TEST(Plans, EarlierPositionOnATie)
 
 TEST(Plans, UnreachedValvesAreNamed)
 {
-    EngineText text = typed(Layout::InLine, 1, "");
+    EngineText text = engineText(Layout::InLine, 1, "");
     text.cam.rampAllowance = degrees(120);
     const EngineDesign single = made(text);
     const CrankPlan plan = generatePlan(single, PlanWay::TwoPositions);
@@ -122,7 +122,7 @@ void expectSettable(const EngineDesign &design, int crank, const std::vector<Adj
 
 TEST(Published, VeeEightByHalfTurns) // TM 5-3825-226-24 (firing order not printed there)
 {
-    const EngineDesign eight = made(typed(Layout::Vee, 8, "1-2-7-3-4-5-6-8"));
+    const EngineDesign eight = made(engineText(Layout::Vee, 8, "1-2-7-3-4-5-6-8"));
     const std::pair<const char *, const char *> positions[] = {{"1", "2"}, {"3", "7"}, {"4", "5"}, {"6", "8"}};
     int crank = 0;
     for (const auto &[a, b] : positions) {
@@ -134,7 +134,7 @@ TEST(Published, VeeEightByHalfTurns) // TM 5-3825-226-24 (firing order not print
 TEST(Published, InLineFourByRockingCompanions) // workshop manuals of in-line fours; from memory
 {
     // Order 1-2-4-3: with 4, 3, 1, 2 at overlap in turn, set both valves of 1, 2, 4, 3.
-    const EngineDesign four = made(typed(Layout::InLine, 4, "1-2-4-3"));
+    const EngineDesign four = made(engineText(Layout::InLine, 4, "1-2-4-3"));
     const std::pair<const char *, const char *> positions[] = {{"4", "1"}, {"3", "2"}, {"1", "4"}, {"2", "3"}};
     int crank = 0;
     for (const auto &[rocking, set] : positions) {
@@ -147,7 +147,7 @@ TEST(Published, InLineFourByRockingCompanions) // workshop manuals of in-line fo
 
 TEST(Describe, CountsLabelsAsAManualDoes)
 {
-    const EngineDesign twelve = made(typed(Layout::Vee, 12, "1 2 3 4 5 6 7 8 9 10 11 12"));
+    const EngineDesign twelve = made(engineText(Layout::Vee, 12, "1 2 3 4 5 6 7 8 9 10 11 12"));
     PlanPosition position;
     for (const char *label : {"11", "3", "10", "2"})
         position.points.push_back({intake(twelve, label), degrees(1)});

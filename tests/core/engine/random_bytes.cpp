@@ -38,7 +38,7 @@ TEST(RandomBytes, InEveryTextOfAnEngine)
         int refused = 0;
         for (int round = 0; round < 20'000; ++round) {
             const int cylinders = bytes.draw(1, 2);
-            EngineText text = typed(Layout::InLine, cylinders, cylinders == 1 ? "" : "1-2");
+            EngineText text = engineText(Layout::InLine, cylinders, cylinders == 1 ? "" : "1-2");
             text.*field = bytes.next();
             if (const auto design = designEngine(text, bytes.draw(0, 1) == 0 ? DecimalMark::Point : DecimalMark::Comma)) {
                 ASSERT_NO_FATAL_FAILURE(expectSound(*design));
@@ -60,7 +60,7 @@ TEST(RandomBytes, InValvesAndBarringTeeth)
         int read = 0;
         int refused = 0;
         for (int round = 0; round < 50'000; ++round) {
-            EngineText text = typed(Layout::InLine, 2, "1-2");
+            EngineText text = engineText(Layout::InLine, 2, "1-2");
             text.cycle = bytes.draw(0, 1) == 0 ? Cycle::FourStroke : Cycle::TwoStroke;
             text.bridged = bytes.draw(0, 3) == 0;
             text.*field = bytes.next();
@@ -80,10 +80,10 @@ TEST(RandomBytes, InValvesAndBarringTeeth)
 
 TEST(RandomBytes, InATable)
 {
-    EngineText bridged = typed(Layout::InLine, 4, "1-3-4-2");
+    EngineText bridged = fourText();
     bridged.valves = "1+4";
     bridged.bridged = bridged.bridgeScrews = bridged.injectors = bridged.decompressors = true;
-    EngineText lettered = typed(Layout::Vee, 4, "A-B-D-J");
+    EngineText lettered = engineText(Layout::Vee, 4, "A-B-D-J");
     lettered.numbering = "A B / D J";
     lettered.injectors = lettered.decompressors = true;
     for (const EngineDesign &design : {inLine4(), made(bridged), made(lettered)}) {

@@ -11,7 +11,7 @@ namespace rule_of_nine_tests {
 
 EngineText fourWithHead(const std::string &valveOrder)
 {
-    EngineText text = typed(Layout::InLine, 4, "1-3-4-2");
+    EngineText text = fourText();
     text.valveOrder = valveOrder;
     return text;
 }
@@ -134,8 +134,9 @@ TEST(RuleOfNine, RefusesEveryOtherEngine)
 {
     EngineText fourValves = fourWithHead("");
     fourValves.valves = "4";
-    EngineText flat = typed(Layout::Flat, 4, "1-3-2-4");
-    for (const EngineDesign &design : {inLine3(), inLine6(), vee8(), made(fourValves), made(flat), made(typed(Layout::InLine, 1, ""))}) {
+    EngineText flat = engineText(Layout::Flat, 4, "1-3-2-4");
+    for (const EngineDesign &design :
+         {inLine3(), inLine6(), vee8(), made(fourValves), made(flat), made(engineText(Layout::InLine, 1, ""))}) {
         const auto plan = planFor(design, {.way = PlanWay::RuleOfNine});
         ASSERT_FALSE(plan.has_value());
         EXPECT_EQ(plan.error(), (Error{ErrorKind::PlanNotForEngine, {}}));

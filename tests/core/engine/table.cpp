@@ -7,7 +7,7 @@ namespace table_tests {
 
 EngineDesign lettered()
 {
-    EngineText text = typed(Layout::Vee, 4, "A1-B1-A2-B2");
+    EngineText text = engineText(Layout::Vee, 4, "A1-B1-A2-B2");
     text.numbering = "A1 A2 / B1 B2";
     return made(text);
 }
@@ -58,7 +58,7 @@ TEST(Table, ReadsLabelsWithLetters)
 
 TEST(Table, ALabelGoesBeforeASideGluedToOne)
 {
-    EngineText text = typed(Layout::InLine, 2, "E1 I1");
+    EngineText text = engineText(Layout::InLine, 2, "E1 I1");
     text.numbering = "E1 I1";
     const EngineDesign odd = made(text);
     EXPECT_EQ(pointsRead(odd, "IN E1 EX I1"), "IN E1 EX I1");

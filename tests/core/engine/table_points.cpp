@@ -6,9 +6,9 @@
 namespace asleft {
 namespace table_points_tests {
 
-EngineText fourText(const std::string &valves)
+EngineText fourWith(const std::string &valves)
 {
-    EngineText text = typed(Layout::InLine, 4, "1-3-4-2");
+    EngineText text = fourText();
     text.valves = valves;
     text.injectors = text.decompressors = true;
     return text;
@@ -17,19 +17,19 @@ EngineText fourText(const std::string &valves)
 /// Two intakes and two exhausts, each on its own.
 EngineDesign fourValves()
 {
-    return made(fourText("4"));
+    return made(fourWith("4"));
 }
 /// An intake, and two bridges for the exhausts.
 EngineDesign twoBridges()
 {
-    EngineText text = fourText("1+4");
+    EngineText text = fourWith("1+4");
     text.bridged = text.bridgeScrews = true;
     return made(text);
 }
 /// A bridge for each side.
 EngineDesign bridged()
 {
-    EngineText text = fourText("4");
+    EngineText text = fourWith("4");
     text.bridged = text.bridgeScrews = true;
     return made(text);
 }
@@ -102,7 +102,7 @@ TEST(TablePoints, DescribedByWholeSidesWhereTheyAreWhole)
 
 TEST(TablePoints, CylindersNamedByLetters)
 {
-    EngineText text = typed(Layout::InLine, 5, "A-B-D-E-J");
+    EngineText text = engineText(Layout::InLine, 5, "A-B-D-E-J");
     text.numbering = "A B D E J";
     text.injectors = text.decompressors = true;
     const EngineDesign five = made(text);
@@ -113,7 +113,7 @@ TEST(TablePoints, CylindersNamedByLetters)
 
 TEST(TablePoints, ALetterBehindALabelMayBeALabelOfItsOwn)
 {
-    EngineText text = typed(Layout::InLine, 2, "3-3A");
+    EngineText text = engineText(Layout::InLine, 2, "3-3A");
     text.numbering = "3 3A";
     text.valves = "4";
     const EngineDesign odd = made(text);
@@ -172,7 +172,7 @@ TEST(TablePoints, AtAnyEvent)
 
 TEST(TablePoints, TheLongestDescriptionIsShortEnoughToRead)
 {
-    EngineText text = typed(Layout::Vee, 24, "");
+    EngineText text = engineText(Layout::Vee, 24, "");
     for (int i = 0; i < 24; ++i) {
         const std::string label = "C" + std::to_string(100 + i);
         text.numbering += (i == 12 ? " / " : " ") + label;

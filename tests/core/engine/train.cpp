@@ -6,7 +6,7 @@ namespace train_tests {
 
 EngineText fourWithValves(std::string valves)
 {
-    EngineText text = typed(Layout::InLine, 4, "1-3-4-2");
+    EngineText text = fourText();
     text.valves = std::move(valves);
     return text;
 }
@@ -137,7 +137,7 @@ TEST(Train, AdjustersInOrderByTheirShortNames)
 
 TEST(Train, OneNameForEveryAdjuster)
 {
-    EngineText text = typed(Layout::Vee, 4, "A1-B1-A2-B2");
+    EngineText text = engineText(Layout::Vee, 4, "A1-B1-A2-B2");
     text.numbering = "A1 A2 / B1 B2";
     text.valves = "4";
     text.bridged = text.bridgeScrews = text.injectors = text.decompressors = true;
@@ -154,7 +154,7 @@ TEST(Train, OneNameForEveryAdjuster)
 
 TEST(ValveOrder, LettersCountLashes)
 {
-    EngineText text = typed(Layout::InLine, 2, "1-2");
+    EngineText text = engineText(Layout::InLine, 2, "1-2");
     text.valves = "3";
     text.valveOrder = "IEI IIE";
     const EngineDesign three = made(text);
@@ -176,7 +176,7 @@ TEST(ValveOrder, LettersCountLashes)
 
 TEST(ValveOrder, EachCylindersStretchHasItsOwn)
 {
-    EngineText text = typed(Layout::InLine, 2, "1-2");
+    EngineText text = engineText(Layout::InLine, 2, "1-2");
     text.valves = "3";
     const std::pair<const char *, Error> rows[] = {
         {"IIE IE", {ErrorKind::ValveOrderLength, {"5", "6"}}},
@@ -192,7 +192,7 @@ TEST(ValveOrder, EachCylindersStretchHasItsOwn)
 
 TEST(ValveOrder, WithoutOneTheIntakesOfACylinderStandFirst)
 {
-    EngineText text = typed(Layout::InLine, 2, "1-2");
+    EngineText text = engineText(Layout::InLine, 2, "1-2");
     text.valves = "3";
     const EngineDesign three = made(text);
     EXPECT_EQ(three.valveRows, ValveRows::Two);
@@ -201,7 +201,7 @@ TEST(ValveOrder, WithoutOneTheIntakesOfACylinderStandFirst)
 
 TEST(BarringGear, TeethAsTyped)
 {
-    EngineText text = typed(Layout::InLine, 4, "1-3-4-2");
+    EngineText text = fourText();
     EXPECT_EQ(made(text).barring, std::nullopt);
     for (const char *typedTeeth : {"132/11", " 132 / 11 "}) {
         text.barring = typedTeeth;

@@ -7,7 +7,7 @@ namespace two_stroke_tests {
 
 EngineText twoStrokeText(int cylinders, std::string order)
 {
-    EngineText text = typed(Layout::InLine, cylinders, std::move(order));
+    EngineText text = engineText(Layout::InLine, cylinders, std::move(order));
     text.cycle = Cycle::TwoStroke;
     return text;
 }

@@ -47,7 +47,7 @@ TEST(Companion, RockingSetsBothValvesOfTheOther)
 {
     // Order 1-2-4-3, valves E I E I E I E I numbered 1 to 8: 7 and 8 rocking, set 1 and 2; 5+6, 3+4; 1+2, 7+8; 3+4, 5+6. Workshop manuals
     // of in-line fours; from memory.
-    EngineText text = typed(Layout::InLine, 4, "1-2-4-3");
+    EngineText text = engineText(Layout::InLine, 4, "1-2-4-3");
     text.valveOrder = "E I E I E I E I";
     const EngineDesign four = made(text);
     const CrankPlan plan = planned(four, {.way = PlanWay::CompanionAtOverlap});
@@ -100,7 +100,7 @@ TEST(OpeningAndClosing, TwoAtOneAngleAreOnePosition)
 
 EngineDesign sixWithEverything()
 {
-    EngineText text = typed(Layout::InLine, 6, "1-5-3-6-2-4");
+    EngineText text = engineText(Layout::InLine, 6, "1-5-3-6-2-4");
     text.valves = "4";
     text.bridged = text.bridgeScrews = text.injectors = text.decompressors = true;
     return made(text);
@@ -129,7 +129,7 @@ TEST(TwoPositions, TakeEverythingAlongWithItsValves)
 
 TEST(OddGaps, VeeTwinOfNinetyDegrees)
 {
-    const EngineDesign twin = made(typed(Layout::Vee, 2, "1-2", "270-450"));
+    const EngineDesign twin = made(engineText(Layout::Vee, 2, "1-2", "270-450"));
     EXPECT_EQ(firingAngle(twin, cylinder(twin, "2")), degrees(270));
     EXPECT_EQ(companion(twin, cylinder(twin, "1")), std::nullopt);
     EXPECT_EQ(described(twin, planned(twin, {.way = PlanWay::EachOnCompression})), (Texts{"IN 1 EX 1", "IN 2 EX 2"}));
@@ -143,7 +143,7 @@ TEST(OddGaps, VeeTwinOfNinetyDegrees)
 
 TEST(OddGaps, VeeSixOfNinetyAndHundredAndFifty)
 {
-    const EngineDesign six = made(typed(Layout::Vee, 6, "1-6-5-4-3-2", "90-150"));
+    const EngineDesign six = made(engineText(Layout::Vee, 6, "1-6-5-4-3-2", "90-150"));
     std::vector<int> fires;
     for (const Cylinder c : six.firingOrder)
         fires.push_back(static_cast<int>(firingAngle(six, c).smallest() / anglePerDegree));
@@ -191,7 +191,7 @@ TEST(From, TwoPositionsDoNotBeginWhereFewerPointsAreReached)
 {
     // By hand: no. 2 fires 150 after no. 1. From its dead centre the positions are 150 and 510, and exhaust 1, pressed from 80 to 430 with
     // its ramp of 40, is free at 510; its intake, pressed from 300 to 660, is free at 150. Every point is reached: the list begins there.
-    EngineText text = typed(Layout::InLine, 2, "1-2", "150-570");
+    EngineText text = engineText(Layout::InLine, 2, "1-2", "150-570");
     text.cam = wholeDegrees(20, 80, 60, 30, 40);
     EXPECT_EQ(cranks(planned(made(text), {.from = degrees(150)})), (Cranks{150, 510}));
     // An exhaust that closes 130 after TDC, and opens 70 before BDC, is pressed from 70 to 530 with the ramp: at neither. From 0 and 360 it
@@ -205,7 +205,7 @@ TEST(From, TwoPositionsDoNotBeginWhereFewerPointsAreReached)
 TEST(From, TheDoubtOfATieDoesNotTurnWithIt)
 {
     // A single's exhaust that is 90 from either dead centre goes to the earlier one, wherever the engine stands.
-    EngineText text = typed(Layout::InLine, 1, "");
+    EngineText text = engineText(Layout::InLine, 1, "");
     text.cam = wholeDegrees(20, 60, 90, -90, 20);
     const EngineDesign single = made(text);
     EXPECT_EQ(planned(single, {.from = degrees(360)}), planned(single, {}));

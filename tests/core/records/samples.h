@@ -1,8 +1,6 @@
 #pragma once
 
-#include "engine_texts.h"
-
-#include <shop/state.h>
+#include "story.h"
 
 #include <memory>
 #include <ostream>
@@ -17,27 +15,12 @@ inline void PrintTo(const EngineText &text, std::ostream *out)
     *out << text.cylinders << " cylinders of layout " << static_cast<int>(text.layout) << ", valves " << text.valves;
 }
 
-inline Spec lashSpec(std::int64_t id, SpecSubject subject, const char *band, const char *second, SpecSource source)
-{
-    SpecBand<Length> bands{*parseBand<Length>(band, LengthUnit::Millimetre), std::nullopt};
-    if (second)
-        bands.second = *parseBand<Length>(second, LengthUnit::Inch);
-    return {SpecId(id), EngineId(1), subject, 1, EngineCondition::Cold, std::move(source), bands};
-}
-
 inline std::vector<Spec> usualSpecs()
 {
-    return {
-        lashSpec(1, SpecSubject::IntakeLash, "0.30 ± 0.05 mm", ".012 ± .002 in", {"Hollin Workshop Manual", "41", Certainty::ReadInManual}),
-        lashSpec(2, SpecSubject::ExhaustLash, "0.40 ± 0.05 mm", nullptr, {"", "", Certainty::FromMemory}),
-        lashSpec(3, SpecSubject::Injector, "36.0 ± 0.2 mm", nullptr, {"Hollin Workshop Manual", "60", Certainty::ReadInManual}),
-        {SpecId(4),
-         EngineId(1),
-         SpecSubject::LockNut,
-         1,
-         EngineCondition::Cold,
-         {"Hollin Workshop Manual", "42", Certainty::ReadInManual},
-         SpecBand<Torque>{*parseBand<Torque>("22 ± 2 N·m", TorqueUnit::NewtonMetre), std::nullopt}}};
+    return {specOf(SpecId(1), SpecSubject::IntakeLash, bands("0.30 ± 0.05 mm", ".012 ± .002 in")),
+            specOf(SpecId(2), SpecSubject::ExhaustLash, bands("0.40 ± 0.05 mm"), {"", "", Certainty::FromMemory}),
+            specOf(SpecId(3), SpecSubject::Injector, bands("36.0 ± 0.2 mm")),
+            specOf(SpecId(4), SpecSubject::LockNut, torqueBands("22 ± 2 N·m"))};
 }
 
 /// Bridges with their screws, injectors, decompressors, and a pinion to bar it over with.
@@ -53,19 +36,11 @@ inline EngineText sixWithEverything()
 /// An invented vehicle whose engine is to be set.
 inline std::shared_ptr<JobFrame> frameOf(const EngineText &text)
 {
-    auto frame = std::make_shared<JobFrame>(
-        JobFrame{{JobId(1), VehicleId(1), EngineId(1), "Valve set", Moment{}, {}},
-                 {VehicleId(1), "Hollin 40 tractor", "LK 4021", "", false},
-                 {EngineId(1), VehicleId(1), "Hollin engine", *designEngine(text), {}, std::nullopt, std::nullopt, {}},
-                 std::nullopt,
-                 usualSpecs(),
-                 std::nullopt,
-                 {{PersonId(1), "M.K.", ""}},
-                 {},
-                 DecisionRule::Simple});
-    std::int64_t id = 1;
-    for (const AdjusterRef adjuster : frame->engine.design.adjusters())
-        frame->engine.points.push_back({PointId(id++), adjuster});
+    auto frame = std::make_shared<JobFrame>(usualFrame());
+    fit(*frame, *designEngine(text));
+    frame->vehicle.mark = "LK 4021";
+    frame->specs = usualSpecs();
+    frame->people = {{PersonId(1), "M.K.", ""}};
     frame->job.steps = {{StepId(1), StepKind::ValveSet, "Set the valves", "", Gate::FirstStart, {Caution::HotParts, Caution::HandsClear}}};
     return frame;
 }

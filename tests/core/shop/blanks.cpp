@@ -43,9 +43,7 @@ TEST_P(Blanks, InAnEngine)
 
 TEST_P(Blanks, InALineOfTheTable)
 {
-    EngineText text;
-    text.firingOrder = "1-3-4-2";
-    const auto plan = planFromTable(readEngine(text).design, {{typed("_1_"), CrankEvent::Compression, typed("_IN_1_2_EX_1_3_")}}, {});
+    const auto plan = planFromTable(readEngine(fourText()).design, {{typed("_1_"), CrankEvent::Compression, typed("_IN_1_2_EX_1_3_")}}, {});
     ASSERT_TRUE(plan);
     EXPECT_EQ(plan->positions.front().points.size(), 4U);
 }

@@ -300,7 +300,8 @@ TEST(Folding, ANewRevisionKeepsTheOldVerdict)
 {
     Story story;
     story.left("I1", "0.30 mm");
-    story.frame.specs.push_back(lash(SpecId(3), SpecSubject::IntakeLash, bands("0.20 ± 0.05 mm"), 2));
+    story.frame.specs.push_back(specOf(SpecId(3), SpecSubject::IntakeLash, bands("0.20 ± 0.05 mm")));
+    story.frame.specs.back().revision = 2;
     EXPECT_EQ(story.point("I1").left->verdict, Verdict::Inside);
     story.left("I2", "0.30 mm");
     EXPECT_EQ(story.point("I2").left->verdict, Verdict::High);

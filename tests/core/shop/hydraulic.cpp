@@ -48,13 +48,13 @@ TEST(Turned, AndLengthsAreNotComparable)
 TEST(Turned, AssumedToleranceIsSaid)
 {
     Story story = hydraulic();
-    story.frame.specs[0].asked = turns("3/4 turn");
+    story.frame.specs[0].asked = turnBands("3/4 turn");
     story.log(story.turned("I1", Phase::AsLeft, "0.8"));
     EXPECT_EQ(story.point("I1").left->verdict, Verdict::Inside) << "ten percent";
     const OpenItem assumed = open::ToleranceAssumed{intakeSpec};
     const auto handOver = stillOpen(story.state(), Moment{60 * minute}).handOver;
     EXPECT_NE(std::ranges::find(handOver, assumed), handOver.end());
-    story.frame.specs[0].asked = turns("3/4 ± 1/8 turn");
+    story.frame.specs[0].asked = turnBands("3/4 ± 1/8 turn");
     const auto without = stillOpen(story.state(), Moment{60 * minute}).handOver;
     EXPECT_EQ(std::ranges::find(without, assumed), without.end());
 }

@@ -1,5 +1,6 @@
 // What a joint's text says, and what its passes go by.
-#include <shop/joint.h>
+#include "joint_texts.h"
+#include "typed.h"
 
 #include <measure/format.h>
 
@@ -9,20 +10,6 @@
 
 namespace asleft {
 namespace joint_tests {
-
-/// Twelve screws round a cover, in two passes and until none moves.
-JointText cover()
-{
-    JointText text;
-    text.name = "Cover";
-    text.thread = "M8";
-    text.strength = "8.8";
-    text.pattern = coverPattern(12).value();
-    text.target = "32 ± 4 N·m";
-    text.passes = "50 %, target, settle 3";
-    text.settle = SettleGround::Limiters;
-    return text;
-}
 
 /// Screws that are turned on by an angle from a snug torque; there is no target.
 JointText turnedOn()
@@ -37,23 +24,13 @@ JointText turnedOn()
     return text;
 }
 
-Joint read(const JointText &text, DecimalMark mark = DecimalMark::Point)
-{
-    return readJoint(text, mark).value();
-}
-
-Torque torque(std::string_view text)
-{
-    return parse<Torque>(text, TorqueUnit::NewtonMetre).value().value;
-}
-
 TEST(ReadJoint, ReadsEveryPart)
 {
-    const Joint joint = read(cover());
-    EXPECT_EQ(joint.text, cover());
+    const Joint joint = jointOfText(coverText());
+    EXPECT_EQ(joint.text, coverText());
     EXPECT_EQ(joint.thread, parseThread("M8").value());
     EXPECT_EQ(joint.strength, StrengthClass::C8_8);
-    EXPECT_EQ(joint.order, generateOrder(cover().pattern));
+    EXPECT_EQ(joint.order, generateOrder(coverText().pattern));
     EXPECT_TRUE(joint.orderGenerated);
     ASSERT_TRUE(joint.target);
     EXPECT_EQ(joint.target->first.low, torque("28 N·m"));
@@ -66,7 +43,7 @@ TEST(ReadJoint, ReadsEveryPart)
 
 TEST(ReadJoint, KeepsWhatWasTypedWithoutTheBlanksAroundIt)
 {
-    JointText text = cover();
+    JointText text = coverText();
     text.name = " Cover, upper \n";
     text.thread = "\tm8 × 1.25 ";
     text.strength = " 8,8 ";
@@ -79,8 +56,8 @@ TEST(ReadJoint, KeepsWhatWasTypedWithoutTheBlanksAroundIt)
     text.answered = " the manual says so twice ";
     text.pattern.places[3].thread = " M6 ";
     text.pattern.places[3].length = " 30 mm ";
-    const Joint joint = read(text);
-    JointText kept = cover();
+    const Joint joint = jointOfText(text);
+    JointText kept = coverText();
     kept.name = "Cover, upper";
     kept.thread = "m8 × 1.25";
     kept.strength = "8,8";
@@ -95,7 +72,7 @@ TEST(ReadJoint, KeepsWhatWasTypedWithoutTheBlanksAroundIt)
     kept.pattern.places[3].length = "30 mm";
     EXPECT_EQ(joint.text, kept);
     EXPECT_EQ(joint.thread, parseThread("M8").value());
-    EXPECT_EQ(read(joint.text).text, kept) << "what was kept reads as the same again";
+    EXPECT_EQ(jointOfText(joint.text).text, kept) << "what was kept reads as the same again";
 }
 
 TEST(ReadJoint, NeedsNoMoreThanANameAPatternAndATarget)
@@ -105,7 +82,7 @@ TEST(ReadJoint, NeedsNoMoreThanANameAPatternAndATarget)
     text.pattern = rowPattern(4).value();
     text.target = "9";
     text.unit = TorqueUnit::PoundInch;
-    const Joint joint = read(text);
+    const Joint joint = jointOfText(text);
     EXPECT_FALSE(joint.thread);
     EXPECT_FALSE(joint.strength);
     EXPECT_EQ(joint.order, (TighteningOrder{2, 3, 1, 4})); // from the centre of a row of four: CHECKVALUES, published
@@ -115,32 +92,32 @@ TEST(ReadJoint, NeedsNoMoreThanANameAPatternAndATarget)
 
 TEST(ReadJoint, TheManualsOrderIsNotGenerated)
 {
-    JointText text = cover();
+    JointText text = coverText();
     text.pattern = rowPattern(4).value();
     text.order = "4-3-2-1";
-    const Joint joint = read(text);
+    const Joint joint = jointOfText(text);
     EXPECT_EQ(joint.order, (TighteningOrder{4, 3, 2, 1}));
     EXPECT_FALSE(joint.orderGenerated);
 }
 
 TEST(ReadJoint, PassesThatAskForNoTargetNeedNone)
 {
-    const Joint joint = read(turnedOn());
+    const Joint joint = jointOfText(turnedOn());
     EXPECT_FALSE(joint.target);
     EXPECT_FALSE(targetOf(joint));
     ASSERT_EQ(joint.passes.size(), 5U);
     EXPECT_EQ(totalAngle(joint.passes, 4), degrees(165)); // TM 10-3930-669-20 Table E-1
     JointText byHand = turnedOn();
     byHand.passes = "finger";
-    EXPECT_EQ(read(byHand).passes, std::vector<Pass>{FingerTight{}});
+    EXPECT_EQ(jointOfText(byHand).passes, std::vector<Pass>{FingerTight{}});
 }
 
 TEST(ReadJoint, ReadsNumbersByTheMark)
 {
-    JointText text = cover();
+    JointText text = coverText();
     text.target = "32,5 ± 2,5 N·m";
     text.passes = "10,5 N·m, target";
-    const Joint joint = read(text, DecimalMark::Comma);
+    const Joint joint = jointOfText(text, DecimalMark::Comma);
     EXPECT_EQ(targetOf(joint)->value, torque("32.5 N·m"));
     EXPECT_EQ(std::get<AtTorque>(joint.passes[0]).torque.value, torque("10.5 N·m"));
     text.target = "1.250 N·m"; // with a comma for the mark it may be a thousand
@@ -149,14 +126,14 @@ TEST(ReadJoint, ReadsNumbersByTheMark)
 
 TEST(ReadJoint, BothPrintedTargets)
 {
-    JointText text = cover();
+    JointText text = coverText();
     text.otherTarget = "21-26 lbf·ft";
-    const Joint both = read(text);
+    const Joint both = jointOfText(text);
     ASSERT_TRUE(both.target && both.target->second);
     EXPECT_EQ(both.target->second->unit, TorqueUnit::PoundFoot);
     EXPECT_EQ(targetOf(both)->value, torque("32 N·m")) << "the passes go by the first";
     text.target.clear();
-    const Joint other = read(text);
+    const Joint other = jointOfText(text);
     ASSERT_TRUE(other.target);
     EXPECT_EQ(other.target->first.unit, TorqueUnit::PoundFoot) << "in the second field alone it counts all the same";
 }
@@ -164,7 +141,7 @@ TEST(ReadJoint, BothPrintedTargets)
 TEST(ReadJoint, EitherGroundAllowsToSettle)
 {
     for (const SettleGround ground : {SettleGround::Limiters, SettleGround::ManualSaysSo}) {
-        JointText text = cover();
+        JointText text = coverText();
         text.settle = ground;
         EXPECT_TRUE(readJoint(text));
     }
@@ -184,7 +161,7 @@ class RefusedJoint : public testing::TestWithParam<Refusal> {};
 
 TEST_P(RefusedJoint, SaysWhy)
 {
-    JointText text = cover();
+    JointText text = coverText();
     GetParam().spoil(text);
     const auto joint = readJoint(text);
     ASSERT_FALSE(joint);
@@ -286,9 +263,9 @@ class TargetOf : public testing::TestWithParam<TargetCase> {};
 
 TEST_P(TargetOf, IsTheNominalElseTheMiddle)
 {
-    JointText text = cover();
+    JointText text = coverText();
     text.target = GetParam().typed;
-    const auto target = targetOf(read(text));
+    const auto target = targetOf(jointOfText(text));
     ASSERT_TRUE(target);
     EXPECT_EQ(target->value, torque(GetParam().value));
     EXPECT_EQ(formatTyped(*target), GetParam().shown);
@@ -308,7 +285,7 @@ INSTANTIATE_TEST_SUITE_P(All, TargetOf,
 /// As a manual prints it in both systems, each rounded for itself: 24 N·m are 17.7 lbf·ft.
 JointText inBoth()
 {
-    JointText text = cover();
+    JointText text = coverText();
     text.target = "24 N·m";
     text.otherTarget = "18 lbf·ft";
     return text;
@@ -316,19 +293,19 @@ JointText inBoth()
 
 TEST(TargetOf, IsThatPrintedInTheSystemOfTheUnit)
 {
-    const Joint joint = read(inBoth());
+    const Joint joint = jointOfText(inBoth());
     EXPECT_EQ(formatTyped(*targetOf(joint)), "24 N·m");
     EXPECT_EQ(formatTyped(*targetOf(joint, TorqueUnit::PoundFoot)), "18 lbf·ft");
     EXPECT_EQ(formatTyped(*targetOf(joint, TorqueUnit::PoundInch)), "18 lbf·ft");
     EXPECT_EQ(formatTyped(*targetOf(joint, TorqueUnit::KilogramForceMetre)), "24 N·m");
-    EXPECT_EQ(formatTyped(*targetOf(read(cover()), TorqueUnit::PoundFoot)), "32 N·m") << "printed in one only";
+    EXPECT_EQ(formatTyped(*targetOf(jointOfText(coverText()), TorqueUnit::PoundFoot)), "32 N·m") << "printed in one only";
 }
 
 TEST(WantedInPass, GoesByTheTargetOfTheUnit)
 {
     JointText text = inBoth();
     text.passes = "finger, 50 %, 20 N·m, target, settle 2";
-    const Joint joint = read(text);
+    const Joint joint = jointOfText(text);
     const auto wanted = [&](std::size_t pass) { return wantedInPass(joint, pass, TorqueUnit::PoundFoot); };
     EXPECT_FALSE(wanted(0));
     EXPECT_EQ(wanted(1), torque("9 lbf·ft"));
@@ -337,46 +314,46 @@ TEST(WantedInPass, GoesByTheTargetOfTheUnit)
     EXPECT_EQ(wanted(4), torque("18 lbf·ft"));
     EXPECT_EQ(wantedInPass(joint, 1), torque("12 N·m"));
     EXPECT_EQ(wantedInPass(joint, 3), torque("24 N·m"));
-    EXPECT_FALSE(wantedInPass(read(turnedOn()), 1)) << "an angle";
+    EXPECT_FALSE(wantedInPass(jointOfText(turnedOn()), 1)) << "an angle";
 }
 
 TEST(BandOfPass, OfThePassesThatEndAtTheTarget)
 {
     JointText text = inBoth();
     text.passes = "finger, 50 %, 20 N·m, target, settle 2";
-    const Joint joint = read(text);
+    const Joint joint = jointOfText(text);
     for (const std::size_t pass : {0U, 1U, 2U})
         EXPECT_FALSE(bandOfPass(joint, pass, TorqueUnit::NewtonMetre)) << pass;
     for (const std::size_t pass : {3U, 4U}) {
         EXPECT_EQ(bandOfPass(joint, pass, TorqueUnit::NewtonMetre), &joint.target->first);
         EXPECT_EQ(bandOfPass(joint, pass, TorqueUnit::PoundInch), &*joint.target->second);
     }
-    EXPECT_FALSE(bandOfPass(read(turnedOn()), 0, TorqueUnit::NewtonMetre)) << "there is no target";
+    EXPECT_FALSE(bandOfPass(jointOfText(turnedOn()), 0, TorqueUnit::NewtonMetre)) << "there is no target";
 }
 
 TEST(BandOfPass, ATorqueTypedAsTheTargetIsTheTarget)
 {
     JointText text = inBoth();
     text.passes = "12 N·m, 24 N·m";
-    const Joint joint = read(text);
+    const Joint joint = jointOfText(text);
     EXPECT_FALSE(bandOfPass(joint, 0, TorqueUnit::NewtonMetre));
     EXPECT_EQ(bandOfPass(joint, 1, TorqueUnit::NewtonMetre), &joint.target->first);
     EXPECT_EQ(wantedInPass(joint, 1, TorqueUnit::PoundFoot), torque("18 lbf·ft"));
     text.target = "20-28 N·m"; // 24 is the middle
     text.otherTarget.clear();
-    EXPECT_TRUE(bandOfPass(read(text), 1, TorqueUnit::PoundFoot));
+    EXPECT_TRUE(bandOfPass(jointOfText(text), 1, TorqueUnit::PoundFoot));
 }
 
 TEST(ThreadOf, IsTheFastenersOwnElseTheJoints)
 {
-    JointText text = cover();
+    JointText text = coverText();
     text.pattern.places[2].thread = "M6";
-    Joint joint = read(text);
+    Joint joint = jointOfText(text);
     EXPECT_EQ(threadOf(joint, 1), parseThread("M8").value());
     EXPECT_EQ(threadOf(joint, 3), parseThread("M6").value());
     EXPECT_FALSE(threadOf(joint, 13));
     text.thread.clear();
-    joint = read(text);
+    joint = jointOfText(text);
     EXPECT_FALSE(threadOf(joint, 1));
     EXPECT_EQ(threadOf(joint, 3), parseThread("M6").value());
 }

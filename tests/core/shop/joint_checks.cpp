@@ -1,5 +1,6 @@
 // Whether a joint's torque makes sense for its threads, and whether two revisions ask the same.
-#include <shop/joint.h>
+#include "joint_texts.h"
+#include "typed.h"
 
 #include <measure/format.h>
 
@@ -9,16 +10,6 @@
 
 namespace asleft {
 namespace joint_checks_tests {
-
-Joint read(const JointText &text)
-{
-    return readJoint(text).value();
-}
-
-Torque torque(std::string_view text)
-{
-    return parse<Torque>(text, TorqueUnit::NewtonMetre).value().value;
-}
 
 /// One screw with this thread, class and target.
 JointText screw(const char *thread, const char *strength, const char *target)
@@ -34,7 +25,7 @@ JointText screw(const char *thread, const char *strength, const char *target)
 
 TEST(PreloadCheck, ReckonsTheTarget)
 {
-    const auto check = preloadCheck(read(screw("M8", "8.8", "25 ± 3 N·m")));
+    const auto check = preloadCheck(jointOfText(screw("M8", "8.8", "25 ± 3 N·m")));
     ASSERT_TRUE(check);
     EXPECT_DOUBLE_EQ(check->nutFactor, 0.20);                  // zinc, dry (Shigley, Table 8-15)
     EXPECT_DOUBLE_EQ(check->newtons, 25 / (0.20 * 0.008));     // F = T/(K·d)
@@ -46,23 +37,23 @@ TEST(PreloadCheck, GoesByTheManualsConditionElseByTheFinishDry)
 {
     JointText text = screw("M8", "8.8", "25 N·m");
     text.finish = Finish::Black;
-    EXPECT_DOUBLE_EQ(preloadCheck(read(text))->nutFactor, 0.30); // Shigley, Table 8-15
+    EXPECT_DOUBLE_EQ(preloadCheck(jointOfText(text))->nutFactor, 0.30); // Shigley, Table 8-15
     text.condition = ThreadCondition::Oiled;
-    EXPECT_DOUBLE_EQ(preloadCheck(read(text))->nutFactor, 0.18);
+    EXPECT_DOUBLE_EQ(preloadCheck(jointOfText(text))->nutFactor, 0.18);
 }
 
 TEST(PreloadCheck, NeedsATorqueAndAThread)
 {
-    EXPECT_FALSE(preloadCheck(read(screw("", "8.8", "25 N·m"))));
+    EXPECT_FALSE(preloadCheck(jointOfText(screw("", "8.8", "25 N·m"))));
     JointText byHand = screw("M8", "8.8", "");
     byHand.passes = "finger";
-    EXPECT_FALSE(preloadCheck(read(byHand)));
+    EXPECT_FALSE(preloadCheck(jointOfText(byHand)));
 }
 
 TEST(PreloadCheck, AsksWhetherTheUnitSlipped)
 {
     for (const char *target : {"60 lbf·ft", "60 ± 5 lbf·ft", "55-65 lbf·ft"}) {
-        const auto check = preloadCheck(read(screw("M5", "8.8", target)));
+        const auto check = preloadCheck(jointOfText(screw("M5", "8.8", target)));
         ASSERT_TRUE(check && check->doubt) << target;
         EXPECT_GT(check->doubt->times, 12) << "some 13 times what an M5 takes";
         EXPECT_LT(check->doubt->times, 14);
@@ -73,38 +64,38 @@ TEST(PreloadCheck, AsksWhetherTheUnitSlipped)
 
 TEST(PreloadCheck, TakesAnOrdinaryClassForTheDoubtAlone)
 {
-    const auto metric = preloadCheck(read(screw("M5", "", "60 lbf·ft")));
+    const auto metric = preloadCheck(jointOfText(screw("M5", "", "60 lbf·ft")));
     EXPECT_FALSE(metric->shareOfProof);
-    EXPECT_EQ(metric->doubt, preloadCheck(read(screw("M5", "8.8", "60 lbf·ft")))->doubt);
-    const auto inch = preloadCheck(read(screw("1/4-20", "", "100 lbf·ft")));
+    EXPECT_EQ(metric->doubt, preloadCheck(jointOfText(screw("M5", "8.8", "60 lbf·ft")))->doubt);
+    const auto inch = preloadCheck(jointOfText(screw("1/4-20", "", "100 lbf·ft")));
     EXPECT_FALSE(inch->shareOfProof);
     ASSERT_TRUE(inch->doubt);
-    EXPECT_EQ(inch->doubt, preloadCheck(read(screw("1/4-20", "grade 5", "100 lbf·ft")))->doubt);
+    EXPECT_EQ(inch->doubt, preloadCheck(jointOfText(screw("1/4-20", "grade 5", "100 lbf·ft")))->doubt);
 }
 
 TEST(PreloadCheck, ASnugTorqueBeforeAnAngleIsNeverTooLittle)
 {
     JointText text = screw("M12", "8.8", "2 N·m"); // a fortieth of what it takes
-    const auto whole = preloadCheck(read(text));
+    const auto whole = preloadCheck(jointOfText(text));
     ASSERT_TRUE(whole && whole->doubt);
     EXPECT_LT(whole->doubt->times, 0.05);
     text.passes = "target, +90°";
-    EXPECT_FALSE(preloadCheck(read(text))->doubt);
+    EXPECT_FALSE(preloadCheck(jointOfText(text))->doubt);
     text.target = "500 N·m"; // but it may be too much
-    EXPECT_TRUE(preloadCheck(read(text))->doubt);
+    EXPECT_TRUE(preloadCheck(jointOfText(text))->doubt);
 }
 
 TEST(PreloadCheck, WithoutATargetTheHighestTorqueOfThePasses)
 {
     JointText text = screw("M12x1.25", "10.9", "");
     text.passes = "20 N·m, 40 N·m, +45°, +45°";
-    const auto check = preloadCheck(read(text));
+    const auto check = preloadCheck(jointOfText(text));
     ASSERT_TRUE(check);
     EXPECT_EQ(formatTyped(check->torque), "40 N·m");
     EXPECT_DOUBLE_EQ(check->newtons, 40 / (0.20 * 0.012)); // F = T/(K·d)
     EXPECT_FALSE(check->doubt);
     text.passes = "20 lbf·ft, 400 lbf·ft, +90°";
-    EXPECT_TRUE(preloadCheck(read(text))->doubt);
+    EXPECT_TRUE(preloadCheck(jointOfText(text))->doubt);
 }
 
 TEST(PreloadCheck, OfSeveralThreadsTheWorst)
@@ -113,19 +104,19 @@ TEST(PreloadCheck, OfSeveralThreadsTheWorst)
     text.pattern = rowPattern(4).value();
     text.pattern.places[1].thread = "M10";
     text.pattern.places[2].thread = "M5";
-    const auto check = preloadCheck(read(text));
+    const auto check = preloadCheck(jointOfText(text));
     ASSERT_TRUE(check && check->doubt);
     EXPECT_EQ(check->thread, parseThread("M5").value());
     text.pattern.places[2].thread = "M8";
-    EXPECT_EQ(preloadCheck(read(text))->thread, parseThread("M8").value()) << "nothing to ask: the nearest to its proof load";
+    EXPECT_EQ(preloadCheck(jointOfText(text))->thread, parseThread("M8").value()) << "nothing to ask: the nearest to its proof load";
     text.strength.clear();
-    EXPECT_EQ(preloadCheck(read(text))->thread, parseThread("M8").value()) << "nothing to tell them apart: the joint's own";
+    EXPECT_EQ(preloadCheck(jointOfText(text))->thread, parseThread("M8").value()) << "nothing to tell them apart: the joint's own";
     text.thread.clear();
-    EXPECT_EQ(preloadCheck(read(text))->thread, parseThread("M10").value()) << "of those that have one";
+    EXPECT_EQ(preloadCheck(jointOfText(text))->thread, parseThread("M10").value()) << "of those that have one";
     text.thread = "M3";
     for (FastenerPosition &place : text.pattern.places)
         place.thread = "M8";
-    EXPECT_EQ(preloadCheck(read(text))->thread, parseThread("M8").value()) << "no fastener has the joint's own";
+    EXPECT_EQ(preloadCheck(jointOfText(text))->thread, parseThread("M8").value()) << "no fastener has the joint's own";
 }
 
 TEST(AsksTheSame, HoweverItIsTyped)
@@ -143,14 +134,14 @@ TEST(AsksTheSame, HoweverItIsTyped)
     other.order = "2-3-1-4"; // as generated
     other.source = {"Manual", "4-12", Certainty::ReadInManual};
     other.driveSize = "13 mm";
-    EXPECT_TRUE(asksTheSame(read(text), read(other)));
+    EXPECT_TRUE(asksTheSame(jointOfText(text), jointOfText(other)));
 }
 
 TEST(AsksTheSame, NotWhereTheHandHasToDoOtherwise)
 {
     JointText text = screw("M8", "8.8", "32 ± 4 N·m");
     text.pattern = rowPattern(4).value();
-    const Joint first = read(text);
+    const Joint first = jointOfText(text);
     const std::function<void(JointText &)> changes[] = {
         [](JointText &to) { to.target = "32 ± 3 N·m"; },
         [](JointText &to) { to.target = "28-36 N·m"; },
@@ -167,8 +158,8 @@ TEST(AsksTheSame, NotWhereTheHandHasToDoOtherwise)
     for (std::size_t i = 0; i < std::size(changes); ++i) {
         JointText changed = text;
         changes[i](changed);
-        EXPECT_FALSE(asksTheSame(first, read(changed))) << i;
-        EXPECT_FALSE(asksTheSame(read(changed), first)) << i;
+        EXPECT_FALSE(asksTheSame(first, jointOfText(changed))) << i;
+        EXPECT_FALSE(asksTheSame(jointOfText(changed), first)) << i;
     }
 }
 

@@ -97,7 +97,7 @@ TEST(JointFolding, TicksStandInTheOrderOfPassesWithWhoAndWhen)
     EXPECT_EQ(ticks[1].at, story.acts[0].what.at);
     EXPECT_EQ(ticks[1].who, PersonId(1));
     EXPECT_TRUE(ticks[1].fact.ticks.empty());
-    EXPECT_EQ(ticks[1].fact.setting, torque("32 N·m"));
+    EXPECT_EQ(ticks[1].fact.setting, typedTorque("32 N·m"));
 }
 
 TEST(JointFolding, TwoSeatsTickingOneFastenerIsOneTick)
@@ -110,7 +110,7 @@ TEST(JointFolding, TwoSeatsTickingOneFastenerIsOneTick)
     EXPECT_EQ(story.fastener(1).ticks.front().seq, second);
     EXPECT_EQ(story.next(), place(3, 0));
     story.withdraw(second);
-    EXPECT_EQ(story.fastener(1).ticks.front().fact.setting, torque("16 N·m")) << "the first stands again";
+    EXPECT_EQ(story.fastener(1).ticks.front().fact.setting, typedTorque("16 N·m")) << "the first stands again";
 }
 
 TEST(JointFolding, AWholePassWithdrawnIsToBeDoneAgain)
@@ -179,7 +179,7 @@ TEST(JointFolding, AsFoundIsWhatWasFirstFound)
     story.loosened({1, 2}, FoundHow::LooseByFeel);
     const ActSeq mended = story.loosened({1}, FoundHow::Measured, "20 N·m");
     EXPECT_EQ(story.fastener(1).found->how, FoundHow::Measured) << "a second one before any tick corrects";
-    EXPECT_EQ(story.fastener(1).found->torque, torque("20 N·m"));
+    EXPECT_EQ(story.fastener(1).found->torque, typedTorque("20 N·m"));
     EXPECT_EQ(story.fastener(2).found->how, FoundHow::LooseByFeel);
     story.set("16 N·m", 0, {1});
     story.loosened({1}, FoundHow::TightByFeel);

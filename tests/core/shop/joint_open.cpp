@@ -192,7 +192,7 @@ TEST(JointOpen, OverdueToolsOncePerJointAndTool)
     const auto overdue = [&](ToolId tool, int pass, const std::vector<int> &fasteners) {
         TicksFact fact = story.ticked(pass, fasteners);
         fact.tool = tool;
-        fact.setting = torque("32 N·m");
+        fact.setting = typedTorque("32 N·m");
         fact.calibrationOverdue = true;
         story.log(fact);
     };

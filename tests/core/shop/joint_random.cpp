@@ -71,7 +71,7 @@ private:
         const bool moved = draw(0, 3) != 0;
         for (const TickSlot &place : rest)
             fact.ticks.push_back({place, moved});
-        fact.setting = torque("32 N·m");
+        fact.setting = typedTorque("32 N·m");
         story.log(fact);
     }
 

@@ -38,7 +38,7 @@ TEST(TickMade, OnlyTargetAndSettlePassesAreJudged)
     JointStory story;
     story.set("1 N·m", 0, {1});
     EXPECT_FALSE(story.fastener(1).verdict());
-    EXPECT_EQ(story.fastener(1).ticks.front().torque, torque("1 N·m").value);
+    EXPECT_EQ(story.fastener(1).ticks.front().torque, torque("1 N·m"));
     story.settle(1, {1}, true);
     EXPECT_EQ(story.fastener(1).verdict(), Verdict::Inside);
     story.byFeel(0, {2});
@@ -51,7 +51,7 @@ TEST(TickMade, OutOfRangeOrUnknownIsNotProved)
 {
     JointStory story;
     TicksFact fact = story.ticked(1, {1});
-    fact.setting = torque("32 N·m");
+    fact.setting = typedTorque("32 N·m");
     fact.outOfRange = true;
     story.log(fact);
     EXPECT_EQ(story.fastener(1).verdict(), Verdict::TooClose);
@@ -65,18 +65,18 @@ TEST(TickMade, ThroughAnAdapterByWhatTheFastenerGot)
     // FAA AC 43.13-1B, ch. 7: a wrench of lever L with an adapter of length E straight out gives T = S·(L + E)/L.
     JointStory story;
     TicksFact fact = story.ticked(1, {1});
-    fact.setting = torque("25.6 N·m");
+    fact.setting = typedTorque("25.6 N·m");
     fact.fit = FitUsed{ToolId(7), {length("100 mm").value, degrees(0)}};
     story.log(fact);
     EXPECT_FALSE(story.fastener(1).ticks.front().torque) << "of a wrench whose lever nobody knows";
     fact.lever = length("400 mm").value;
     story.log(fact);
-    EXPECT_EQ(story.fastener(1).ticks.front().torque, torque("32 N·m").value);
+    EXPECT_EQ(story.fastener(1).ticks.front().torque, torque("32 N·m"));
     EXPECT_EQ(story.fastener(1).verdict(), Verdict::Inside);
     fact.fit->fit.angle = degrees(90);
     fact.lever.reset();
     story.log(fact);
-    EXPECT_EQ(story.fastener(1).ticks.front().torque, torque("25.6 N·m").value) << "across, it changes nothing";
+    EXPECT_EQ(story.fastener(1).ticks.front().torque, torque("25.6 N·m")) << "across, it changes nothing";
     EXPECT_EQ(story.fastener(1).verdict(), Verdict::Low);
 }
 
@@ -193,7 +193,7 @@ TEST(JointVerdicts, ASnugTorqueOutOfRangeIsNotProvedThoughThereIsNoBand)
     JointStory story;
     story.joint = headBolts;
     TicksFact snug = story.ticked(1, {1, 2});
-    snug.setting = torque("40 N·m");
+    snug.setting = typedTorque("40 N·m");
     snug.outOfRange = true;
     const ActSeq made = story.log(snug);
     snug.outOfRange = false;
@@ -208,7 +208,7 @@ TEST(JointVerdicts, ASnugTorqueOutOfRangeIsNotProvedThoughThereIsNoBand)
     EXPECT_FALSE(story.fastener(2).verdict());
     story.joint = cover;
     TicksFact half = story.ticked(0, {1});
-    half.setting = torque("16 N·m");
+    half.setting = typedTorque("16 N·m");
     half.outOfRange = true;
     story.log(half);
     EXPECT_FALSE(story.fastener(1).verdict()) << "the target comes after it";

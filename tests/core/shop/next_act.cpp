@@ -120,8 +120,7 @@ TEST(NextValveAct, APointNoPositionSetsComesLast)
 TEST(NextValveAct, NoTurnLeadsToAPositionForAPointThatMayNotBeSetThere)
 {
     Story story;
-    EngineText text;
-    text.firingOrder = "1-3-4-2";
+    EngineText text = fourText();
     text.valveOrder = "E I E I E I E I";
     fit(story.frame, designEngine(text).value());
     const CrankPlan plan = generatePlan(story.frame.engine.design, PlanWay::RuleOfNine);

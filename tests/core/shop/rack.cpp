@@ -1,5 +1,6 @@
 // What to set a wrench to, and what a joint asks of the tools of a shop.
-#include <shop/joint.h>
+#include "joint_texts.h"
+#include "typed.h"
 
 #include <measure/format.h>
 #include <measure/judge.h>
@@ -14,19 +15,11 @@ using std::chrono::sys_days;
 
 constexpr sys_days today = std::chrono::year{2027} / 3 / 15;
 
-Typed<Torque> torque(std::string_view text)
-{
-    return parse<Torque>(text, TorqueUnit::NewtonMetre).value();
-}
-Typed<Length> length(std::string_view text)
-{
-    return parse<Length>(text, LengthUnit::Millimetre).value();
-}
-
 Tool wrench(std::string_view least, std::string_view most, std::string_view lever = "400 mm", ToolKind kind = ToolKind::TorqueSet)
 {
     Tool tool{ToolId(1), "wrench", "", {}, kind};
-    tool.torque = TorqueTool{.read = kind == ToolKind::TorqueRead, .least = torque(least), .most = torque(most), .calibrationDue = today};
+    tool.torque =
+        TorqueTool{.read = kind == ToolKind::TorqueRead, .least = typedTorque(least), .most = typedTorque(most), .calibrationDue = today};
     if (!lever.empty()) {
         tool.lever = length(lever);
         tool.torque->lever = tool.lever->value;
@@ -55,10 +48,10 @@ class Setting : public testing::TestWithParam<SettingCase> {};
 
 TEST_P(Setting, IsInTheWrenchsOwnUnitAndFigures)
 {
-    const auto setting = settingOn(wrench("0", GetParam().most), torque(GetParam().wanted).value, GetParam().fit);
+    const auto setting = settingOn(wrench("0", GetParam().most), torque(GetParam().wanted), GetParam().fit);
     ASSERT_TRUE(setting);
     EXPECT_EQ(formatTyped(*setting), GetParam().shown);
-    EXPECT_EQ(setting->value, torque(GetParam().shown).value) << "of the figures, not of what was rounded to them";
+    EXPECT_EQ(setting->value, torque(GetParam().shown)) << "of the figures, not of what was rounded to them";
 }
 
 // 32 N·m are 23.602 lbf·ft, 283.23 lbf·in, 3.2631 kgf·m: from the exact definitions. With an adapter: T·L/(L + E·cos a).
@@ -92,7 +85,7 @@ TEST_P(SettingInBand, IsNeverRoundedOutOfIt)
 {
     const Tool tool = wrench("0", GetParam().most);
     const auto band = parseBand<Torque>(GetParam().band, TorqueUnit::NewtonMetre).value();
-    const auto setting = settingOn(tool, torque(GetParam().wanted).value, GetParam().fit, &band);
+    const auto setting = settingOn(tool, torque(GetParam().wanted), GetParam().fit, &band);
     ASSERT_TRUE(setting);
     EXPECT_EQ(formatTyped(*setting), GetParam().shown);
     const bool adapted = GetParam().fit && !changesNothing(*GetParam().fit);
@@ -117,18 +110,18 @@ INSTANTIATE_TEST_SUITE_P(All, SettingInBand,
 TEST(SettingOn, WhatIsNotInTheBandIsRoundedAsEver)
 {
     const auto band = parseBand<Torque>("at least 20 lbf·ft", TorqueUnit::NewtonMetre).value();
-    EXPECT_EQ(settingOn(wrench("20", "200"), torque("26.04 N·m").value, {}, &band)->text, "26.0");
+    EXPECT_EQ(settingOn(wrench("20", "200"), torque("26.04 N·m"), {}, &band)->text, "26.0");
 }
 
 TEST(SettingOn, AReadWrenchShowsTheSame)
 {
-    EXPECT_EQ(settingOn(wrench("5", "50 lbf·ft", "", ToolKind::TorqueRead), torque("32 N·m").value, {})->text, "23.6");
+    EXPECT_EQ(settingOn(wrench("5", "50 lbf·ft", "", ToolKind::TorqueRead), torque("32 N·m"), {})->text, "23.6");
 }
 
 TEST(SettingOn, ALeverIsNeededOnlyWhereItChangesSomething)
 {
     const Tool unknown = wrench("20", "200", "");
-    const Torque wanted = torque("32 N·m").value;
+    const Torque wanted = torque("32 N·m");
     EXPECT_TRUE(settingOn(unknown, wanted, {}));
     EXPECT_EQ(settingOn(unknown, wanted, fit("40 mm", 90))->value, wanted);
     EXPECT_EQ(settingOn(unknown, wanted, fit("0 mm", 45))->value, wanted);
@@ -137,7 +130,7 @@ TEST(SettingOn, ALeverIsNeededOnlyWhereItChangesSomething)
 
 TEST(SettingOn, RefusesWhatIsNoTorqueWrenchAndFitsThatCannotBe)
 {
-    const Torque wanted = torque("32 N·m").value;
+    const Torque wanted = torque("32 N·m");
     EXPECT_EQ(settingOn(adapter("40 mm"), wanted, {}).error(), (Error{ErrorKind::ToolNotForTorque, {"adapter"}}));
     EXPECT_EQ(settingOn(Tool{ToolId(3), "leaves", "", {}}, wanted, {}).error(), (Error{ErrorKind::ToolNotForTorque, {"leaves"}}));
     EXPECT_EQ(settingOn(wrench("20", "200"), wanted, fit("2001 mm", 0)).error().kind, ErrorKind::AdapterOutOfRange);
@@ -165,13 +158,10 @@ const std::vector<Tool> smallShop{wrench("6", "30", "250 mm"), wrench("20", "200
 
 std::vector<ToolWanted> wantedBy(std::string_view target, std::string_view passes, const std::vector<Tool> &tools = smallShop)
 {
-    JointText text;
-    text.name = "Joint";
-    text.pattern = rowPattern(4).value();
-    text.target = target;
+    JointText text = rowText(4, std::string(target));
     text.passes = passes;
     text.settle = SettleGround::ManualSaysSo;
-    return toolsWanted(readJoint(text).value(), rackOf(tools), today);
+    return toolsWanted(jointOfText(text), rackOf(tools), today);
 }
 
 std::vector<std::size_t> reaching(const ToolWanted &wanted)
@@ -188,11 +178,11 @@ TEST(ToolsWanted, OfEachTorqueOnceInTheOrderOfThePasses)
 {
     const auto wanted = wantedBy("32 ± 4 N·m", "finger, 50 %, target, settle 3");
     ASSERT_EQ(wanted.size(), 2U);
-    EXPECT_EQ(wanted[0].torque, torque("16 N·m").value);
+    EXPECT_EQ(wanted[0].torque, torque("16 N·m"));
     EXPECT_FALSE(wanted[0].target);
     EXPECT_EQ(reaching(wanted[0]), (Tools{0}));
     EXPECT_TRUE(wanted[0].advice.reaching[0].wellInside);
-    EXPECT_EQ(wanted[1].torque, torque("32 N·m").value);
+    EXPECT_EQ(wanted[1].torque, torque("32 N·m"));
     EXPECT_TRUE(wanted[1].target);
     EXPECT_EQ(reaching(wanted[1]), (Tools{1}));
     EXPECT_FALSE(wanted[1].advice.reaching[0].wellInside) << "below a fifth of 200 N·m no wrench is tested";
@@ -209,7 +199,7 @@ TEST(ToolsWanted, NoneForASmallScrewAndWhatHelps)
     EXPECT_EQ(wanted[0].advice.misses.size(), 2U);
     ASSERT_EQ(wanted[0].advice.waysOut.size(), 2U);
     EXPECT_EQ(wanted[0].advice.waysOut[0].kind, WayOut::Kind::Borrow);
-    EXPECT_EQ(wanted[0].advice.waysOut[0].most, torque("15 N·m").value);
+    EXPECT_EQ(wanted[0].advice.waysOut[0].most, torque("15 N·m"));
     EXPECT_EQ(wanted[0].advice.waysOut[1].kind, WayOut::Kind::ByFeel);
 }
 
@@ -228,21 +218,18 @@ TEST(ToolsWanted, AnAdapterOnTheRackIsAWayOut)
 
 TEST(ToolsWanted, ATargetPrintedInBothSystemsByTheWrenchsOwn)
 {
-    JointText text;
-    text.name = "Joint";
-    text.pattern = rowPattern(1).value();
-    text.target = "24 N·m";
+    JointText text = rowText(1, "24 N·m");
     text.otherTarget = "18 lbf·ft";
     text.passes = "50 %, 24 N·m";
     const std::vector<Tool> tools{wrench("6", "30"), wrench("6 lbf·ft", "50 lbf·ft"), wrench("6 lbf·ft", "17.8 lbf·ft")};
-    const Joint joint = readJoint(text).value();
+    const Joint joint = jointOfText(text);
     const auto wanted = toolsWanted(joint, rackOf(tools), today);
     ASSERT_EQ(wanted.size(), 2U);
-    EXPECT_EQ(wanted[1].torque, torque("24 N·m").value);
+    EXPECT_EQ(wanted[1].torque, torque("24 N·m"));
     EXPECT_TRUE(wanted[1].target);
     EXPECT_EQ(reaching(wanted[1]), (Tools{0, 1})) << "17.8 lbf·ft are more than 24 N·m, but the manual says 18 there";
-    EXPECT_EQ(wanted[1].advice.reaching[1].setting, torque("18 lbf·ft").value);
-    EXPECT_EQ(wanted[0].advice.reaching.back().setting, torque("9 lbf·ft").value);
+    EXPECT_EQ(wanted[1].advice.reaching[1].setting, torque("18 lbf·ft"));
+    EXPECT_EQ(wanted[0].advice.reaching.back().setting, torque("9 lbf·ft"));
 }
 
 // 20 lbf·ft are 27.116 N·m: 27.1 would be low, and 27.2 the wrench does not have.
@@ -251,36 +238,28 @@ TEST(ToolsWanted, ReachesOnlyWithFiguresInTheBand)
     const std::vector<Tool> tools{wrench("5", "27.1"), wrench("5", "27.2")};
     EXPECT_EQ(reaching(wantedBy("at least 20 lbf·ft", "", tools)[0]), Tools{1});
     const Tool &small = tools[1];
-    const Joint joint = [] {
-        JointText text;
-        text.name = "Joint";
-        text.pattern = rowPattern(1).value();
-        text.target = "at least 20 lbf·ft";
-        return readJoint(text).value();
-    }();
+    const Joint joint = jointOfText(rowText(1, "at least 20 lbf·ft"));
     const auto set = settingOn(small, *wantedInPass(joint, 0), {}, bandOfPass(joint, 0, TorqueUnit::NewtonMetre));
     EXPECT_EQ(set->value, toolsWanted(joint, rackOf(tools), today)[0].advice.reaching[0].setting) << "the same as is set";
 }
 
 TEST(AdviceFor, NothingForPassesWithoutATorque)
 {
-    JointText text;
-    text.name = "Joint";
-    text.pattern = rowPattern(1).value();
+    JointText text = rowText(1, "");
     text.passes = "finger, 20 N·m, +90°";
-    const Joint joint = readJoint(text).value();
+    const Joint joint = jointOfText(text);
     EXPECT_FALSE(adviceFor(joint, 0, rackOf(smallShop), today));
     EXPECT_TRUE(adviceFor(joint, 1, rackOf(smallShop), today));
     EXPECT_FALSE(adviceFor(joint, 2, rackOf(smallShop), today));
     const auto adapted = adviceFor(joint, 1, rackOf(smallShop), today, fit("50 mm", 0));
-    EXPECT_EQ(adapted->reaching.at(0).setting, torque("16.7 N·m").value) << "20 × 250/300";
+    EXPECT_EQ(adapted->reaching.at(0).setting, torque("16.7 N·m")) << "20 × 250/300";
 }
 
 TEST(ToolsWanted, OfAnAngleOnlyTheSnugTorque)
 {
     const auto wanted = wantedBy("", "40 N·m, +45°, +45°, +45°, +30°");
     ASSERT_EQ(wanted.size(), 1U);
-    EXPECT_EQ(wanted[0].torque, torque("40 N·m").value);
+    EXPECT_EQ(wanted[0].torque, torque("40 N·m"));
     EXPECT_FALSE(wanted[0].target) << "there is none";
     EXPECT_EQ(reaching(wanted[0]), (Tools{1}));
     EXPECT_TRUE(wantedBy("", "finger").empty());
@@ -288,11 +267,7 @@ TEST(ToolsWanted, OfAnAngleOnlyTheSnugTorque)
 
 TEST(ToolsWanted, ADayLaterTheCalibrationIsOverdue)
 {
-    JointText text;
-    text.name = "Joint";
-    text.pattern = rowPattern(1).value();
-    text.target = "50 N·m";
-    const Joint joint = readJoint(text).value();
+    const Joint joint = jointOfText(rowText(1, "50 N·m"));
     EXPECT_TRUE(toolsWanted(joint, rackOf(smallShop), today + days(1))[0].advice.reaching[0].calibrationOverdue);
     const auto bare = toolsWanted(joint, rackOf({}), today);
     ASSERT_EQ(bare.size(), 1U) << "with nothing on the rack it is said all the more";

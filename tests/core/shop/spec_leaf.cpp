@@ -79,7 +79,7 @@ class SpecTurns : public testing::TestWithParam<TurnsCase> {};
 
 TEST_P(SpecTurns, OfABand)
 {
-    const auto chosen = specTurns(turns(GetParam().band));
+    const auto chosen = specTurns(turnBands(GetParam().band));
     ASSERT_TRUE(chosen);
     EXPECT_EQ(formatTyped(*chosen), GetParam().turns);
     EXPECT_EQ(parse<Angle>(formatTyped(*chosen), AngleUnit::Degree)->value, chosen->value);

@@ -118,7 +118,8 @@ TEST(StillOpen, ARevisedSpecOpensAnItemUntilThePointIsLeftByTheNewOne)
 {
     Story story = finished();
     story.found("I1", "0.10 mm");
-    story.frame.specs.push_back(lash(SpecId(3), SpecSubject::IntakeLash, bands("0.28 ± 0.05 mm"), 2));
+    story.frame.specs.push_back(specOf(SpecId(3), SpecSubject::IntakeLash, bands("0.28 ± 0.05 mm")));
+    story.frame.specs.back().revision = 2;
     const std::vector<OpenItem> four{open::SpecRevised{pointsOf(story, {"I1", "I2", "I3", "I4"})}};
     EXPECT_EQ(openOf(story.state()).firstStart, four) << "four intakes; exhausts have their own spec";
 
@@ -133,7 +134,8 @@ TEST(StillOpen, ARevisedSpecOpensAnItemForAPointFoundOnly)
 {
     Story story;
     story.found("I1", "0.10 mm");
-    story.frame.specs.push_back(lash(SpecId(3), SpecSubject::IntakeLash, bands("0.28 ± 0.05 mm"), 2));
+    story.frame.specs.push_back(specOf(SpecId(3), SpecSubject::IntakeLash, bands("0.28 ± 0.05 mm")));
+    story.frame.specs.back().revision = 2;
     EXPECT_EQ(ofKind<open::SpecRevised>(openOf(story.state()).firstStart), (std::vector{open::SpecRevised{pointsOf(story, {"I1"})}}));
 }
 

@@ -129,11 +129,12 @@ TEST(Frame, TheNewestSpecOfWhatAPointIsSetTo)
     EXPECT_EQ(*frame.lashBandsNow(intake), bands("0.30 ± 0.05 mm"));
     EXPECT_EQ(frame.turnsNow(intake), nullptr);
 
-    frame.specs.push_back(lash(SpecId(9), SpecSubject::IntakeLash, bands("0.28 mm"), 2));
-    frame.specs.back().asked = turns("3/4 turn");
+    frame.specs.push_back(specOf(SpecId(9), SpecSubject::IntakeLash, bands("0.28 mm")));
+    frame.specs.back().revision = 2;
+    frame.specs.back().asked = turnBands("3/4 turn");
     EXPECT_EQ(frame.specNow(intake)->id, SpecId(9));
     EXPECT_EQ(frame.lashBandsNow(intake), nullptr) << "turns now";
-    EXPECT_EQ(*frame.turnsNow(intake), turns("3/4 turn"));
+    EXPECT_EQ(*frame.turnsNow(intake), turnBands("3/4 turn"));
 }
 
 TEST(Frame, AToolById)

@@ -26,7 +26,7 @@ class VerdictOf : public testing::TestWithParam<VerdictCase> {};
 TEST_P(VerdictOf, ByItsBand)
 {
     const auto &[first, second, reading, verdict] = GetParam();
-    const Spec spec = lash(intakeSpec, SpecSubject::IntakeLash, bands(first, second));
+    const Spec spec = specOf(intakeSpec, SpecSubject::IntakeLash, bands(first, second));
     EXPECT_EQ(verdictOf(reading, &spec), verdict);
 }
 
@@ -72,14 +72,14 @@ TEST(Verdicts, WithoutASpecOrByATorqueThereIsNone)
 {
     EXPECT_EQ(verdictOf(taken(exact, "0.3 mm"), nullptr), Verdict::NoSpec);
     EXPECT_EQ(verdictOf(taken(ReadingForm::ByFeel), nullptr), Verdict::ByFeel);
-    Spec torque = lash(intakeSpec, SpecSubject::LockNut, bands("0.3 mm"));
+    Spec torque = specOf(intakeSpec, SpecSubject::LockNut, bands("0.3 mm"));
     torque.asked = pairBands<Torque>(parseBand<Torque>("20 N·m", TorqueUnit::NewtonMetre).value(), std::nullopt).value();
     EXPECT_EQ(verdictOf(taken(exact, "0.3 mm"), &torque), Verdict::NoSpec);
 }
 
 TEST(Verdicts, HotAgainstColdIsNotComparable)
 {
-    Spec spec = lash(intakeSpec, SpecSubject::IntakeLash, bands("0.25-0.35 mm"));
+    Spec spec = specOf(intakeSpec, SpecSubject::IntakeLash, bands("0.25-0.35 mm"));
     ReadingFact reading = taken(exact, "0.3 mm");
     for (const EngineCondition meant : {EngineCondition::Cold, EngineCondition::Hot}) {
         for (const EngineCondition felt : {EngineCondition::Cold, EngineCondition::Hot}) {
@@ -96,7 +96,7 @@ TEST(Verdicts, HotAgainstColdIsNotComparable)
 // The rule of ISO 14253-1 for 0.20 to 0.30 mm and U = 0.02: proved inside 0.22 to 0.28, proved outside from 0.18 and 0.32.
 TEST(Verdicts, AnExactReadingWithItsUncertainty)
 {
-    const Spec spec = lash(intakeSpec, SpecSubject::IntakeLash, bands("0.20-0.30 mm"));
+    const Spec spec = specOf(intakeSpec, SpecSubject::IntakeLash, bands("0.20-0.30 mm"));
     const auto verdict = [&](std::string_view value, std::string_view uncertainty) {
         ReadingFact reading = taken(exact, value);
         reading.uncertainty = length(uncertainty).value;
@@ -113,7 +113,7 @@ TEST(Verdicts, AnExactReadingWithItsUncertainty)
 
 TEST(Verdicts, WithUncertaintyEachReadingByItsOwnSystemsBand)
 {
-    const Spec spec = lash(intakeSpec, SpecSubject::IntakeLash, bands("0.25-0.30 mm", ".010-.012 in"));
+    const Spec spec = specOf(intakeSpec, SpecSubject::IntakeLash, bands("0.25-0.30 mm", ".010-.012 in"));
     ReadingFact reading = taken(exact, ".012 in");
     EXPECT_EQ(verdictOf(reading, &spec), Verdict::Inside);
     reading.uncertainty = length("0.0005 in").value;
@@ -125,7 +125,7 @@ TEST(Verdicts, WithUncertaintyEachReadingByItsOwnSystemsBand)
 
 TEST(Verdicts, BracketsAndOneSidedReadingsHaveTheirOwnEnds)
 {
-    const Spec spec = lash(intakeSpec, SpecSubject::IntakeLash, bands("0.25-0.35 mm"));
+    const Spec spec = specOf(intakeSpec, SpecSubject::IntakeLash, bands("0.25-0.35 mm"));
     for (ReadingFact reading : {taken(bracket, "0.25 mm", "0.35 mm"), taken(ReadingForm::Loose, "0.35 mm"),
                                 taken(ReadingForm::Tight, "0.25 mm"), taken(ReadingForm::ByFeel)}) {
         const Verdict without = verdictOf(reading, &spec);
@@ -145,9 +145,9 @@ ReadingFact turnedBy(std::string_view text)
 
 TEST(Verdicts, TurnsByTurnsAndLengthsByLengths)
 {
-    const Spec lengths = lash(intakeSpec, SpecSubject::IntakeLash, bands("0.25-0.35 mm"));
+    const Spec lengths = specOf(intakeSpec, SpecSubject::IntakeLash, bands("0.25-0.35 mm"));
     Spec angles = lengths;
-    angles.asked = turns("3/4 ± 1/8 turn");
+    angles.asked = turnBands("3/4 ± 1/8 turn");
     EXPECT_EQ(verdictOf(turnedBy("3/4"), &angles), Verdict::Inside);
     EXPECT_EQ(verdictOf(turnedBy("7/8 turn"), &angles), Verdict::Inside);
     EXPECT_EQ(verdictOf(turnedBy("0.876 turn"), &angles), Verdict::High);

@@ -1,5 +1,6 @@
 #include "sample.h"
 
+#include "engine_texts.h"
 #include "support.h"
 
 #include <algorithm>
@@ -9,9 +10,7 @@ namespace asleft {
 
 EngineDesign inLineFour()
 {
-    EngineText text;
-    text.firingOrder = "1-3-4-2";
-    return designEngine(text).value();
+    return designEngine(fourText()).value();
 }
 
 Typed<Length> hundredths(int count)

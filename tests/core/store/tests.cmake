@@ -5,7 +5,7 @@ set(support support.cpp sample.cpp sample_joint.cpp)
 list(TRANSFORM support PREPEND ${CMAKE_CURRENT_LIST_DIR}/ OUTPUT_VARIABLE support_files)
 add_library(store_test_support STATIC ${support_files})
 set_target_properties(store_test_support PROPERTIES UNITY_BUILD ON)
-target_include_directories(store_test_support PUBLIC ${CMAKE_CURRENT_LIST_DIR})
+target_include_directories(store_test_support PUBLIC ${CMAKE_CURRENT_LIST_DIR} ${PROJECT_SOURCE_DIR}/tests/support)
 target_compile_definitions(store_test_support PRIVATE KEPT_GARAGES="${PROJECT_SOURCE_DIR}/tests/data")
 target_link_libraries(store_test_support PUBLIC store Qt6::Core SQLite::SQLite3 GTest::gtest PRIVATE house_flags)
 

@@ -1,5 +1,5 @@
 #include "gui.h"
-#include "joint_story.h"
+#include "tractor.h"
 
 #include <words/joint_names.h>
 #include <words/joints.h>
@@ -126,7 +126,7 @@ TEST(JointLines, SayWhatAJointIs)
 {
     const Joint cover = jointOfText(coverText());
     EXPECT_EQ(text(jointLine(cover)), "12 around a cover, M8, class 8.8");
-    EXPECT_EQ(text(jointSpecLine(cover)), "32 ± 4 N·m oiled · Workshop Manual p. 41");
+    EXPECT_EQ(text(jointSpecLine(cover)), "32 ± 4 N·m oiled · Hollin workshop manual p. 41");
     EXPECT_EQ(text(driveLine(cover)), "socket 13 mm");
     EXPECT_TRUE(orderLine(cover).endsWith(QStringLiteral(" · generated, centre outward"))) << text(orderLine(cover));
     JointText four = coverText();
@@ -141,7 +141,7 @@ TEST(JointLines, SayWhatAJointIs)
     const Joint row = jointOfText(four);
     EXPECT_EQ(text(orderLine(row)), "2-3-1-4 · as the manual prints it");
     EXPECT_EQ(text(looseningLine(row)), "loosen 4-1-3-2 · the reverse of the manual's order");
-    EXPECT_EQ(text(jointSpecLine(row)), "32 N·m, tolerance assumed · Workshop Manual p. 41, from memory");
+    EXPECT_EQ(text(jointSpecLine(row)), "32 N·m, tolerance assumed · Hollin workshop manual p. 41, from memory");
     EXPECT_TRUE(jointLine(row).endsWith(QStringLiteral("lengths differ")));
     EXPECT_TRUE(driveLine(row).isEmpty());
 }
@@ -181,7 +181,7 @@ TEST(Passes, ATorqueOfItsOwnIsSaidAsTyped)
     const Joint joint = jointOfText(pounds);
     EXPECT_EQ(text(passName(joint, 0)), "to 30 N·m");
     EXPECT_EQ(text(passName(joint, 1)), "to the target: 40 lbf·ft");
-    const JobFrame frame = jointFrame(pounds);
+    const JobFrame frame = coverFrame(pounds);
     const Rack rack = rackOf(frame.tools);
     const auto wanted = toolsWanted(joint, rack, std::chrono::year(2026) / 1 / 1);
     ASSERT_EQ(wanted.size(), 2u);
@@ -195,7 +195,7 @@ TEST(Passes, ATorqueOfItsOwnIsSaidAsTyped)
 
 TEST(ToolWords, TheSettingIsInTheWrenchsOwnUnit)
 {
-    const JobFrame frame = jointFrame();
+    const JobFrame frame = coverFrame();
     const Tool &small = frame.tools[0];
     const auto setting = settingOn(small, torque("32"), std::nullopt);
     ASSERT_TRUE(setting);
@@ -221,7 +221,7 @@ TEST(ToolWords, TheTrueTorqueIsSaidWhereAnAdapterChangesIt)
 
 TEST(ToolWords, AToolExplainsItself)
 {
-    const JobFrame frame = jointFrame();
+    const JobFrame frame = coverFrame();
     ToolReach reach;
     reach.setting = torque("42");
     reach.reaches = reach.wellInside = true;
@@ -245,24 +245,23 @@ TEST(ToolWords, AToolExplainsItself)
 
 TEST(ToolWords, NoneReachesNamesTheWaysOut)
 {
-    const JobFrame frame = jointFrame();
+    const JobFrame frame = coverFrame();
     const Rack rack = rackOf(frame.tools);
-    const Joint screw = *jointFrame(coverText(), true).jointNow(screwId);
+    const Joint screw = *coverFrame(coverText(), true).jointNow(screwId);
     const auto wanted = toolsWanted(screw, rack, std::chrono::year(2026) / 1 / 1);
     ASSERT_EQ(wanted.size(), 1u);
     // At most five times the torque: ISO 6789 tests a wrench from a fifth of its largest.
     EXPECT_EQ(text(toolWantedLine(wanted[0], screw, rack)),
               "No tool here reaches 3 N·m. Ways out: borrow one of at most 15 N·m; by feel, and said so.");
-    const Joint cover = *frame.jointNow(coverId);
-    const auto lines = toolsWanted(cover, rack, std::chrono::year(2026) / 1 / 1);
+    const auto lines = toolsWanted(frame.joints.front(), rack, std::chrono::year(2026) / 1 / 1);
     ASSERT_EQ(lines.size(), 2u);
-    EXPECT_EQ(text(toolWantedLine(lines[1], cover, rack)), "32 N·m: small wrench, set, ± 4 %");
-    EXPECT_TRUE(toolWantedLine(lines[1], cover, {}).startsWith(QStringLiteral("32 N·m")));
+    EXPECT_EQ(text(toolWantedLine(lines[1], frame.joints.front(), rack)), "32 N·m: small wrench, set, ± 4 %");
+    EXPECT_TRUE(toolWantedLine(lines[1], frame.joints.front(), {}).startsWith(QStringLiteral("32 N·m")));
 }
 
 TEST(ToolWords, AnAdapterThatHelpsIsNamedWithItsSetting)
 {
-    JobFrame frame = jointFrame();
+    JobFrame frame = coverFrame();
     frame.tools.erase(frame.tools.begin());
     const Rack rack = rackOf(frame.tools);
     // 18 N·m through 40 mm back along a lever of 300 mm: 18·300/260 = 20.77 N·m.

@@ -1,5 +1,5 @@
 #include "gui.h"
-#include "story.h"
+#include "tractor.h"
 
 #include <words/errors.h>
 #include <words/job.h>
@@ -17,11 +17,6 @@ namespace measuring_tests {
 std::string text(const QString &words)
 {
     return words.toStdString();
-}
-
-Typed<Angle> turns(const char *typed)
-{
-    return *parse<Angle>(typed, AngleUnit::Turn);
 }
 
 TEST(Turns, AreSaidAsTheyAreOnTheShopFloor)
@@ -82,8 +77,8 @@ TEST(Uncertainty, TooCloseSaysHowLikely)
 
 TEST(Engine, ItsConditionIsSaidWithWhatIsKnown)
 {
-    const Story story;
-    ReadingFact reading = story.reading(story.intake(1), Phase::AsFound, "0.30");
+    const TractorStory story;
+    ReadingFact reading = story.reading("I1", Phase::AsFound, "0.30");
     EXPECT_EQ(text(conditionText(reading)), "cold");
     reading.temperature = *parseTemperature("20", TemperatureUnit::Celsius);
     reading.minutesSinceRun = 14 * 60;

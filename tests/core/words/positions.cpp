@@ -15,7 +15,7 @@ std::string text(const QString &words)
 
 EngineDesign line4(const Train &train = allTrains[0])
 {
-    return *designEngine(withTrain(engineText(Layout::InLine, 4, "1-3-4-2"), train));
+    return *designEngine(withTrain(fourText(), train));
 }
 
 constexpr Train everything{"", "2+2", true, true, true, true};
@@ -92,7 +92,7 @@ TEST(TwoStroke, HasItsOwnWords)
 
 TEST(Pinion, TurnsAgainstTheCrankAndFaster)
 {
-    EngineText typed = engineText(Layout::InLine, 4, "1-3-4-2");
+    EngineText typed = fourText();
     EXPECT_EQ(text(pinionSentence(*designEngine(typed), degrees(0), degrees(360))), "");
     typed.barring = "132/11";
     const EngineDesign design = *designEngine(typed);

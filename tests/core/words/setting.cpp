@@ -1,5 +1,5 @@
 #include "gui.h"
-#include "story.h"
+#include "tractor.h"
 
 #include <words/errors.h>
 #include <words/job.h>
@@ -15,25 +15,10 @@ std::string text(const QString &words)
     return words.toStdString();
 }
 
-Spec turnsSpec(std::int64_t id, SpecSubject subject, const char *band)
-{
-    return {SpecId(id),
-            EngineId(1),
-            subject,
-            1,
-            EngineCondition::Cold,
-            {"Workshop Manual", "52", Certainty::ReadInManual},
-            SpecBand<Angle>{*parseBand<Angle>(band, AngleUnit::Turn), std::nullopt}};
-}
-
 JobFrame withTrainFrame(const Train &train)
 {
     JobFrame frame = tractorFrame();
-    frame.engine.design = *designEngine(withTrain(engineText(Layout::InLine, 4, "1-3-4-2"), train));
-    frame.engine.points.clear();
-    std::int64_t id = 1;
-    for (const AdjusterRef adjuster : frame.engine.design.adjusters())
-        frame.engine.points.push_back({PointId(id++), adjuster});
+    fit(frame, *designEngine(withTrain(fourText(), train)));
     return frame;
 }
 
@@ -42,9 +27,9 @@ class OtherPoints : public ::testing::Test {
 protected:
     static constexpr Train everything{"", "2+2", true, true, true, true};
 
-    void tell(JobFrame frame) { story = std::make_unique<Story>(std::move(frame)); }
+    void tell(JobFrame frame) { story = std::make_unique<TractorStory>(std::move(frame)); }
 
-    [[nodiscard]] PointId at(AdjusterRef adjuster) const { return story->frame().pointAt(adjuster)->id; }
+    [[nodiscard]] PointId at(AdjusterRef adjuster) const { return story->frame.pointAt(adjuster)->id; }
     template <class Act>
     [[nodiscard]] std::string said(AdjusterRef adjuster) const
     {
@@ -55,7 +40,7 @@ protected:
     const AdjusterRef injector{Cylinder{2}, Side::Intake, PointKind::Injector};
     const AdjusterRef decompressor{Cylinder{2}, Side::Exhaust, PointKind::Decompressor};
     const AdjusterRef intake{Cylinder{0}, Side::Intake};
-    std::unique_ptr<Story> story;
+    std::unique_ptr<TractorStory> story;
 };
 
 TEST_F(OtherPoints, ABridgeWithoutASpecIsSeatedEvenly)
@@ -68,11 +53,11 @@ TEST_F(OtherPoints, ABridgeWithoutASpecIsSeatedEvenly)
 TEST_F(OtherPoints, AnInjectorIsMeasured)
 {
     JobFrame frame = withTrainFrame(everything);
-    frame.specs.push_back(lashSpec(9, SpecSubject::Injector, "36.0 ± 0.2 mm", {"Workshop Manual", "60", Certainty::ReadInManual}));
+    frame.specs.push_back(specOf(SpecId(9), SpecSubject::Injector, bands("36.0 ± 0.2 mm")));
     tell(std::move(frame));
     EXPECT_EQ(said<next::FeelPoint>(injector), "Measure injector 3");
     EXPECT_EQ(said<next::SetPoint>(injector), "Injector 3: Set 36.00, lock, measure again");
-    story->then(story->reading(at(injector), Phase::AsLeft, "37 mm"));
+    story->log(story->reading(at(injector), Phase::AsLeft, "37 mm"));
     EXPECT_EQ(said<next::SetOrKeep>(injector), "Injector 3: above its band. Turn the screw, lock, measure 36.00 again");
 }
 
@@ -86,26 +71,26 @@ TEST_F(OtherPoints, ADecompressorIsFeltLikeALash)
 TEST_F(OtherPoints, AHydraulicTappetIsTurnedOnFromZeroLash)
 {
     JobFrame frame = tractorFrame();
-    frame.specs = {turnsSpec(1, SpecSubject::IntakeLash, "3/4 turn")};
+    frame.specs = {specOf(intakeSpec, SpecSubject::IntakeLash, turnBands("3/4 turn"))};
     tell(std::move(frame));
     EXPECT_EQ(said<next::FeelPoint>(intake), "Intake 1: Find zero lash, turn in 3/4 turn, lock");
-    ReadingFact turned = story->reading(at(intake), Phase::AsLeft, nullptr, ReadingForm::Turned);
-    turned.turned = *parse<Angle>("1", AngleUnit::Turn);
+    ReadingFact turned = story->reading(at(intake), Phase::AsLeft, "", ReadingForm::Turned);
+    turned.turned = turns("1");
     EXPECT_EQ(text(readingText(turned)), "1 turn from zero lash");
-    const Spec *spec = story->frame().specNow(SpecSubject::IntakeLash);
+    const Spec *spec = story->frame.specNow(SpecSubject::IntakeLash);
     EXPECT_EQ(text(verdictText(turned, verdictOf(turned, spec), spec)), "above its band by 0.18 turn");
-    story->then(turned);
-    EXPECT_EQ(text(actText(story->last(), story->state())), "left intake 1 at 1 turn from zero lash, above its band");
+    story->log(turned);
+    EXPECT_EQ(text(actText(story->acts.back(), story->state())), "left intake 1 at 1 turn from zero lash, above its band");
     EXPECT_EQ(said<next::SetOrKeep>(intake), "Intake 1: above its band. Find zero lash, turn in 3/4 turn, lock");
-    EXPECT_EQ(text(specLine(*spec)), "3/4 turn (0.68 to 0.82), tolerance assumed cold · Workshop Manual p. 52");
+    EXPECT_EQ(text(specLine(*spec)), "3/4 turn (0.68 to 0.82), tolerance assumed cold · Hollin workshop manual p. 41");
 }
 
 TEST_F(OtherPoints, TurnsAgainstAClearanceAreNotComparable)
 {
     tell(tractorFrame());
-    ReadingFact turned = story->reading(at(intake), Phase::AsLeft, nullptr, ReadingForm::Turned);
-    turned.turned = *parse<Angle>("1", AngleUnit::Turn);
-    const Spec *spec = story->frame().specNow(SpecSubject::IntakeLash);
+    ReadingFact turned = story->reading(at(intake), Phase::AsLeft, "", ReadingForm::Turned);
+    turned.turned = turns("1");
+    const Spec *spec = story->frame.specNow(SpecSubject::IntakeLash);
     EXPECT_EQ(text(verdictText(turned, Verdict::NotComparable, spec)), "not comparable: turned on, the spec is a clearance");
 }
 
@@ -114,17 +99,17 @@ TEST_F(OtherPoints, WhatItsUncertaintyLeavesOpenIsNotFeltAgain)
     tell(tractorFrame());
     ReadingFact reading = story->reading(at(intake), Phase::AsLeft, "0.34");
     reading.uncertainty = micrometres(29);
-    story->then(reading);
+    story->log(reading);
     EXPECT_EQ(said<next::SetOrKeep>(intake), "Intake 1: too close to call. Set it nearer the middle of its band, or keep it");
 }
 
 TEST(Positions, TheCrankIsTurnedToWhereAValveMoves)
 {
-    Story story;
-    const EngineDesign &design = story.frame().engine.design;
+    TractorStory story;
+    const EngineDesign &design = story.frame.engine.design;
     CrankPlan plan;
     plan.positions.push_back({{Cylinder{2}, CrankEvent::ExhaustOpens}, crankAt(design, {Cylinder{2}, CrankEvent::ExhaustOpens}), {}});
-    story.then(PlanFact{EngineId(1), plan});
+    story.log(PlanFact{ourEngine, plan});
     EXPECT_EQ(text(nextActSentence(next::TurnCrank{0}, story.state())), "Turn the crank to no. 3 with its exhaust just opening");
 }
 
@@ -132,32 +117,32 @@ TEST(OpenItems, TwoSeatsAndTheirReadingsAreNamed)
 {
     JobFrame frame = tractorFrame();
     frame.people.push_back({PersonId(2), "T.B.", ""});
-    Story story(std::move(frame));
+    TractorStory story(std::move(frame));
     JobState state = story.state();
-    PointState &point = state.points.at(story.intake(2));
+    PointState &point = state.points.at(story.at("I2"));
     const auto judged = [&](PersonId who, const char *value) {
-        return Judged{ActSeq(1), atMinute(0), who, "seat", story.reading(story.intake(2), Phase::AsLeft, value), Verdict::Inside};
+        return Judged{ActSeq(1), atMinute(0), who, "seat", story.reading("I2", Phase::AsLeft, value), Verdict::Inside};
     };
     point.leftByTwo = judged(PersonId(2), "0.30");
     point.left = judged(PersonId(1), "0.32");
-    const OpenWords words = openWords(open::SetByTwo{story.intake(2)}, state, atMinute(1));
+    const OpenWords words = openWords(open::SetByTwo{story.at("I2")}, state, atMinute(1));
     EXPECT_EQ(text(words.title), "Intake 2 left by two seats");
     EXPECT_EQ(text(words.note), "0.30 mm T.B., then 0.32 mm M.K.: feel it again");
 }
 
 TEST(OpenItems, AWaitSaysUntilWhen)
 {
-    const Story story;
+    const TractorStory story;
     EXPECT_EQ(text(openWords(open::BleedingDown{atMinute(13)}, story.state(), atMinute(0)).note), "not to be turned until 16:25");
 }
 
 TEST(OtherStation, SaysWhoDidWhat)
 {
-    Story story;
-    story.then(story.reading(story.intake(1), Phase::AsLeft, "0.30"));
-    EXPECT_EQ(text(otherStationText(story.last(), story.state())), "Meanwhile M.K. left intake 1 at 0.30 mm at another seat.");
-    story.then(NutOpenFact{story.intake(2)});
-    EXPECT_EQ(text(otherStationText(story.last(), story.state())), "Meanwhile at another seat, M.K.: opened the nut of intake 2.");
+    TractorStory story;
+    story.log(story.reading("I1", Phase::AsLeft, "0.30"));
+    EXPECT_EQ(text(otherStationText(story.acts.back(), story.state())), "Meanwhile M.K. left intake 1 at 0.30 mm at another seat.");
+    story.log(NutOpenFact{story.at("I2")});
+    EXPECT_EQ(text(otherStationText(story.acts.back(), story.state())), "Meanwhile at another seat, M.K.: opened the nut of intake 2.");
 }
 
 TEST(ReadOnly, SaysWhatIsKeptAndWhatToDo)

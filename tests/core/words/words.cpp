@@ -1,5 +1,5 @@
 #include "gui.h"
-#include "story.h"
+#include "tractor.h"
 
 #include <words/cautions.h>
 #include <words/crank.h>
@@ -205,31 +205,31 @@ TEST(Crank, TheStrokeIsToldAsTheEventsAllow)
 TEST(Specs, SayBandConditionSourceAndHowSure)
 {
     const JobFrame frame = tractorFrame();
-    EXPECT_EQ(text(specLine(frame.specs[1])), "0.35 to 0.45 mm cold · Workshop Manual p. 41");
+    EXPECT_EQ(text(specLine(frame.specs[1])), "0.35 to 0.45 mm cold · Hollin workshop manual p. 41");
     EXPECT_EQ(text(specLine(frame.specs[0])), "0.25 to 0.35 mm cold · from memory");
-    const Spec alone = lashSpec(9, SpecSubject::IntakeLash, "0.30 mm", {"Handbook", "7", Certainty::ToldByPerson});
+    const Spec alone = specOf(SpecId(9), SpecSubject::IntakeLash, bands("0.30 mm"), {"Handbook", "7", Certainty::ToldByPerson});
     EXPECT_EQ(text(specLine(alone)), "0.27 to 0.33 mm, tolerance assumed cold · Handbook p. 7, told by a person");
 }
 
 TEST(Readings, AreSaidAsTheyWereTaken)
 {
-    const Story story;
-    const PointId point = story.exhaust(1);
+    const TractorStory story;
+    const PointId point = story.at("E1");
     EXPECT_EQ(text(readingText(story.reading(point, Phase::AsFound, "18 thou"))), "18 thou");
     EXPECT_EQ(text(readingText(story.reading(point, Phase::AsFound, "0.40", ReadingForm::Loose))), "loose on 0.40 mm");
-    EXPECT_EQ(text(readingText(story.reading(point, Phase::AsFound, nullptr, ReadingForm::Loose))), "loose");
-    EXPECT_EQ(text(readingText(story.reading(point, Phase::AsFound, nullptr, ReadingForm::ByFeel))), "by feel");
+    EXPECT_EQ(text(readingText(story.reading(point, Phase::AsFound, "", ReadingForm::Loose))), "loose");
+    EXPECT_EQ(text(readingText(story.reading(point, Phase::AsFound, "", ReadingForm::ByFeel))), "by feel");
     ReadingFact bracket = story.reading(point, Phase::AsFound, "0.25", ReadingForm::Bracket);
-    bracket.next = *parse<Length>("0.30", LengthUnit::Millimetre);
+    bracket.next = length("0.30");
     EXPECT_EQ(text(readingText(bracket)), "between 0.25 and 0.30 mm");
 }
 
 TEST(Readings, VerdictsSayByHowMuch)
 {
-    const Story story;
-    const Spec *spec = story.frame().specNow(SpecSubject::ExhaustLash);
+    const TractorStory story;
+    const Spec *spec = story.frame.specNow(SpecSubject::ExhaustLash);
     const auto verdict = [&](const ReadingFact &reading) { return text(verdictText(reading, verdictOf(reading, spec), spec)); };
-    const PointId point = story.exhaust(3);
+    const PointId point = story.at("E3");
     EXPECT_EQ(verdict(story.reading(point, Phase::AsLeft, "0.50")), "above its band by 0.05 mm");
     EXPECT_EQ(verdict(story.reading(point, Phase::AsLeft, "17.8 thou")), "above its band by 0.002 mm");
     EXPECT_EQ(verdict(story.reading(point, Phase::AsLeft, "0.30", ReadingForm::Tight)), "below its band by 0.05 mm or more");
@@ -242,9 +242,9 @@ TEST(Readings, VerdictsSayByHowMuch)
 }
 
 /// An item of each kind; of those that count, one or several.
-std::vector<OpenItem> oneOfEach(const Story &story, bool many)
+std::vector<OpenItem> oneOfEach(const TractorStory &story, bool many)
 {
-    const PointId point = story.exhaust(3);
+    const PointId point = story.at("E3");
     const std::vector<PointId> points(many ? 3 : 1, point);
     const int count = many ? 3 : 1;
     const JointId joint(9);
@@ -279,7 +279,7 @@ std::vector<OpenItem> oneOfEach(const Story &story, bool many)
 
 TEST(OpenItems, EveryKindHasWords)
 {
-    const Story story;
+    const TractorStory story;
     const JobState state = story.state();
     QStringList titles;
     for (const bool many : {false, true}) {
@@ -297,10 +297,10 @@ TEST(OpenItems, EveryKindHasWords)
 
 TEST(OpenItems, ReadAsOnTheSheet)
 {
-    Story story;
-    story.then(NutOpenFact{story.intake(2)});
-    const ActSeq high = story.then(story.reading(story.exhaust(3), Phase::AsLeft, "0.50"));
-    story.then(KeepFact{high, story.exhaust(3), "worn rocker"});
+    TractorStory story;
+    story.log(NutOpenFact{story.at("I2")});
+    const ActSeq high = story.log(story.reading("E3", Phase::AsLeft, "0.50"));
+    story.log(KeepFact{high, story.at("E3"), "worn rocker"});
     const JobState state = story.state();
     const StillOpen open = stillOpen(state, atMinute(30));
     const OpenWords nut = openWords(open.turning.at(0), state, atMinute(30));
@@ -313,9 +313,9 @@ TEST(OpenItems, ReadAsOnTheSheet)
 
 TEST(NextActs, EveryKindHasASentence)
 {
-    const Story story;
+    const TractorStory story;
     const JobState state = story.state();
-    const PointId point = story.exhaust(1);
+    const PointId point = story.at("E1");
     const std::vector<NextAct> each{next::NothingOpen{},
                                     next::ConfirmCrank{},
                                     next::LockNut{point},
@@ -339,47 +339,46 @@ TEST(NextActs, EveryKindHasASentence)
 
 TEST(NextActs, SayWhatToDoNow)
 {
-    Story story;
+    TractorStory story;
     const auto say = [&story](const NextAct &act) { return text(nextActSentence(act, story.state())); };
-    EXPECT_EQ(say(next::FeelPoint{story.exhaust(1)}), "Feel exhaust 1");
-    story.then(story.reading(story.intake(2), Phase::AsFound, "0.20"));
-    EXPECT_EQ(say(next::SetPoint{story.intake(2)}), "Intake 2: found below its band. Turn out about 1/10, lock, feel 0.30 again");
-    story.then(NutOpenFact{story.intake(2)});
-    EXPECT_EQ(say(next::LockNut{story.intake(2)}), "Intake 2: nut open. Set 0.30, lock, feel again");
-    story.then(story.reading(story.exhaust(3), Phase::AsLeft, "0.50"));
-    EXPECT_EQ(say(next::SetOrKeep{story.exhaust(3)}), "Exhaust 3: above its band. Turn in about 1/10, lock, feel 0.40 again");
+    EXPECT_EQ(say(next::FeelPoint{story.at("E1")}), "Feel exhaust 1");
+    story.log(story.reading("I2", Phase::AsFound, "0.20"));
+    EXPECT_EQ(say(next::SetPoint{story.at("I2")}), "Intake 2: found below its band. Turn out about 1/10, lock, feel 0.30 again");
+    story.log(NutOpenFact{story.at("I2")});
+    EXPECT_EQ(say(next::LockNut{story.at("I2")}), "Intake 2: nut open. Set 0.30, lock, feel again");
+    story.log(story.reading("E3", Phase::AsLeft, "0.50"));
+    EXPECT_EQ(say(next::SetOrKeep{story.at("E3")}), "Exhaust 3: above its band. Turn in about 1/10, lock, feel 0.40 again");
 }
 
 TEST(NextActs, TheCrankIsTurnedSoFarToThere)
 {
-    Story story;
-    CrankPlan plan = generatePlan(story.frame().engine.design, PlanWay::TwoPositions);
+    TractorStory story;
+    CrankPlan plan = generatePlan(story.frame.engine.design, PlanWay::TwoPositions);
     plan.positions.at(1).place = {Cylinder{0}, CrankEvent::Overlap};
-    story.then(PlanFact{EngineId(1), plan});
-    story.then(CrankFact{EngineId(1), degrees(0)});
+    story.log(PlanFact{ourEngine, plan});
+    story.log(CrankFact{ourEngine, degrees(0)});
     EXPECT_EQ(text(nextActSentence(next::TurnCrank{1}, story.state())), "Turn the crank 360° to no. 1 at overlap");
 }
 
 TEST(Acts, SayWhatWasDone)
 {
-    Story story;
+    TractorStory story;
     const auto said = [&story](Fact fact, std::optional<ActSeq> withdraws = std::nullopt) {
-        story.then(std::move(fact), withdraws);
-        return text(actText(story.last(), story.state()));
+        story.log(std::move(fact), withdraws);
+        return text(actText(story.acts.back(), story.state()));
     };
-    EXPECT_EQ(said(CrankFact{EngineId(1), degrees(0)}), "confirmed the crank: no. 1 on compression");
-    EXPECT_EQ(said(CrankFact{EngineId(1), std::nullopt}), "said that nobody knows where the crank stands");
-    EXPECT_EQ(said(CrankFact{EngineId(1), degrees(360), CrankHow::Turned}), "turned the crank to no. 4 on compression");
-    EXPECT_EQ(said(story.reading(story.intake(1), Phase::AsFound, "0.20")), "found intake 1 at 0.20 mm, below its band");
-    EXPECT_EQ(said(NutOpenFact{story.intake(1)}), "opened the nut of intake 1");
-    EXPECT_EQ(said(story.reading(story.intake(1), Phase::AsLeft, "0.30")), "left intake 1 at 0.30 mm, inside");
-    EXPECT_EQ(said(story.reading(story.intake(2), Phase::AsLeft, nullptr, ReadingForm::ByFeel)), "left intake 2 by feel");
-    EXPECT_EQ(
-        said(AllLeftFact{{story.reading(story.intake(1), Phase::AsLeft, "0.30"), story.reading(story.exhaust(1), Phase::AsLeft, "0.40")}}),
-        "left I1, E1 with the spec's leaf, locked, felt again");
+    EXPECT_EQ(said(CrankFact{ourEngine, degrees(0)}), "confirmed the crank: no. 1 on compression");
+    EXPECT_EQ(said(CrankFact{ourEngine, std::nullopt}), "said that nobody knows where the crank stands");
+    EXPECT_EQ(said(CrankFact{ourEngine, degrees(360), CrankHow::Turned}), "turned the crank to no. 4 on compression");
+    EXPECT_EQ(said(story.reading("I1", Phase::AsFound, "0.20")), "found intake 1 at 0.20 mm, below its band");
+    EXPECT_EQ(said(NutOpenFact{story.at("I1")}), "opened the nut of intake 1");
+    EXPECT_EQ(said(story.reading("I1", Phase::AsLeft, "0.30")), "left intake 1 at 0.30 mm, inside");
+    EXPECT_EQ(said(story.reading("I2", Phase::AsLeft, "", ReadingForm::ByFeel)), "left intake 2 by feel");
+    EXPECT_EQ(said(AllLeftFact{{story.reading("I1", Phase::AsLeft, "0.30"), story.reading("E1", Phase::AsLeft, "0.40")}}),
+              "left I1, E1 with the spec's leaf, locked, felt again");
     EXPECT_EQ(said(StepDoneFact{StepId(1)}), "done: Cover off");
-    EXPECT_EQ(said(CheckAgainFact{{story.intake(1)}, "head re-torqued"}), "check again: I1, because: head re-torqued");
-    EXPECT_EQ(said(CheckAgainFact{{story.intake(1)}, "", Disturbance::HeadTightened}),
+    EXPECT_EQ(said(CheckAgainFact{{story.at("I1")}, "head re-torqued"}), "check again: I1, because: head re-torqued");
+    EXPECT_EQ(said(CheckAgainFact{{story.at("I1")}, "", Disturbance::HeadTightened}),
               "check again: I1, because: the head was tightened again");
     EXPECT_EQ(said(WithdrawFact{}, ActSeq(9)), "undid: done: Cover off");
     EXPECT_EQ(said(WithdrawFact{}, ActSeq(12)), "brought back: done: Cover off");
@@ -388,11 +387,11 @@ TEST(Acts, SayWhatWasDone)
 
 TEST(Resume, SaysWhereTheJobWasLeft)
 {
-    Story story;
+    TractorStory story;
     EXPECT_EQ(resumeLines(story.state(), now).size(), 4);
-    story.then(StepDoneFact{StepId(1)});
-    story.then(CrankFact{EngineId(1), degrees(0)});
-    story.then(NutOpenFact{story.intake(2)});
+    story.log(StepDoneFact{StepId(1)});
+    story.log(CrankFact{ourEngine, degrees(0)});
+    story.log(NutOpenFact{story.at("I2")});
     const QStringList lines = resumeLines(story.state(), atMinute(30));
     EXPECT_EQ(text(lines.join(u'|')),
               "Last: opened the nut of intake 2, M.K., 16:14|Nut open: intake 2|Crank: no. 1 on compression, confirmed 16:13|"

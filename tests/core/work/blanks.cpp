@@ -1,5 +1,6 @@
 // Names, dates and titles take every kind of blank, and are kept in one line.
 #include "blanks.h"
+#include "engine_texts.h"
 
 #include "support.h"
 
@@ -17,7 +18,7 @@ TEST_F(BlanksKept, InOneLine)
         text.mark = typed("_KD_1_");
         text.meter = typed("_");
         text.engineName = typed("_Old_four_");
-        text.engine.firingOrder = "1-3-4-2";
+        text.engine = fourText();
         const auto added = addVehicle(*garage, text);
         ASSERT_TRUE(added) << blank;
         const VehicleRow row = need(vehicles(*garage)).back();

@@ -16,20 +16,20 @@ TEST_F(JobJoints, ACoverIsTightenedPassByPassWithWhatIsSetLogged)
 {
     EXPECT_EQ(restOf(cover).size(), 12U);
     wholePass(cover, large);
-    EXPECT_EQ(lastTicks().setting->value, torque("16").value);
+    EXPECT_EQ(lastTicks().setting->value, torque("16"));
     EXPECT_TRUE(lastTicks().outOfRange) << "it begins at 20";
     EXPECT_EQ(lastTicks().tool, large);
     EXPECT_EQ(lastTicks().revision, 1);
     need(book->undo());
     wholePass(cover, small);
-    EXPECT_EQ(lastTicks().setting->value, torque("16").value);
+    EXPECT_EQ(lastTicks().setting->value, torque("16"));
     EXPECT_EQ(lastTicks().setting->unit, TorqueUnit::NewtonMetre);
     EXPECT_FALSE(lastTicks().outOfRange);
     EXPECT_FALSE(fastener(cover, 1).verdict()) << "half of it is not judged";
 
     EXPECT_EQ(next(cover).pass, 1);
     wholePass(cover, large);
-    EXPECT_EQ(lastTicks().setting->value, torque("32").value);
+    EXPECT_EQ(lastTicks().setting->value, torque("32"));
     EXPECT_FALSE(lastTicks().outOfRange);
     EXPECT_EQ(fastener(cover, 7).verdict(), Verdict::Inside);
     EXPECT_EQ(fastener(cover, 7).stage, FastenerStage::Partway);
@@ -61,13 +61,13 @@ TEST_F(JobJoints, OneActIsToldOnce)
 TEST_F(JobJoints, AnAdapterChangesWhatIsSetUnlessItIsAcross)
 {
     need(book->tick(throughAdapter(with(bracket, {next(bracket)}, large), "40 mm", 0)));
-    EXPECT_EQ(lastTicks().setting->value, torque("29.1").value);
+    EXPECT_EQ(lastTicks().setting->value, torque("29.1"));
     ASSERT_TRUE(lastTicks().fit);
     EXPECT_EQ(lastTicks().fit->fit.length, length("40 mm").value);
     EXPECT_EQ(lastTicks().lever, length("400 mm").value);
     EXPECT_EQ(fastener(bracket, 1).verdict(), Verdict::Inside) << "the fastener got 32";
     need(book->tick(throughAdapter(with(bracket, {next(bracket)}, large), "40 mm", 90)));
-    EXPECT_EQ(lastTicks().setting->value, torque("32").value);
+    EXPECT_EQ(lastTicks().setting->value, torque("32"));
     ASSERT_TRUE(lastTicks().fit) << "it sat there all the same";
     EXPECT_EQ(lastTicks().fit->fit.angle, degrees(90));
     EXPECT_EQ(fastener(bracket, lastTicks().ticks.empty() ? 1 : lastTicks().ticks.front().place.fastener).verdict(), Verdict::Inside);
@@ -88,7 +88,7 @@ TEST_F(JobJoints, AnAdapterThatCannotBeReckonedIsRefused)
     EXPECT_EQ(book->tick(unknown).error(), (Error{ErrorKind::ToolNotThat, {"Crow-foot"}})) << "of another length";
     EXPECT_TRUE(book->state().acts.empty());
     need(book->tick(throughAdapter(with(bracket, {next(bracket)}, small), "40 mm", 90)));
-    EXPECT_EQ(lastTicks().setting->value, torque("32").value) << "across it takes no lever";
+    EXPECT_EQ(lastTicks().setting->value, torque("32")) << "across it takes no lever";
     EXPECT_TRUE(lastTicks().outOfRange);
 }
 
@@ -108,7 +108,7 @@ TEST_F(JobJoints, CalibrationIsOverdueTheDayAfter)
 TEST_F(JobJoints, AReadWrenchKeepsItsUncertaintyWhereTheShopDecidesWithIt)
 {
     need(book->tick(read(bracket, {next(bracket)}, dial, "35")));
-    EXPECT_EQ(lastTicks().reading, torque("35"));
+    EXPECT_EQ(lastTicks().reading, typedTorque("35"));
     EXPECT_FALSE(lastTicks().setting);
     EXPECT_FALSE(lastTicks().uncertainty);
     EXPECT_EQ(fastener(bracket, 1).verdict(), Verdict::Inside);
@@ -180,7 +180,7 @@ TEST_F(JobJoints, ATickOutOfTurnIsRefused)
 TEST_F(JobJoints, EachPassIsDoneItsOwnWay)
 {
     const auto tick = [&](TickHow how) {
-        TickEntry entry{.joint = cap, .places = restOf(cap), .how = how, .tool = small, .reading = torque("20"), .reason = "why"};
+        TickEntry entry{.joint = cap, .places = restOf(cap), .how = how, .tool = small, .reading = typedTorque("20"), .reason = "why"};
         return book->tick(entry);
     };
     const auto refused = [&](TickHow how) { return refusal(tick(how)); };
@@ -194,7 +194,7 @@ TEST_F(JobJoints, EachPassIsDoneItsOwnWay)
     for (const TickHow how : {TickHow::ByHand, TickHow::ByAngle})
         EXPECT_EQ(refused(how), ErrorKind::TickOutOfTurn) << "a torque";
     need(tick(TickHow::SetTool));
-    EXPECT_EQ(lastTicks().setting->value, torque("20").value);
+    EXPECT_EQ(lastTicks().setting->value, torque("20"));
     EXPECT_FALSE(lastTicks().reading);
     for (const TickHow how : {TickHow::ByHand, TickHow::SetTool, TickHow::ReadTool})
         EXPECT_EQ(refused(how), ErrorKind::TickOutOfTurn) << "an angle";
@@ -217,7 +217,7 @@ TEST_F(JobJoints, AnyPassMayBeDoneByFeel)
     for (int pass = 0; pass < 3; ++pass) {
         TickEntry entry = byFeel(cap, restOf(cap), " nothing reaches ");
         entry.tool = small;
-        entry.reading = torque("20");
+        entry.reading = typedTorque("20");
         need(book->tick(entry));
         EXPECT_EQ(lastTicks().how, TickHow::ByFeel);
         EXPECT_EQ(lastTicks().reason, "nothing reaches");
@@ -242,19 +242,23 @@ TEST_F(JobJoints, OnlyASettlePassMoves)
 TEST_F(JobJoints, LooseningIsNotedAndTightensAnew)
 {
     wholePass(bracket, large);
-    need(book->loosen(
-        {.joint = bracket, .fasteners = {2, 2}, .how = FoundHow::Measured, .torque = torque("25 N·m"), .tool = dial, .note = " creaked "}));
+    need(book->loosen({.joint = bracket,
+                       .fasteners = {2, 2},
+                       .how = FoundHow::Measured,
+                       .torque = typedTorque("25 N·m"),
+                       .tool = dial,
+                       .note = " creaked "}));
     const auto &fact = std::get<LoosenedFact>(book->state().acts.back().what.fact);
     EXPECT_EQ(fact.fasteners, std::vector{2});
     EXPECT_EQ(fact.revision, 1);
     EXPECT_EQ(fact.tool, dial);
-    EXPECT_EQ(fastener(bracket, 2).found->torque, torque("25 N·m"));
+    EXPECT_EQ(fastener(bracket, 2).found->torque, typedTorque("25 N·m"));
     EXPECT_EQ(fastener(bracket, 2).found->note, "creaked");
     EXPECT_EQ(fastener(bracket, 2).stage, FastenerStage::Loose);
     EXPECT_EQ(fastener(bracket, 1).stage, FastenerStage::Tight);
     EXPECT_EQ(next(bracket).fastener, 2);
 
-    need(book->loosen({.joint = cover, .fasteners = {1, 2}, .how = FoundHow::LooseByFeel, .torque = torque("3"), .tool = dial}));
+    need(book->loosen({.joint = cover, .fasteners = {1, 2}, .how = FoundHow::LooseByFeel, .torque = typedTorque("3"), .tool = dial}));
     EXPECT_FALSE(fastener(cover, 1).found->torque) << "by feel there is none";
     EXPECT_EQ(foundLoose(joint(cover)), (std::vector{1, 2}));
 }
@@ -265,7 +269,8 @@ TEST_F(JobJoints, LooseningThatSaysTooLittleIsRefused)
     EXPECT_EQ(book->loosen({.joint = bracket, .fasteners = {1, 9}}).error(), (Error{ErrorKind::FastenerUnknown, {"9"}}));
     EXPECT_EQ(refusal(book->loosen({.joint = bracket, .fasteners = {1}, .how = FoundHow::Measured})), ErrorKind::EmptyText);
     EXPECT_EQ(refusal(book->loosen({.joint = JointId(99), .fasteners = {1}})), ErrorKind::WrongJob);
-    const LoosenEntry unknown{.joint = bracket, .fasteners = {1}, .how = FoundHow::Measured, .torque = torque("25"), .tool = ToolId(99)};
+    const LoosenEntry unknown{
+        .joint = bracket, .fasteners = {1}, .how = FoundHow::Measured, .torque = typedTorque("25"), .tool = ToolId(99)};
     EXPECT_EQ(refusal(book->loosen(unknown)), ErrorKind::NotFound);
     LoosenEntry leaves = unknown;
     leaves.tool = need(addFeelerSet(*garage, "Leaves", "0.05", LengthUnit::Millimetre));
@@ -278,7 +283,7 @@ TEST_F(JobJoints, LooseningThatSaysTooLittleIsRefused)
 TEST_F(JobJoints, AnotherEnginesJointIsNotWorkedOn)
 {
     const NewVehicle other = need(addVehicle(*garage, tractorText()));
-    const JointId theirs = need(addJoint(*garage, other.engine, plainText()));
+    const JointId theirs = need(addJoint(*garage, other.engine, rowText(2)));
     EXPECT_EQ(book->beginJoint(theirs).error(), (Error{ErrorKind::WrongJob, {}, Noun::Joint}));
     EXPECT_EQ(refusal(book->untick(theirs, 1)), ErrorKind::WrongJob);
     EXPECT_EQ(refusal(book->sayFitted(theirs, {1}, Fitted::New)), ErrorKind::WrongJob);
@@ -362,19 +367,19 @@ TEST_F(JobJoints, AnUnsettledJointIsAcceptedAsAWhole)
 TEST_F(JobJoints, BegunAnewTheyGoByTheNewestRevision)
 {
     wholePass(bracket, large);
-    JointText changed = plainText();
+    JointText changed = rowText(2);
     changed.target = "25 ± 2 N·m";
     need(reviseJoint(*garage, bracket, tractor.engine, changed));
     EXPECT_EQ(joint(bracket).revision, 1) << "it was tightened by that";
     need(book->untick(bracket, 1));
     need(book->tick(with(bracket, {next(bracket)}, large)));
-    EXPECT_EQ(lastTicks().setting->value, torque("32").value);
+    EXPECT_EQ(lastTicks().setting->value, torque("32"));
     const ActSeq begun = need(book->beginJoint(bracket));
     EXPECT_EQ(need(book->beginJoint(bracket)), begun) << "begun already";
     EXPECT_EQ(joint(bracket).revision, 2);
     EXPECT_TRUE(fastener(bracket, 1).ticks.empty());
     need(book->tick(with(bracket, {next(bracket)}, large)));
-    EXPECT_EQ(lastTicks().setting->value, torque("25").value);
+    EXPECT_EQ(lastTicks().setting->value, torque("25"));
     EXPECT_EQ(lastTicks().revision, 2);
     EXPECT_NE(need(book->beginJoint(bracket)), begun) << "it was worked on since";
 }

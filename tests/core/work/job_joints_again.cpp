@@ -85,7 +85,7 @@ TEST_F(JointStations, WhatRestsOnATickIsNamed)
     need(book->tick(byFeel(bracket, {{1, 0, 1}})));
     need(theirs->acceptJoint(bracket, AcceptedWhat::ByFeel, {1}, "it is tight"));
     need(book->catchUp());
-    EXPECT_EQ(book->undo().error(), (Error{ErrorKind::RestedOn, {"Bracket 1"}}));
+    EXPECT_EQ(book->undo().error(), (Error{ErrorKind::RestedOn, {"Thermostat housing 1"}}));
     need(theirs->beginJoint(bracket));
     EXPECT_EQ(book->undo().error().kind, ErrorKind::RestedOn);
     EXPECT_EQ(fastener(bracket, 1).ticks.size(), 0U);
@@ -93,13 +93,13 @@ TEST_F(JointStations, WhatRestsOnATickIsNamed)
 
 TEST_F(JointStations, ARevisionOfTheOtherIsKnownWithItsTicks)
 {
-    JointText changed = plainText();
+    JointText changed = rowText(2);
     changed.target = "25 ± 2 N·m";
     need(reviseJoint(*office, bracket, tractor.engine, changed));
     need(theirs->tick(with(bracket, {{1, 0, 1}}, large)));
     need(book->tick(with(bracket, {{2, 0, 1}}, large)));
     EXPECT_EQ(lastTicks().revision, 2);
-    EXPECT_EQ(lastTicks().setting->value, torque("25").value);
+    EXPECT_EQ(lastTicks().setting->value, torque("25"));
     EXPECT_TRUE(joint(bracket).progress.finished());
 }
 
@@ -243,7 +243,7 @@ TEST_F(JointAgain, OfAThingStoresAndTellsNothing)
 {
     int told = 0;
     QObject::connect(garage.get(), &Garage::changed, [&] { ++told; });
-    JointText other = plainText();
+    JointText other = rowText(2);
     other.name = "Other";
     const Joint stored = need(joints(*garage, tractor.engine)).front();
     renameAway();

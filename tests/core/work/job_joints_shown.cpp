@@ -9,17 +9,17 @@ protected:
     /// What the wrench was shown to be set to.
     [[nodiscard]] static TickEntry setTo(TickEntry entry, std::string_view setting)
     {
-        entry.setting = torque(setting);
+        entry.setting = typedTorque(setting);
         return entry;
     }
     /// To a rule of its own, so that 25 N·m are asked where 32 were shown.
     void revise(JointId id, Garage &by)
     {
-        JointText changed = plainText();
+        JointText changed = rowText(2);
         changed.target = "25 ± 2 N·m";
         need(reviseJoint(by, id, tractor.engine, changed));
     }
-    const Error changed{ErrorKind::JointChanged, {"Bracket"}};
+    const Error changed{ErrorKind::JointChanged, {"Thermostat housing"}};
 };
 
 TEST_F(JointShown, ARevisionMadeElsewhereIsNotTickedUnseen)
@@ -36,7 +36,7 @@ TEST_F(JointShown, ARevisionMadeElsewhereIsNotTickedUnseen)
     tick.revision = loosen.revision = 2;
     need(book->loosen(loosen));
     need(book->tick(tick));
-    EXPECT_EQ(lastTicks().setting->value, torque("25").value);
+    EXPECT_EQ(lastTicks().setting->value, torque("25"));
 }
 
 TEST_F(JointShown, ARevisionInHandStaysTheOneThatIsShown)
@@ -63,29 +63,29 @@ TEST_F(JointShown, ASettingThatIsNotTheOneReckonedIsRefused)
 /// 23 lbf·ft is 31.18 N·m: a manual prints each system rounded for itself.
 TEST_F(JointShown, AWrenchIsSetByTheTargetPrintedInItsOwnSystem)
 {
-    JointText text = plainText();
+    JointText text = rowText(2);
     text.name = "Flange";
     text.otherTarget = "23 ± 3 lbf·ft";
     const JointId flange = need(addJoint(*garage, tractor.engine, text));
     TorqueWrenchText inPounds = wrenchText("Pounds", "10", "80");
     inPounds.unit = TorqueUnit::PoundFoot;
     need(book->tick(with(flange, {next(flange)}, need(addTorqueWrench(*garage, inPounds)))));
-    EXPECT_EQ(lastTicks().setting->value, torque("23 lbf·ft").value);
+    EXPECT_EQ(lastTicks().setting->value, torque("23 lbf·ft"));
     EXPECT_EQ(fastener(flange, 1).verdict(), Verdict::Inside);
     need(book->tick(with(flange, {next(flange)}, large)));
-    EXPECT_EQ(lastTicks().setting->value, torque("32").value);
+    EXPECT_EQ(lastTicks().setting->value, torque("32"));
 }
 
 /// 1 lbf·ft is 1.355 8 N·m.
 TEST_F(JointShown, RoundedFiguresStayInTheBand)
 {
-    JointText text = plainText();
+    JointText text = rowText(2);
     text.name = "Sender";
     text.target = "32.04 - 32.06 N·m";
     const JointId sender = need(addJoint(*garage, tractor.engine, text));
     need(book->tick(with(sender, {next(sender)}, large)));
-    EXPECT_GE(lastTicks().setting->value, torque("32.04").value);
-    EXPECT_LE(lastTicks().setting->value, torque("32.06").value);
+    EXPECT_GE(lastTicks().setting->value, torque("32.04"));
+    EXPECT_LE(lastTicks().setting->value, torque("32.06"));
     EXPECT_EQ(fastener(sender, 1).verdict(), Verdict::Inside);
 }
 
@@ -95,7 +95,7 @@ TEST_F(JointShown, ALineDoneByItsFastenersIsNotMarkedDone)
     const auto &steps = book->state().frame->job.steps;
     const Step loosen = steps[steps.size() - 2];
     const Step tighten = steps.back();
-    EXPECT_EQ(book->markStepDone(tighten.id).error(), (Error{ErrorKind::StepByFasteners, {"Bracket"}}));
+    EXPECT_EQ(book->markStepDone(tighten.id).error(), (Error{ErrorKind::StepByFasteners, {"Thermostat housing"}}));
     EXPECT_EQ(actsInFile(), 0U);
     need(book->markStepDone(loosen.id));
     wholePass(bracket, large);
@@ -140,7 +140,7 @@ protected:
     }
     static JointText onwardText()
     {
-        JointText text = plainText();
+        JointText text = rowText(2);
         text.name = "Head";
         text.passes = "finger, target, +45°, +45°";
         return text;
@@ -203,7 +203,7 @@ TEST_F(JointBroughtBack, ATickIsNotOverWorkDoneSince)
     need(book->tick(with(bracket, {{1, 0, 1}}, large)));
     need(book->undo());
     need(theirs->loosen({.joint = bracket, .fasteners = {1}}));
-    expectKeptOut("Bracket 1");
+    expectKeptOut("Thermostat housing 1");
     need(theirs->undo());
     need(book->redo());
     EXPECT_EQ(fastener(bracket, 1).ticks.size(), 1U) << "what was taken back hinders nobody";
@@ -217,7 +217,7 @@ TEST_F(JointBroughtBack, ABeginningIsNotUnderTheTicksMadeSince)
     need(book->undo());
     need(theirs->untick(bracket, 1));
     need(theirs->tick(with(bracket, {{1, 0, 1}}, large)));
-    expectKeptOut("Bracket 1");
+    expectKeptOut("Thermostat housing 1");
     EXPECT_EQ(joint(bracket).revision, 1);
     EXPECT_TRUE(joint(bracket).progress.finished());
 }
@@ -237,7 +237,7 @@ TEST_F(JointBroughtBack, ATickOfARevisionThatIsNoLongerWorkedByIsNot)
     need(book->tick(with(bracket, {{1, 0, 1}}, large)));
     need(book->undo());
     revise(bracket, *office);
-    expectKeptOut("Bracket 1");
+    expectKeptOut("Thermostat housing 1");
     EXPECT_TRUE(fastener(bracket, 1).ticks.empty());
 }
 

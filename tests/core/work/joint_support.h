@@ -1,5 +1,6 @@
 #pragma once
 
+#include "joint_texts.h"
 #include "support.h"
 
 #include <work/joints.h>
@@ -7,26 +8,6 @@
 #include <algorithm>
 
 namespace asleft {
-
-inline Typed<Torque> torque(std::string_view text)
-{
-    return parse<Torque>(text, TorqueUnit::NewtonMetre).value();
-}
-
-/// A cover of twelve at 32 ± 4 N·m with limiters, tightened at half, at the target, and again until none moves.
-inline JointText coverText()
-{
-    JointText text;
-    text.name = "Valve cover";
-    text.thread = "M8";
-    text.strength = "8.8";
-    text.pattern = coverPattern(12).value();
-    text.target = "32 ± 4 N·m";
-    text.passes = "50 %, target, settle 3";
-    text.settle = SettleGround::Limiters;
-    text.source = {"Manual", "88"};
-    return text;
-}
 
 /// Two screws in a row: finger-tight, 20 N·m, and on by 90°; not to be used twice.
 inline JointText studText()
@@ -36,25 +17,6 @@ inline JointText studText()
     text.pattern = rowPattern(2).value();
     text.passes = "finger, 20 N·m, +90°";
     text.singleUse = SingleUse::TorqueToYield;
-    return text;
-}
-
-/// A row of two at 32 ± 4 N·m in one go.
-inline JointText plainText()
-{
-    JointText text;
-    text.name = "Bracket";
-    text.pattern = rowPattern(2).value();
-    text.target = "32 ± 4 N·m";
-    return text;
-}
-
-inline TorqueWrenchText wrenchText(std::string name, std::string least, std::string most)
-{
-    TorqueWrenchText text;
-    text.name = std::move(name);
-    text.least = std::move(least);
-    text.most = std::move(most);
     return text;
 }
 
@@ -87,7 +49,7 @@ protected:
     }
     [[nodiscard]] static TickEntry read(JointId id, std::vector<TickSlot> places, ToolId wrench, std::string_view shown)
     {
-        return {.joint = id, .places = std::move(places), .how = TickHow::ReadTool, .tool = wrench, .reading = torque(shown)};
+        return {.joint = id, .places = std::move(places), .how = TickHow::ReadTool, .tool = wrench, .reading = typedTorque(shown)};
     }
     [[nodiscard]] static TickEntry byFeel(JointId id, std::vector<TickSlot> places, std::string reason = "no wrench")
     {
@@ -99,7 +61,7 @@ protected:
 
     JointId cover = need(addJoint(*garage, tractor.engine, coverText()));
     JointId cap = need(addJoint(*garage, tractor.engine, studText()));
-    JointId bracket = need(addJoint(*garage, tractor.engine, plainText()));
+    JointId bracket = need(addJoint(*garage, tractor.engine, rowText(2)));
     ToolId small = need(addTorqueWrench(*garage, wrenchText("Small", "6", "30")));
     ToolId large = need(addTorqueWrench(*garage, largeText()));
     ToolId dial = need(addTorqueWrench(*garage, dialText()));

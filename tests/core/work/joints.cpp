@@ -21,7 +21,7 @@ TEST_F(Joints, AreReadBackAsTyped)
     JointText text = coverText();
     text.name = "  Valve cover ";
     const JointId id = add(text);
-    add(plainText());
+    add(rowText(2));
     ASSERT_EQ(all().size(), 2U);
     const Joint stored = all().front();
     EXPECT_EQ(stored.id, id);
@@ -39,7 +39,7 @@ TEST_F(Joints, AreRefusedWithWhatTheirTextCannotSay)
     add(coverText());
     told.clear();
     const auto refused = [&](auto change) {
-        JointText text = plainText();
+        JointText text = rowText(2);
         change(text);
         return refusal(addJoint(*garage, tractor.engine, text));
     };
@@ -58,14 +58,14 @@ TEST_F(Joints, AreRefusedWithWhatTheirTextCannotSay)
     EXPECT_EQ(refused([](JointText &text) { text.passes = "120 %"; }), ErrorKind::PassOverTarget);
     EXPECT_EQ(refused([](JointText &text) { text.passes = "target, settle"; }), ErrorKind::SettleNotAllowed);
     EXPECT_EQ(refused([](JointText &text) { text.target = ""; }), ErrorKind::TargetMissing);
-    EXPECT_EQ(refusal(addJoint(*garage, EngineId(99), plainText())), ErrorKind::NotFound);
+    EXPECT_EQ(refusal(addJoint(*garage, EngineId(99), rowText(2))), ErrorKind::NotFound);
     EXPECT_EQ(all().size(), 1U);
     EXPECT_TRUE(told.empty());
 }
 
 TEST_F(Joints, MayHaveTextsAsLongAsTheyFit)
 {
-    JointText text = plainText();
+    JointText text = rowText(2);
     text.name = text.driveSize = text.engagement = text.source.manual = text.source.page = std::string(200, 'x');
     text.pattern.places.back().length = std::string(200, 'x');
     text.answered = std::string(1000, 'x');
@@ -85,7 +85,7 @@ TEST_F(Joints, OfTwoEnginesMayHaveOneName)
 TEST_F(Joints, AreRevisedAndTheSameAgainStoresNothing)
 {
     const JointId cover = add(coverText());
-    const JointId bracket = add(plainText());
+    const JointId bracket = add(rowText(2));
     JointText changed = coverText();
     changed.target = "30 ± 3 N·m";
     told.clear();
@@ -108,7 +108,7 @@ TEST_F(Joints, AreRevisedAndTheSameAgainStoresNothing)
 
 TEST_F(Joints, ACommaIsTheSameAgainToo)
 {
-    JointText text = plainText();
+    JointText text = rowText(2);
     text.target = "32,5 ± 4";
     text.passes = "12,5, target";
     const JointId id = need(addJoint(*garage, tractor.engine, text, DecimalMark::Comma));
@@ -119,10 +119,10 @@ TEST_F(Joints, ACommaIsTheSameAgainToo)
 TEST_F(Joints, RevisedAreRefusedAsNewOnesAre)
 {
     const JointId cover = add(coverText());
-    add(plainText());
+    add(rowText(2));
     JointText text = coverText();
-    text.name = "Bracket";
-    EXPECT_EQ(reviseJoint(*garage, cover, tractor.engine, text).error(), (Error{ErrorKind::JointTaken, {"Bracket"}}));
+    text.name = "Thermostat housing";
+    EXPECT_EQ(reviseJoint(*garage, cover, tractor.engine, text).error(), (Error{ErrorKind::JointTaken, {"Thermostat housing"}}));
     text = coverText();
     text.order = "3-1";
     EXPECT_EQ(refusal(reviseJoint(*garage, cover, tractor.engine, text)), ErrorKind::OrderMissing);
@@ -144,12 +144,12 @@ TEST_F(Joints, AnOldNameIsFreeAgain)
 
 TEST_F(Joints, WorkedOnKeepTheirNumbersAndNothingElse)
 {
-    const JointId bracket = add(plainText());
-    JointText three = plainText();
+    const JointId bracket = add(rowText(2));
+    JointText three = rowText(2);
     three.pattern = rowPattern(3).value();
     need(reviseJoint(*garage, bracket, tractor.engine, three));
     need(book->loosen({.joint = bracket, .fasteners = {1}}));
-    EXPECT_EQ(reviseJoint(*garage, bracket, tractor.engine, plainText()).error(), (Error{ErrorKind::JointInUse, {"Bracket"}}));
+    EXPECT_EQ(reviseJoint(*garage, bracket, tractor.engine, rowText(2)).error(), (Error{ErrorKind::JointInUse, {"Thermostat housing"}}));
     JointText other = three;
     other.pattern.places.back().number = 4;
     EXPECT_EQ(refusal(reviseJoint(*garage, bracket, tractor.engine, other)), ErrorKind::JointInUse);
@@ -182,14 +182,15 @@ std::vector<std::string> namesOf(const JobSheet &sheet, const std::vector<Joint>
 TEST_F(Joints, TheirLinesStandAroundTheValveSet)
 {
     add(coverText());
-    add(plainText());
+    add(rowText(2));
     const JobSheet sheet = withJoints(builtInSheets().front(), newestOf(all()));
     std::vector<std::string> around;
     for (const SheetLine &line : sheet.lines) {
         if (line.kind != StepKind::Note)
             around.push_back(line.kind == StepKind::ValveSet ? "valve set" : nameOf(line, all()));
     }
-    const std::vector<std::string> expected{"loosen Valve cover", "loosen Bracket", "valve set", "tighten Bracket", "tighten Valve cover"};
+    const std::vector<std::string> expected{"loosen Valve cover", "loosen Thermostat housing", "valve set", "tighten Thermostat housing",
+                                            "tighten Valve cover"};
     EXPECT_EQ(around, expected);
     const auto isTighten = [](const SheetLine &line) { return line.kind == StepKind::Tighten; };
     const auto line = std::ranges::find_if(sheet.lines, isTighten);
@@ -204,10 +205,11 @@ TEST_F(Joints, TheirLinesStandAroundTheValveSet)
 TEST_F(Joints, TheirLinesStandAtTheEndWithoutAValveSet)
 {
     add(coverText());
-    add(plainText());
+    add(rowText(2));
     const JobSheet sheet =
         withJoints({"Covers", {{.title = "Chocks", .detail = {}, .before = Gate::TurningTheCrank, .cautions = {}}}}, newestOf(all()));
-    const std::vector<std::string> expected{"Chocks", "loosen Valve cover", "loosen Bracket", "tighten Bracket", "tighten Valve cover"};
+    const std::vector<std::string> expected{"Chocks", "loosen Valve cover", "loosen Thermostat housing", "tighten Thermostat housing",
+                                            "tighten Valve cover"};
     EXPECT_EQ(namesOf(sheet, all()), expected);
     EXPECT_TRUE(withJoints({}, {}).lines.empty());
 }

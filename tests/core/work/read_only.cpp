@@ -14,7 +14,7 @@ class ReadOnly : public BookTest {
 protected:
     ReadOnly()
     {
-        bracket = need(addJoint(*garage, tractor.engine, plainText()));
+        bracket = need(addJoint(*garage, tractor.engine, rowText(2)));
         beginValveSet();
         found("I1", "0.20 mm");
         left("I2", "0.30 mm");
@@ -100,7 +100,7 @@ TEST_F(ReadOnly, RefusesEveryEdit)
     expectRefused(addFitting(*garage, {ToolKind::Socket, "Socket", "10 mm", ""}), path);
     expectRefused(setCalibrationDue(*garage, ToolId(1), "2027-03-31"), path);
     expectRefused(addJoint(*garage, engine, coverText()), path);
-    expectRefused(reviseJoint(*garage, bracket, engine, plainText()), path);
+    expectRefused(reviseJoint(*garage, bracket, engine, rowText(2)), path);
     expectRefused(addJointToJob(*garage, job, *book->state().frame->jointNow(bracket)), path);
     expectRefused(setDecisionRule(*garage, DecisionRule::WithUncertainty), path);
     expectRefused(setDecisionRule(*garage, DecisionRule::Simple), path);

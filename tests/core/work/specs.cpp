@@ -30,7 +30,7 @@ TEST_F(Specs, AreRevised)
     EXPECT_EQ(known[2].id, exhaust);
     EXPECT_EQ(known[2].revision, 1);
     EXPECT_EQ(known[2].condition, EngineCondition::Hot);
-    EXPECT_EQ(known[0].source, (SpecSource{"Manual", "41"}));
+    EXPECT_EQ(known[0].source, (SpecSource{"Hollin workshop manual", "41"}));
     EXPECT_EQ(std::get<SpecBand<Length>>(known[0].asked).first.text, "0.30 ± 0.05 mm");
 }
 
@@ -40,7 +40,7 @@ TEST_F(Specs, TheSameAgainStoresNothing)
     QObject::connect(garage.get(), &Garage::changed, [&] { ++told; });
     const SpecId first = need(revise(lashText("0.30 ± 0.05 mm")));
     SpecText blanks = lashText("0.30 ± 0.05 mm");
-    blanks.source.manual = " Manual ";
+    blanks.source.manual = " Hollin workshop manual ";
     EXPECT_EQ(need(revise(blanks)), first);
     EXPECT_EQ(all().size(), 1U);
     EXPECT_EQ(told, 1);

@@ -1,5 +1,7 @@
 #include "support.h"
 
+#include "engine_texts.h"
+
 #include <QCoreApplication>
 
 #include <algorithm>
@@ -52,7 +54,7 @@ VehicleText tractorText()
     text.mark = "T 1";
     text.meter = "3812 h";
     text.engineName = "Diesel";
-    text.engine.firingOrder = "1-3-4-2";
+    text.engine = fourText();
     text.screw.pitch = "1 mm";
     text.screw.ratio = "1";
     return text;
@@ -67,11 +69,6 @@ VehicleText hydraulicText()
     text.screw.kind = AdjusterKind::Hydraulic;
     text.screw.bleedDown = "15 min";
     return text;
-}
-
-SpecText lashText(std::string band, EngineCondition condition)
-{
-    return {.band = std::move(band), .otherBand = {}, .condition = condition, .source = {"Manual", "41"}};
 }
 
 /// What day it is must not depend on where a test runs.

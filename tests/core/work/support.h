@@ -1,5 +1,8 @@
 #pragma once
 
+#include "typed.h"
+#include "work_texts.h"
+
 #include <scripted.h>
 #include <work/job_book.h>
 #include <work/jobs.h>
@@ -39,20 +42,9 @@ ErrorKind refusal(const Result<T> &result)
     return result.error().kind;
 }
 
-inline Typed<Length> length(std::string_view text)
-{
-    return parse<Length>(text, LengthUnit::Millimetre).value();
-}
-
-inline Typed<Angle> turns(std::string_view text)
-{
-    return parse<Angle>(text, AngleUnit::Turn).value();
-}
-
 VehicleText tractorText();
 /// A single with hydraulic tappets that bleed down for 15 minutes.
 VehicleText hydraulicText();
-SpecText lashText(std::string band, EngineCondition condition = EngineCondition::Cold);
 
 /// Moves this program to another zone of time, as POSIX writes it.
 void liveIn(const char *zone);

@@ -34,8 +34,8 @@ TEST_F(TorqueTools, AreReadBackAsTyped)
     EXPECT_EQ(tool.kind, ToolKind::TorqueSet);
     ASSERT_TRUE(tool.torque);
     EXPECT_FALSE(tool.torque->read);
-    EXPECT_EQ(tool.torque->least, torque("20"));
-    EXPECT_EQ(tool.torque->most, torque("200 N·m"));
+    EXPECT_EQ(tool.torque->least, typedTorque("20"));
+    EXPECT_EQ(tool.torque->most, typedTorque("200 N·m"));
     EXPECT_EQ(tool.torque->deviationPercent, Rational(5, 2));
     EXPECT_EQ(tool.deviationText, "2.5");
     EXPECT_EQ(tool.torque->calibrationDue, lastOfMarch);
@@ -52,7 +52,7 @@ TEST_F(TorqueTools, MayLeaveOpenWhatNobodyKnows)
     const Tool tool = only();
     EXPECT_TRUE(tool.torque->read);
     EXPECT_EQ(tool.torque->most.unit, TorqueUnit::PoundFoot);
-    EXPECT_EQ(tool.torque->most.value, torque("100 ft-lb").value);
+    EXPECT_EQ(tool.torque->most.value, torque("100 ft-lb"));
     EXPECT_FALSE(tool.torque->deviationPercent);
     EXPECT_EQ(deviationOf(*tool.torque), Rational(4)) << "by ISO 6789";
     EXPECT_FALSE(tool.torque->calibrationDue);
@@ -83,7 +83,7 @@ TEST_F(TorqueTools, ADecimalCommaIsUnderstood)
     TorqueWrenchText text = wrenchText("Small", "2,5", "12,5");
     text.deviation = "3,5";
     need(addTorqueWrench(*garage, text, DecimalMark::Comma));
-    EXPECT_EQ(only().torque->least.value, torque("2.5").value);
+    EXPECT_EQ(only().torque->least.value, torque("2.5"));
     EXPECT_EQ(only().torque->deviationPercent, Rational(7, 2));
     EXPECT_EQ(only().deviationText, "3,5");
 }
