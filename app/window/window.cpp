@@ -8,14 +8,20 @@
 #include <parts/heading.h>
 #include <parts/ink_of.h>
 #include <parts/jobs_model.h>
+#include <parts/message_line.h>
 #include <parts/specs_model.h>
 #include <parts/tools_model.h>
 #include <parts/vehicles_model.h>
+#include <window/one_press.h>
 
 #include <QFileInfo>
 #include <QShortcut>
 #include <QStackedLayout>
+#include <QTimer>
 #include <QVBoxLayout>
+
+#include <algorithm>
+#include <chrono>
 
 namespace asleft {
 
@@ -24,6 +30,9 @@ namespace {
 constexpr QSize leastSize(1024, 700);
 constexpr QSize firstSize(1280, 800);
 constexpr int pageCount = 5;
+constexpr int noticeWidth = 560;
+constexpr int noticeAbove = 8;
+constexpr std::chrono::seconds noticeTime{6};
 
 QString titleOf(const Garage &garage)
 {
@@ -36,7 +45,8 @@ QString titleOf(const Garage &garage)
 Window::Window(AppContext &context, QWidget *parent)
     : QWidget(parent), m_context(context), m_vehicles(new VehiclesModel(context.garage(), this)),
       m_jobs(new JobsModel(context.garage(), this)), m_specs(new SpecsModel(context.garage(), *m_vehicles, this)),
-      m_tools(new ToolsModel(context.garage(), this)), m_stack(new QStackedLayout), m_tabs(new PageTabs)
+      m_tools(new ToolsModel(context.garage(), this)), m_stack(new QStackedLayout), m_tabs(new PageTabs),
+      m_onePress(new OnePress(context.garage(), this)), m_notice(new MessageLine(this)), m_noticeTime(new QTimer(this))
 {
     setWindowTitle(titleOf(context.garage()));
     setMinimumSize(leastSize);
@@ -77,6 +87,35 @@ void Window::wire()
     connect(m_tabs, &PageTabs::pageWanted, this, &Window::goTo);
     connect(m_tabs, &PageTabs::otherLookWanted, this, &Window::changeLook);
     connect(&m_context, &AppContext::lookChanged, this, &Window::nameLook);
+    connect(m_onePress, &OnePress::swallowed, this, &Window::tellSwallowed);
+    connect(m_noticeTime, &QTimer::timeout, m_notice, &MessageLine::clear);
+    m_noticeTime->setSingleShot(true);
+    m_noticeTime->setInterval(noticeTime);
+    m_notice->setAutoFillBackground(true);
+    m_notice->setMargin(noticeAbove);
+}
+
+/// Lies over the page, so that nothing under the hand moves.
+void Window::placeNotice()
+{
+    const int width = std::min(noticeWidth, this->width() - 2 * paneMargin);
+    const int height = m_notice->heightForWidth(width);
+    m_notice->setGeometry((this->width() - width) / 2, m_tabs->y() - height - noticeAbove, width, height);
+}
+
+void Window::tellSwallowed()
+{
+    m_notice->clear();
+    m_notice->refuse(tr("Pressed twice: the second press was too soon after the first and was not taken. Press again if it was meant."));
+    placeNotice();
+    m_notice->raise();
+    m_noticeTime->start();
+}
+
+void Window::resizeEvent(QResizeEvent *event)
+{
+    QWidget::resizeEvent(event);
+    placeNotice();
 }
 
 void Window::settle(Page page, QWidget *widget)

@@ -19,7 +19,8 @@ namespace asleft {
 /// One press writes one act, wherever it is pressed. Looks at keys and clicks before any widget does:
 /// - a key that repeats itself moves and types, and does nothing else;
 /// - the key that wrote something does nothing more until it was up;
-/// - the same key, or a click at the same place, that comes again shortly after is swallowed, and said to be: by then another point, fastener
+/// - the same key, or a click at the same place, that comes again shortly after is swallowed, and said to be: by then another point,
+/// fastener
 ///   or line is in hand.
 class OnePress : public QObject {
     Q_OBJECT
@@ -57,12 +58,12 @@ private:
     [[nodiscard]] bool comesTooSoon(const Press &press) const;
 
     std::chrono::milliseconds m_pause = usualPause;
-    std::optional<Press> m_pressed;       ///< last of all, and still at work
-    std::optional<Press> m_wrote;         ///< what wrote something last
+    std::optional<Press> m_pressed; ///< last of all, and still at work
+    std::optional<Press> m_wrote;   ///< what wrote something last
     QElapsedTimer m_sinceWritten;
-    std::set<int> m_spent;                ///< keys that wrote something and were not up since
-    std::map<int, quint64> m_released;    ///< when a key came up last, by the clock of its events
-    bool m_clickSwallowed = false;        ///< its release goes the same way
+    std::set<int> m_spent;             ///< keys that wrote something and were not up since
+    std::map<int, quint64> m_released; ///< when a key came up last, by the clock of its events
+    bool m_clickSwallowed = false;     ///< its release goes the same way
 };
 
 } // namespace asleft

@@ -6,6 +6,7 @@
 #include <QWidget>
 
 class QStackedLayout;
+class QTimer;
 
 namespace asleft {
 
@@ -13,6 +14,8 @@ class BenchPage;
 class Heading;
 class JobsModel;
 class JobsPage;
+class MessageLine;
+class OnePress;
 class SpecsModel;
 class SpecsPage;
 class ToolsModel;
@@ -37,6 +40,9 @@ public:
     /// Says that the garage may only be read; nullptr in any other.
     [[nodiscard]] Heading *readOnlyLine() const { return m_readOnly; }
     [[nodiscard]] PageTabs *tabs() const { return m_tabs; }
+    [[nodiscard]] OnePress *onePress() const { return m_onePress; }
+    /// Says for a while that a press was swallowed.
+    [[nodiscard]] MessageLine *notice() const { return m_notice; }
     // Each page is made when it is first wanted: the window opens with one of them.
     [[nodiscard]] VehiclesPage *vehiclesPage();
     [[nodiscard]] JobsPage *jobsPage();
@@ -45,6 +51,9 @@ public:
     [[nodiscard]] ToolsPage *toolsPage();
     [[nodiscard]] VehiclesModel &vehicles() { return *m_vehicles; }
     [[nodiscard]] const JobsModel &jobs() const { return *m_jobs; }
+
+protected:
+    void resizeEvent(QResizeEvent *event) override;
 
 private:
     void buildLayout();
@@ -55,6 +64,8 @@ private:
     void shortcuts();
     void changeLook();
     void nameLook();
+    void tellSwallowed();
+    void placeNotice();
 
     AppContext &m_context;
     VehiclesModel *m_vehicles;
@@ -69,6 +80,9 @@ private:
     QStackedLayout *m_stack;
     Heading *m_readOnly = nullptr;
     PageTabs *m_tabs;
+    OnePress *m_onePress;
+    MessageLine *m_notice;
+    QTimer *m_noticeTime;
 };
 
 } // namespace asleft
