@@ -126,8 +126,8 @@ SpecTyped SpecForm::typed() const
 {
     SpecTyped typed;
     for (const auto &[which, widget] : m_fields)
-        typed.texts[which] = widget->text();
-    typed.unit = m_units->choice();
+        typed.texts[which] = widget->text().toStdString();
+    typed.unit = unitsOf(m_subject).at(std::size_t(m_units->choice()));
     typed.condition = EngineCondition(m_condition->choice());
     typed.certainty = Certainty(m_certainty->choice());
     return typed;
@@ -136,10 +136,10 @@ SpecTyped SpecForm::typed() const
 void SpecForm::setTyped(const SpecTyped &typed)
 {
     for (const auto &[which, widget] : m_fields) {
-        widget->setText(typed.text(which));
+        widget->setText(QString::fromStdString(typed.text(which)));
         widget->accept();
     }
-    m_units->setChoice(typed.unit);
+    m_units->setChoice(choiceOf(m_subject, typed.unit));
     m_condition->setChoice(int(typed.condition));
     m_certainty->setChoice(int(typed.certainty));
     m_left.clear();
@@ -187,10 +187,10 @@ QString SpecForm::asTyped(SpecField which) const
 
 bool SpecForm::asks(SpecField which, const SpecReading &reading)
 {
-    const auto question = reading.questions.find(which);
-    if (question == reading.questions.end() || !m_asked.insert(asTyped(which)).second)
+    const QString question = questionOf(reading, which);
+    if (question.isEmpty() || !m_asked.insert(asTyped(which)).second)
         return false;
-    field(which)->ask(question->second);
+    field(which)->ask(question);
     return true;
 }
 
@@ -216,7 +216,7 @@ void SpecForm::leftField(SpecField left)
 void SpecForm::tell(const SpecReading &reading)
 {
     m_scale->setBand(reading.lash, reading.lash ? reading.lash->first.unit : LengthUnit::Millimetre);
-    tellEchoes(m_fields, reading.echoes);
+    tellEchoes(m_fields, echoesOf(reading));
     mendFields(m_fields, reading.refusals, inWords);
 }
 
@@ -259,12 +259,11 @@ void SpecForm::fill()
         return;
     }
     const SpecSource last = m_specs.lastSource();
-    SpecTyped typed;
     const bool tappet = m_subject == SpecSubject::IntakeLash || m_subject == SpecSubject::ExhaustLash;
-    if (tappet && adjusters() == AdjusterKind::Hydraulic)
-        typed.unit = turnsChoice(m_subject).value_or(0);
-    typed.texts[Field::Manual] = QString::fromStdString(last.manual);
-    typed.texts[Field::Page] = QString::fromStdString(last.page);
+    SpecTyped typed;
+    typed.unit = tappet && adjusters() == AdjusterKind::Hydraulic ? SpecUnit(AngleUnit::Turn) : unitsOf(m_subject).front();
+    typed.texts[Field::Manual] = last.manual;
+    typed.texts[Field::Page] = last.page;
     typed.certainty = last.certainty;
     setTyped(typed);
 }

@@ -1,11 +1,13 @@
+// What is told of the fields of a spec, and of torque as it is typed.
 #include <forms/spec_reader.h>
 
-#include <shop/entry.h>
 #include <words/numbers.h>
 #include <words/readings.h>
 #include <words/specs.h>
 
 #include <QCoreApplication>
+
+#include <algorithm>
 
 namespace asleft {
 
@@ -14,12 +16,6 @@ namespace {
 class SpecReader {
     Q_DECLARE_TR_FUNCTIONS(SpecReader)
 };
-
-template <class Units, class U>
-int placeOf(const Units &units, U unit)
-{
-    return int(std::ranges::find(units, unit) - units.begin());
-}
 
 /// Small screws are printed in pound-inches: whole pound-feet would say next to nothing of them.
 TorqueUnit otherTorque(const Band<Torque> &band)
@@ -59,112 +55,7 @@ QString echoOf(const Band<Angle> &band)
     return withAssumed(SpecReader::tr("%1 from zero lash").arg(bandText(band)), band.toleranceAssumed);
 }
 
-void keepForDrawing(SpecReading &reading, const SpecBand<Length> &bands)
-{
-    reading.lash = bands;
-}
-
-template <class Q>
-void keepForDrawing(SpecReading &, const SpecBand<Q> &)
-{
-}
-
-/// The text of a band with its unit, where what stands in it would be read in another one once bare numbers count in `countsIn`.
-template <class Q>
-QString withItsUnit(const Band<Q> &band, Unit<Q> countsIn)
-{
-    const QString text = QString::fromStdString(band.text);
-    const auto read = parseBand<Q>(band.text, countsIn);
-    return read && read->unit != band.unit ? text + QLatin1Char(' ') + unitText(band.unit) : text;
-}
-
-template <class Q>
-void readBands(SpecReading &reading, Unit<Q> unit, DecimalMark mark)
-{
-    const auto first = parseBand<Q>(reading.text.band, unit, mark);
-    if (first)
-        reading.echoes[SpecField::Band] = echoOf(*first);
-    else
-        reading.refusals.emplace(SpecField::Band, first.error());
-    if (first)
-        keepForDrawing(reading, SpecBand<Q>{*first, std::nullopt});
-    if (QString::fromStdString(reading.text.otherBand).trimmed().isEmpty())
-        return;
-    const auto second = parseBand<Q>(reading.text.otherBand, unit, mark);
-    if (!second) {
-        reading.refusals.emplace(SpecField::OtherBand, second.error());
-        return;
-    }
-    reading.echoes[SpecField::OtherBand] = echoOf(*second);
-    if (!first)
-        return;
-    // Stored, bare numbers count in the unit of the first band.
-    reading.text.otherBand = withItsUnit(*second, first->unit).toStdString();
-    if (const auto paired = pairBands<Q>(*first, *second))
-        keepForDrawing(reading, *paired);
-    else
-        reading.refusals.emplace(SpecField::OtherBand, paired.error());
-}
-
-/// Turns are stored with their unit: by it alone they are told from a length.
-void readTurns(SpecReading &reading, DecimalMark mark)
-{
-    reading.text.otherBand.clear();
-    const auto band = parseBand<Angle>(reading.text.band, AngleUnit::Turn, mark);
-    if (!band) {
-        reading.refusals.emplace(SpecField::Band, band.error());
-        return;
-    }
-    reading.echoes[SpecField::Band] = echoOf(*band);
-    const auto inDegrees = parseBand<Angle>(reading.text.band, AngleUnit::Degree, mark);
-    const bool unitTyped = inDegrees && inDegrees->unit == band->unit && inDegrees->low == band->low && inDegrees->high == band->high;
-    if (!unitTyped)
-        reading.text.band += ' ' + std::string(symbol(AngleUnit::Turn));
-}
-
-/// The clearance of a collapsed tappet and the height of an injector are of another size than a lash.
-bool isALash(SpecSubject subject, AdjusterKind adjusters)
-{
-    const bool lash = subject == SpecSubject::IntakeLash || subject == SpecSubject::ExhaustLash || subject == SpecSubject::Decompressor;
-    return lash && adjusters == AdjusterKind::Screw;
-}
-
-void questionUnits(SpecReading &reading, DecimalMark mark)
-{
-    const auto question = [&](SpecField field, const std::string &text) {
-        const auto band = parseBand<Length>(text, reading.text.lengthUnit, mark);
-        if (const auto meant = band ? unitMeant(*band) : std::nullopt)
-            reading.questions[field] = wrongUnitQuestion(*band, *meant);
-    };
-    question(SpecField::Band, reading.text.band);
-    question(SpecField::OtherBand, reading.text.otherBand);
-}
-
-void readSource(SpecReading &reading, const SpecTyped &typed)
-{
-    reading.text.source = {typed.text(SpecField::Manual).toStdString(), typed.text(SpecField::Page).toStdString(), typed.certainty};
-    for (const SpecField field : {SpecField::Manual, SpecField::Page}) {
-        const std::size_t length = typed.text(field).trimmed().toStdString().size();
-        if (length > longestName)
-            reading.refusals.emplace(field, Error{ErrorKind::TextTooLong, {std::to_string(length), std::to_string(longestName)}});
-    }
-}
-
-template <class Q>
-void putBands(SpecTyped &typed, const SpecBand<Q> &bands)
-{
-    typed.texts[SpecField::Band] = QString::fromStdString(bands.first.text);
-    if (bands.second)
-        typed.texts[SpecField::OtherBand] = withItsUnit(*bands.second, bands.first.unit);
-}
-
 } // namespace
-
-QString SpecTyped::text(SpecField field) const
-{
-    const auto found = texts.find(field);
-    return found == texts.end() ? QString() : found->second;
-}
 
 QString torqueEcho(const Band<Torque> &band)
 {
@@ -187,64 +78,46 @@ QStringList certaintyChoices()
     return words;
 }
 
+std::vector<SpecUnit> unitsOf(SpecSubject subject)
+{
+    if (subject == SpecSubject::LockNut)
+        return {torqueChoices.begin(), torqueChoices.end()};
+    std::vector<SpecUnit> units(lengthUnits.begin(), lengthUnits.end());
+    units.emplace_back(AngleUnit::Turn);
+    return units;
+}
+
 QStringList unitChoices(SpecSubject subject)
 {
-    QStringList choices = subject == SpecSubject::LockNut ? torqueUnitTexts() : lengthUnitTexts();
-    if (turnsChoice(subject))
-        choices.append(unitText(AngleUnit::Turn));
+    QStringList choices;
+    for (const SpecUnit &unit : unitsOf(subject))
+        choices.append(std::visit([](auto each) { return unitText(each); }, unit));
     return choices;
+}
+
+int choiceOf(SpecSubject subject, const SpecUnit &unit)
+{
+    const std::vector<SpecUnit> units = unitsOf(subject);
+    return int(std::ranges::find(units, unit) - units.begin());
 }
 
 std::optional<int> turnsChoice(SpecSubject subject)
 {
-    return subject == SpecSubject::LockNut ? std::nullopt : std::optional(int(lengthUnits.size()));
+    return subject == SpecSubject::LockNut ? std::nullopt : std::optional(choiceOf(subject, AngleUnit::Turn));
 }
 
-bool mayBeTurns(SpecSubject subject, AdjusterKind adjusters)
+std::map<SpecField, QString> echoesOf(const SpecReading &reading)
 {
-    const bool tappet = subject == SpecSubject::IntakeLash || subject == SpecSubject::ExhaustLash;
-    return subject == SpecSubject::BridgeScrew || (tappet && adjusters == AdjusterKind::Hydraulic);
+    std::map<SpecField, QString> echoes;
+    for (const auto &[field, band] : reading.bands)
+        echoes[field] = std::visit([](const auto &read) { return echoOf(read); }, band);
+    return echoes;
 }
 
-SpecReading readSpec(SpecSubject subject, const SpecTyped &typed, DecimalMark mark, AdjusterKind adjusters)
+QString questionOf(const SpecReading &reading, SpecField field)
 {
-    SpecReading reading;
-    reading.text.band = typed.text(SpecField::Band).toStdString();
-    reading.text.otherBand = typed.text(SpecField::OtherBand).toStdString();
-    reading.text.condition = typed.condition;
-    readSource(reading, typed);
-    if (subject == SpecSubject::LockNut) {
-        reading.text.torqueUnit = torqueChoices.at(std::size_t(typed.unit));
-        readBands<Torque>(reading, reading.text.torqueUnit, mark);
-    } else if (typed.unit == turnsChoice(subject)) {
-        readTurns(reading, mark);
-    } else {
-        reading.text.lengthUnit = lengthUnits.at(std::size_t(typed.unit));
-        readBands<Length>(reading, reading.text.lengthUnit, mark);
-        if (isALash(subject, adjusters))
-            questionUnits(reading, mark);
-    }
-    return reading;
-}
-
-SpecTyped typedOf(const Spec &spec)
-{
-    SpecTyped typed;
-    typed.condition = spec.condition;
-    typed.certainty = spec.source.certainty;
-    typed.texts[SpecField::Manual] = QString::fromStdString(spec.source.manual);
-    typed.texts[SpecField::Page] = QString::fromStdString(spec.source.page);
-    if (const auto *lash = std::get_if<SpecBand<Length>>(&spec.asked)) {
-        typed.unit = placeOf(lengthUnits, lash->first.unit);
-        putBands(typed, *lash);
-    } else if (const auto *torque = std::get_if<SpecBand<Torque>>(&spec.asked)) {
-        typed.unit = placeOf(torqueChoices, torque->first.unit);
-        putBands(typed, *torque);
-    } else if (const auto *turns = std::get_if<SpecBand<Angle>>(&spec.asked)) {
-        typed.unit = turnsChoice(spec.subject).value_or(0);
-        putBands(typed, *turns);
-    }
-    return typed;
+    const auto meant = reading.meant.find(field);
+    return meant == reading.meant.end() ? QString() : wrongUnitQuestion(std::get<Band<Length>>(reading.bands.at(field)), meant->second);
 }
 
 } // namespace asleft

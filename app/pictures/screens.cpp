@@ -64,8 +64,8 @@ void typeSpec(Window &window)
     window.specsPage()->chooseSection(SpecsPage::Section::ExhaustLash);
     SpecForm *form = window.specsPage()->form(SpecsPage::Section::ExhaustLash);
     SpecTyped typed = form->typed();
-    typed.texts[SpecField::Band] = QStringLiteral(".012 to .018 in");
-    typed.texts[SpecField::OtherBand] = QStringLiteral("0.30-0.46 mm");
+    typed.texts[SpecField::Band] = ".012 to .018 in";
+    typed.texts[SpecField::OtherBand] = "0.30-0.46 mm";
     form->setTyped(typed);
     form->field(SpecField::Band)->edit()->setFocus();
 }

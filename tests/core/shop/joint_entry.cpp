@@ -99,23 +99,24 @@ TEST_P(SlipInAJoint, HidesNoOther)
 
 INSTANTIATE_TEST_SUITE_P(
     All, SlipInAJoint,
-    testing::Values(Slip{Field::Name, " \t", ErrorKind::NameMissing}, Slip{Field::Name, std::string(201, 'x'), ErrorKind::TextTooLong},
-                    Slip{Field::Places, "0 around a circle", ErrorKind::PatternCount}, Slip{Field::Places, "", ErrorKind::EmptyText},
-                    Slip{Field::Places, "here and there", ErrorKind::PatternUnread}, Slip{Field::Thread, "M7x3", ErrorKind::ThreadUnknown},
-                    Slip{Field::Thread, "thick", ErrorKind::ThreadUnread}, Slip{Field::Strength, "strong", ErrorKind::ClassUnknown},
-                    Slip{Field::Engagement, std::string(201, 'x'), ErrorKind::TextTooLong},
-                    Slip{Field::Target, "tight", ErrorKind::NotANumber}, Slip{Field::Target, "3 mm", ErrorKind::UnknownUnit},
-                    Slip{Field::Target, "", ErrorKind::TargetMissing}, Slip{Field::OtherTarget, "high", ErrorKind::NotANumber},
-                    Slip{Field::OtherTarget, "25 N·m", ErrorKind::BandSameSystem},
-                    Slip{Field::OtherTarget, "60-70 lbf·ft", ErrorKind::BandSystemsDiffer},
-                    Slip{Field::Passes, "hard", ErrorKind::PassUnread}, Slip{Field::Passes, "50 %, 120 %", ErrorKind::PassOverTarget},
-                    Slip{Field::Passes, "50 %, 80 %", ErrorKind::PassesStopShort},
-                    Slip{Field::Passes, "target, settle 3", ErrorKind::SettleNotAllowed},
-                    Slip{Field::Order, "7-3-1-5-7-2-4-6-8-9-10-11-12", ErrorKind::OrderTwice},
-                    Slip{Field::Order, "1-2-3-4-5-6-7-8-9-10-11", ErrorKind::OrderMissing},
-                    Slip{Field::DriveSize, std::string(201, 'x'), ErrorKind::TextTooLong},
-                    Slip{Field::Manual, std::string(201, 'x'), ErrorKind::TextTooLong},
-                    Slip{Field::Page, std::string(201, 'x'), ErrorKind::TextTooLong}));
+    testing::Values(
+        Slip{Field::Name, " \t", ErrorKind::NameMissing}, Slip{Field::Name, std::string(201, 'x'), ErrorKind::TextTooLong},
+        Slip{Field::Places, "0 around a circle", ErrorKind::PatternCount}, Slip{Field::Places, "", ErrorKind::EmptyText},
+        Slip{Field::Places, "here and there", ErrorKind::PatternUnread}, Slip{Field::Thread, "M7x3", ErrorKind::ThreadUnknown},
+        Slip{Field::Thread, "thick", ErrorKind::ThreadUnread}, Slip{Field::Strength, "strong", ErrorKind::ClassUnknown},
+        Slip{Field::Engagement, std::string(201, 'x'), ErrorKind::TextTooLong}, Slip{Field::Target, "tight", ErrorKind::NotANumber},
+        Slip{Field::Target, "3 mm", ErrorKind::UnknownUnit}, Slip{Field::Target, "", ErrorKind::TargetMissing},
+        Slip{Field::OtherTarget, "high", ErrorKind::NotANumber}, Slip{Field::OtherTarget, "25 N·m", ErrorKind::BandSameSystem},
+        Slip{Field::OtherTarget, "60-70 lbf·ft", ErrorKind::BandSystemsDiffer}, Slip{Field::Passes, "hard", ErrorKind::PassUnread},
+        Slip{Field::Passes, "50 %, 120 %", ErrorKind::PassOverTarget}, Slip{Field::Passes, "50 %, 80 %", ErrorKind::PassesStopShort},
+        Slip{Field::Passes, "finger, +90°", ErrorKind::AngleWithoutSnug}, Slip{Field::Passes, "finger", ErrorKind::PassesStopShort},
+        Slip{Field::Places, "10000 around a circle", ErrorKind::PatternCount},
+        Slip{Field::Passes, "target, settle 3", ErrorKind::SettleNotAllowed},
+        Slip{Field::Order, "7-3-1-5-7-2-4-6-8-9-10-11-12", ErrorKind::OrderTwice},
+        Slip{Field::Order, "1-2-3-4-5-6-7-8-9-10-11", ErrorKind::OrderMissing},
+        Slip{Field::DriveSize, std::string(201, 'x'), ErrorKind::TextTooLong},
+        Slip{Field::Manual, std::string(201, 'x'), ErrorKind::TextTooLong},
+        Slip{Field::Page, std::string(201, 'x'), ErrorKind::TextTooLong}));
 
 TEST(JointEntry, AThreadOfOneFastenerIsRefusedWithItsNumber)
 {
