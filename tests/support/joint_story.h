@@ -42,6 +42,7 @@ inline JobFrame jointFrame()
     return frame;
 }
 
+/// Of the cover; what is `shown` was set on the wrench or read from the dial.
 inline TicksFact ticks(const std::vector<int> &fasteners, int pass, TickHow how = TickHow::SetTool, std::string_view shown = {},
                        int round = 1)
 {
@@ -57,6 +58,7 @@ inline TicksFact ticks(const std::vector<int> &fasteners, int pass, TickHow how 
     return fact;
 }
 
+/// Of the cover.
 inline LoosenedFact loosened(const std::vector<int> &fasteners, FoundHow how, std::string_view measured = {}, std::string note = {})
 {
     LoosenedFact fact{.joint = cover, .fasteners = fasteners, .how = how, .note = std::move(note)};

@@ -23,6 +23,7 @@ inline Spec specOf(SpecId id, SpecSubject subject, decltype(Spec::asked) asked, 
     return {id, ourEngine, subject, 1, EngineCondition::Cold, std::move(source), std::move(asked)};
 }
 
+/// Its engine becomes one of this design.
 inline void fit(JobFrame &frame, const EngineDesign &design)
 {
     frame.engine.design = design;

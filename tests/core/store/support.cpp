@@ -1,6 +1,6 @@
 #include "support.h"
 
-#include <QCoreApplication>
+#include "core_application.h"
 
 #include <sqlite3.h>
 
@@ -15,28 +15,11 @@ namespace {
 
 namespace fs = std::filesystem;
 
-/// Qt finds its database plugins only while an application object is alive.
-void haveApplication()
-{
-    if (QCoreApplication::instance() != nullptr)
-        return;
-    static int count = 1;
-    static char name[] = "test";
-    static char *arguments[] = {name, nullptr};
-    static const QCoreApplication application(count, arguments);
-}
-
 /// In memory where that is possible: thousands of syncs would otherwise be waited for.
 fs::path whereFoldersGo()
 {
     const fs::path memory = "/dev/shm";
     return fs::is_directory(memory) ? memory : fs::temp_directory_path();
-}
-
-void failOnWarning(QtMsgType type, const QMessageLogContext &, const QString &message)
-{
-    if (type != QtDebugMsg && type != QtInfoMsg)
-        ADD_FAILURE() << "logged: " << message.toStdString();
 }
 
 } // namespace

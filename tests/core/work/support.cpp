@@ -1,8 +1,7 @@
 #include "support.h"
 
+#include "core_application.h"
 #include "engine_texts.h"
-
-#include <QCoreApplication>
 
 #include <algorithm>
 #include <cstdlib>
@@ -13,21 +12,6 @@ namespace asleft {
 namespace {
 
 namespace fs = std::filesystem;
-
-/// Qt finds its database plugins only while an application object is alive.
-void haveApplication()
-{
-    static int count = 1;
-    static char name[] = "test";
-    static char *arguments[] = {name, nullptr};
-    static const QCoreApplication application(count, arguments);
-}
-
-void failOnWarning(QtMsgType type, const QMessageLogContext &, const QString &message)
-{
-    if (type != QtDebugMsg && type != QtInfoMsg)
-        ADD_FAILURE() << "logged: " << message.toStdString();
-}
 
 fs::path newFolder()
 {
