@@ -92,8 +92,16 @@ sqlite3_stmt *RawFile::prepared(const char *sql)
 void RawFile::run(sqlite3_stmt *statement)
 {
     int code = SQLITE_ROW;
-    while (code == SQLITE_ROW)
+    while (code == SQLITE_ROW) {
         code = sqlite3_step(statement);
+        // What is read is looked at: as a number or as a text, whichever it is.
+        for (int column = 0; code == SQLITE_ROW && column < sqlite3_column_count(statement); ++column)
+            if (sqlite3_column_type(statement, column) == SQLITE_TEXT)
+                m_lettersRead += static_cast<std::size_t>(sqlite3_column_bytes(statement, column)) +
+                                 (sqlite3_column_text(statement, column) != nullptr ? 1 : 0);
+            else
+                m_lettersRead += static_cast<std::size_t>(sqlite3_column_int64(statement, column) != 0 ? 1 : 0);
+    }
     check(code, m_handle);
     sqlite3_reset(statement);
 }

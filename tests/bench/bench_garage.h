@@ -39,6 +39,7 @@ public:
 
 private:
     sqlite3 *m_handle = nullptr;
+    std::size_t m_lettersRead = 0; ///< so that no reading is left out
     std::vector<sqlite3_stmt *> m_statements;
 };
 

@@ -1,5 +1,5 @@
-// asleft_bench [--short] [--only paint|log|open|plans|joints] [FOLDER]: how fast, each as a ratio to the barest thing that does the same,
-// in one run.
+// asleft_bench [--short] [--only paint|log|open|growth|plans|joints] [FOLDER]: how fast, each as a ratio to the barest thing that does the
+// same, in one run.
 #include "bench_timing.h"
 
 #include <QCoreApplication>
@@ -25,6 +25,8 @@ int main(int count, char **words)
         benchLog(folder, rounds);
     if (wanted("open"))
         benchOpenJob(folder, rounds);
+    if (wanted("growth"))
+        benchGrowth(folder, rounds);
     if (wanted("plans"))
         benchPlans(rounds);
     if (wanted("joints"))

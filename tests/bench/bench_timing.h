@@ -34,6 +34,7 @@ T need(T result, const char *what)
 void benchFirstPaint(const std::string &folder, Rounds rounds);
 void benchLog(const std::string &folder, Rounds rounds);
 void benchOpenJob(const std::string &folder, Rounds rounds);
+void benchGrowth(const std::string &folder, Rounds rounds);
 void benchPlans(Rounds rounds);
 void benchJoints(Rounds rounds);
 
