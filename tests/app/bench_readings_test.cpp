@@ -210,7 +210,7 @@ void BenchReadingsTest::unitsAreSwitched()
 void BenchReadingsTest::withoutASpecItIsKeptAndSaid()
 {
     Bench bench(false);
-    QVERIFY(readable(*bench.bar()).contains(QStringLiteral("No spec yet")));
+    QVERIFY(readable(*bench.bar()).contains(ValvePane::tr("No spec yet: what is logged is kept and judged by nothing")));
     QVERIFY(!bench.page->pane<ValvePane>()->key(ValvePane::Key::SpecLeaf)->isEnabled());
     logTyped(QStringLiteral("28"));
     QCOMPARE(bench.point("I1").found->verdict, Verdict::NoSpec);

@@ -173,7 +173,7 @@ private Q_SLOTS:
         open.typeInto(Field::Target, QStringLiteral("7-9"));
         open.dot(4)->setFocus();
         ValueField *thread = open.pattern().ownThread();
-        QVERIFY(thread->edit()->accessibleName().contains(QStringLiteral("fastener 5")));
+        QCOMPARE(thread->edit()->accessibleName(), PatternEditor::tr("Thread of fastener %1").arg(5));
         thread->edit()->setFocus();
         type(QStringLiteral("M99"));
         press(Qt::Key_Return);
