@@ -74,7 +74,7 @@ void OnePress::heed(const Change &)
 
 bool OnePress::comesTooSoon(const Press &press) const
 {
-    return m_wrote && m_wrote->isAgain(press) && m_sinceWritten.isValid() && m_sinceWritten.durationElapsed() < m_pause;
+    return m_wrote && m_wrote->isAgain(press) && m_sinceWritten.isValid() && std::chrono::milliseconds(m_sinceWritten.elapsed()) < m_pause;
 }
 
 bool OnePress::isRepeat(const QKeyEvent &event) const

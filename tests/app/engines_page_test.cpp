@@ -26,7 +26,7 @@ struct Open {
         present(page);
     }
 
-    [[nodiscard]] const VehicleRow &rowOf(EngineId engine) const { return *vehicles.withEngine(engine); }
+    [[nodiscard]] const VehicleRow &rowOf(EngineId engine) { return *vehicles.withEngine(engine); }
     [[nodiscard]] MovePane &moving()
     {
         page.beginMove();

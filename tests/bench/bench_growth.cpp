@@ -10,8 +10,8 @@ namespace asleft::bench {
 
 namespace {
 
-constexpr int actsOfJob = 50;
-constexpr int jobsOfEngine = 40;
+constexpr int actsOfGrownJob = 51;
+constexpr int jobsOfGrownEngine = 40;
 
 struct Size {
     int acts;
@@ -23,9 +23,9 @@ class Grown {
 public:
     Grown(const std::string &path, Size size) : m_made(makeGarage(path))
     {
-        const int jobs = size.acts / actsOfJob;
+        const int jobs = size.acts / actsOfGrownJob;
         std::vector<NewVehicle> vehicles;
-        while (static_cast<int>(vehicles.size()) * jobsOfEngine < jobs)
+        while (static_cast<int>(vehicles.size()) * jobsOfGrownEngine < jobs)
             vehicles.push_back(addOne("Six " + std::to_string(vehicles.size())));
         const auto database = need(Database::open(path), "the garage could not be opened");
         auto transaction = need(Transaction::begin(**database), "nothing could be written");
@@ -84,7 +84,7 @@ private:
             need(append(transaction, act), "an act was refused");
         };
         log(CrankFact{of.engine, degrees(0), CrankHow::Confirmed});
-        for (int act = 1; act < actsOfJob; ++act) {
+        for (int act = 1; act < actsOfGrownJob; ++act) {
             const PointId point = worked->points[static_cast<std::size_t>(act / 3) % worked->points.size()].id;
             if (act % 3 == 1) {
                 log(NutOpenFact{point});

@@ -5,7 +5,7 @@ set -euo pipefail
 
 rules=$(cd "$(dirname "${BASH_SOURCE[0]}")" && pwd)/rules.sh
 house=$(mktemp -d)
-trap 'rm -rf "$house" "$house.kept"' EXIT
+trap 'rm -rf "$house" "$house.planted"' EXIT
 failures=0
 tried=()
 
@@ -22,23 +22,42 @@ passes() {
     said=$(bash "$rules" "$house") || complain "$1 was refused: $said"
 }
 
-# refuses RULE FILE TEXT: with TEXT added to FILE, exactly RULE is broken, and in that file.
+planted_rules=() planted_files=() planted_texts=()
+
+# refuses RULE FILE TEXT: with TEXT added to FILE, RULE is broken, in that file. Noted down, and tried with others at the next look().
 refuses() {
-    local rule=$1 file=$house/$2 said named
-    tried+=("$rule")
-    mkdir -p "$(dirname "$file")"
-    [[ -e $file ]] && cp -p "$file" "$house.kept"
-    printf '%s\n' "$3" >>"$file"
-    if said=$(bash "$rules" "$house"); then
-        complain "$rule did not notice in $2: $3"
-    else
+    tried+=("$1")
+    planted_rules+=("$1") planted_files+=("$2") planted_texts+=("$3")
+}
+
+# look: tries what was noted down, one breach of each rule at a time, each in a file of its own: exactly these are named, where they are.
+look() {
+    local at said named wanted left_rules left_files left_texts
+    while ((${#planted_rules[@]})); do
+        left_rules=() left_files=() left_texts=() wanted=()
+        cp -a "$house" "$house.planted"
+        for at in "${!planted_rules[@]}"; do
+            local rule=${planted_rules[at]} file=${planted_files[at]} text=${planted_texts[at]}
+            if [[ " ${wanted[*]} " == *" $rule: "* || " ${wanted[*]} " == *": $file "* ]]; then
+                left_rules+=("$rule") left_files+=("$file") left_texts+=("$text")
+                continue
+            fi
+            wanted+=("$rule: $file")
+            mkdir -p "$(dirname "$house.planted/$file")"
+            printf '%s\n' "$text" >>"$house.planted/$file"
+        done
+        if said=$(bash "$rules" "$house.planted"); then
+            complain "nothing was noticed of: ${wanted[*]}"
+        fi
         named=$(grep -oE '^[a-z-]+: ' <<<"$said" | sort -u | tr -d '\n')
-        [[ $named == "$rule: " ]] || complain "in $2, \"$3\" broke \"$named\" instead of $rule"
-        grep -qF "$rule: $2" <<<"$said" || complain "$rule did not name $2: $said"
-    fi
-    rm "$file"
-    [[ -e $house.kept ]] && mv "$house.kept" "$file"
-    return 0
+        [[ $named == "$(printf '%s\n' "${wanted[@]}" | grep -oE '^[a-z-]+: ' | sort -u | tr -d '\n')" ]] ||
+            complain "\"$named\" were broken instead of: ${wanted[*]}"
+        for at in "${wanted[@]}"; do
+            grep -qF "$at" <<<"$said" || complain "$at was not noticed"
+        done
+        rm -rf "$house.planted"
+        planted_rules=("${left_rules[@]}") planted_files=("${left_files[@]}") planted_texts=("${left_texts[@]}")
+    done
 }
 
 mkdir -p "$house"/{core/{base,store,work},app,demo-db,tests,scripts}
@@ -98,18 +117,21 @@ function_of() { printf 'void %s()\n{\n%s\n}\n' "$1" "$(lines "$2")"; }
 refuses long-function core/shop/a.cpp "$(function_of fold 61)"
 refuses long-function app/a.cpp "$(function_of Page::build 61)"
 refuses long-function demo-db/a.cpp "$(function_of build 61)"
+look
 function_of build 60 >"$house/app/whole.cpp"
 passes 'a function that is as long as it may be'
 rm "$house/app/whole.cpp"
 function_of Page::build 3 >"$house/app/a_page.cpp"
 refuses scattered-class app/b_page.cpp "$(function_of Page::wire 3)"
 refuses scattered-class core/shop/a.cpp 'Page::Page(Page::Kind kind) : m_kind(kind)'
+look
 passes 'a class that is whole in one file'
 printf 'void print(const Page::Kind &kind)\n{\n    Page::show();\n}\n' >"$house/app/c_page.cpp"
 passes 'another file that only speaks of a class'
 rm "$house/app/a_page.cpp" "$house/app/c_page.cpp"
 chmod -x "$house/app/run"
 refuses run-bit app/run '# cannot be run'
+look
 chmod +x "$house/app/run"
 
 passes 'the house once everything was mended'
