@@ -13,7 +13,8 @@ using Field = VehicleField;
 std::string angleText(Angle angle, DecimalMark mark)
 {
     const std::string text = formatExact(angle < Angle{} ? -angle : angle, AngleUnit::Degree, mark);
-    return (angle < Angle{} ? "-" : "") + std::string(trimmed(std::string_view(text).substr(0, text.find("°"))));
+    std::string signedText(angle < Angle{} ? "-" : "");
+    return signedText.append(trimmed(std::string_view(text).substr(0, text.find("°"))));
 }
 
 void fillVehicle(VehicleTyped &typed, const VehicleRow &row)

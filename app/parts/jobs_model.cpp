@@ -58,6 +58,13 @@ void JobsModel::refresh()
         reload();
 }
 
+const std::vector<JobLine> &JobsModel::jobs()
+{
+    if (!m_isRead)
+        reload();
+    return m_jobs;
+}
+
 const JobLine *JobsModel::at(qint64 id) const
 {
     const auto found = std::ranges::find_if(m_jobs, [id](const JobLine &job) { return job.id.key() == id; });

@@ -36,8 +36,6 @@ QStringList pageNames()
 
 QString drawWindow(QWidget &window, QSize size, const std::function<void()> &prepare, const QString &out)
 {
-    // Painted once, into the picture, and not before on a screen that nobody sees.
-    window.setUpdatesEnabled(false);
     window.resize(size);
     window.show();
     QApplication::setActiveWindow(&window);
@@ -45,7 +43,6 @@ QString drawWindow(QWidget &window, QSize size, const std::function<void()> &pre
     // Layouts settle when their events are seen; wrapped lines take a second round.
     QCoreApplication::processEvents();
     QCoreApplication::processEvents();
-    window.setUpdatesEnabled(true);
     if (window.grab().save(out, "PNG", quicklyPacked))
         return {};
     return QCoreApplication::translate("Pictures", "The picture %1 could not be written; is there room, and may one write there?").arg(out);

@@ -42,6 +42,9 @@ public:
     Done run(std::string_view sql, const QVariantList &values = {});
     /// Runs an INSERT … RETURNING that gives at most one number. The row is stored only once the transaction is committed.
     Result<std::optional<std::int64_t>> insert(std::string_view sql, const QVariantList &values);
+    /// Runs an INSERT of one row and gives its key; nothing where it was there already and was let be. Unlike RETURNING, it makes no table
+    /// for the one number.
+    Result<std::optional<std::int64_t>> add(std::string_view sql, const QVariantList &values);
     /// Hands every row to `take`, which must not run the same statement.
     Done read(std::string_view sql, const QVariantList &values, const std::function<void(Row &)> &take);
     /// Runs a statement once, without keeping it: schema steps and pragmas.

@@ -1,6 +1,5 @@
 #include <store/journal.h>
 
-#include "changes.h"
 #include "checksum.h"
 #include "connection.h"
 #include "dialect.h"
@@ -18,9 +17,15 @@ namespace {
 
 using namespace store;
 
-/// An act's own row, before its facts are read.
+/// An act's own row, without what it says: that is large, and is put beside it once it was read.
 struct ActHead {
-    Act act;
+    ActSeq seq;
+    Uid uid;
+    JobId job;
+    PersonId who;
+    std::string station;
+    Moment at;
+    std::optional<ActSeq> withdraws;
     std::string kind;
     std::int64_t checksum;
 };
@@ -35,31 +40,37 @@ ActHead actHeadOf(Row &row)
     const auto at = row.moment();
     const auto withdraws = row.idIfAny<ActSeq>();
     auto kind = row.text();
-    return {{seq, {std::move(uid), job, who, std::move(station), at, withdraws, WithdrawFact{}}}, std::move(kind), row.number()};
+    return {seq, std::move(uid), job, who, std::move(station), at, withdraws, std::move(kind), row.number()};
 }
+
+/// What acts of one kind say, taken one after the other.
+struct Said {
+    std::vector<ActSeq> acts;
+    std::vector<Fact> facts;
+    std::size_t taken = 0;
+};
 
 /// The acts with what they say, each as it was stored.
 Result<std::vector<Act>> wholeActs(Connection &connection, std::vector<ActHead> heads)
 {
-    std::map<std::string_view, std::vector<ActHead *>> kinds;
-    for (ActHead &head : heads)
-        kinds[head.kind].push_back(&head);
-    for (const auto &[kind, ofIt] : kinds) {
-        std::vector<ActSeq> seqs;
-        for (const ActHead *head : ofIt)
-            seqs.push_back(head->act.seq);
-        auto facts = readFacts(connection, kind, seqs);
+    std::map<std::string_view, Said> kinds;
+    for (const ActHead &head : heads)
+        kinds[head.kind].acts.push_back(head.seq);
+    for (auto &[kind, said] : kinds) {
+        auto facts = readFacts(connection, kind, said.acts);
         if (!facts)
             return tl::unexpected(facts.error());
-        for (std::size_t place = 0; place < ofIt.size(); ++place)
-            ofIt[place]->act.what.fact = std::move((*facts)[place]);
+        said.facts = *std::move(facts);
     }
     std::vector<Act> acts;
     acts.reserve(heads.size());
     for (ActHead &head : heads) {
-        if (checksumOf(head.act.what) != head.checksum)
-            return tl::unexpected(damagedAct(connection, head.act.seq));
-        acts.push_back(std::move(head.act));
+        Said &said = kinds[head.kind];
+        acts.push_back({head.seq,
+                        {std::move(head.uid), head.job, head.who, std::move(head.station), head.at, head.withdraws,
+                         std::move(said.facts[said.taken++])}});
+        if (checksumOf(acts.back().what) != head.checksum)
+            return tl::unexpected(damagedAct(connection, head.seq));
     }
     return acts;
 }
@@ -95,7 +106,7 @@ Result<std::vector<Act>> actsOf(Connection &connection, JobId job, std::int64_t 
         return tl::unexpected(others.error());
     const auto middle = static_cast<std::ptrdiff_t>(own->size());
     own->insert(own->end(), std::move_iterator(others->begin()), std::move_iterator(others->end()));
-    std::ranges::inplace_merge(own->begin(), own->begin() + middle, own->end(), {}, [](const ActHead &head) { return head.act.seq; });
+    std::ranges::inplace_merge(own->begin(), own->begin() + middle, own->end(), {}, &ActHead::seq);
     return wholeActs(connection, *std::move(own));
 }
 
@@ -125,18 +136,16 @@ Result<ActSeq> append(Transaction &transaction, const NewAct &act)
     Connection &connection = Internals::of(transaction);
     const std::int64_t checksum = checksumOf(act);
     const auto inserted =
-        connection.insert("INSERT INTO act (uid, job, who, seat, at_ms, kind, withdraws, checksum) VALUES (?, ?, ?, ?, ?, ?, ?, ?) "
-                          "ON CONFLICT (uid) DO NOTHING RETURNING seq",
-                          values(act.uid, act.job, act.who, act.station, act.at, std::string(kindOf(act.fact)), act.withdraws, checksum));
+        connection.add("INSERT INTO act (uid, job, who, seat, at_ms, kind, withdraws, checksum) VALUES (?, ?, ?, ?, ?, ?, ?, ?) "
+                       "ON CONFLICT (uid) DO NOTHING",
+                       values(act.uid, act.job, act.who, act.station, act.at, std::string(kindOf(act.fact)), act.withdraws, checksum));
     if (!inserted)
         return tl::unexpected(inserted.error());
     if (!*inserted)
         return storedBefore(connection, act, checksum);
     const ActSeq seq(**inserted);
     return writeFact(connection, seq, act.fact)
-        .and_then([&] {
-            return changeRow(connection, "UPDATE job_worked SET seq = ? WHERE job = ? RETURNING job", values(seq, act.job), Noun::Job);
-        })
+        .and_then([&] { return connection.run("UPDATE job_worked SET seq = ? WHERE job = ?", values(seq, act.job)); })
         .map([seq] { return seq; });
 }
 

@@ -43,9 +43,9 @@ std::string Row::text()
 
 double Row::real()
 {
-    const QVariant value = column(m_column++);
-    m_unread |= value.isNull() || value.typeId() != QMetaType::Double;
-    return value.toDouble();
+    const auto column = next(Holds::Real);
+    m_unread |= !column;
+    return column ? realIn(*column) : 0;
 }
 
 std::optional<std::chrono::sys_days> Row::dayIfAny()
@@ -68,22 +68,24 @@ AdjusterRef Row::adjuster()
     return adjuster.value_or(AdjusterRef{cylinder});
 }
 
+std::optional<int> Row::next(Holds wanted)
+{
+    const int column = m_column++;
+    const Holds there = holds(column);
+    m_unread |= there != wanted && there != Holds::Nothing;
+    return there == wanted ? std::optional(column) : std::nullopt;
+}
+
 std::optional<std::int64_t> Row::numberIfAny()
 {
-    const QVariant value = column(m_column++);
-    if (value.isNull())
-        return std::nullopt;
-    m_unread |= value.typeId() != QMetaType::LongLong;
-    return value.toLongLong();
+    const auto column = next(Holds::Number);
+    return column ? std::optional(numberIn(*column)) : std::nullopt;
 }
 
 std::optional<std::string> Row::textIfAny()
 {
-    const QVariant value = column(m_column++);
-    if (value.isNull())
-        return std::nullopt;
-    m_unread |= value.typeId() != QMetaType::QString;
-    return value.toString().toStdString();
+    const auto column = next(Holds::Text);
+    return column ? std::optional(textIn(*column)) : std::nullopt;
 }
 
 } // namespace asleft::store

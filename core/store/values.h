@@ -169,6 +169,8 @@ public:
     [[nodiscard]] bool unread() const { return m_unread; }
 
 protected:
+    enum class Holds { Nothing, Number, Real, Text, Other };
+
     void startAgain()
     {
         m_column = 0;
@@ -176,7 +178,15 @@ protected:
     }
 
 private:
-    [[nodiscard]] virtual QVariant column(int index) const = 0;
+    [[nodiscard]] virtual Holds holds(int column) const = 0;
+    // Asked only of a column that holds it.
+    [[nodiscard]] virtual std::int64_t numberIn(int column) const = 0;
+    [[nodiscard]] virtual double realIn(int column) const = 0;
+    /// What is no UTF-8 is replaced.
+    [[nodiscard]] virtual std::string textIn(int column) const = 0;
+
+    /// Goes on to the next column and gives it, where it holds this; unread where it holds anything else but nothing.
+    std::optional<int> next(Holds wanted);
 
     int m_column = 0;
     bool m_unread = false;

@@ -36,7 +36,7 @@ public:
 
     [[nodiscard]] RuledRows *rows() { return &m_rows; }
     /// Those read so far.
-    [[nodiscard]] const std::vector<JobLine> &jobs() const { return m_jobs; }
+    [[nodiscard]] const std::vector<JobLine> &jobs();
     [[nodiscard]] const JobLine *at(qint64 id) const;
     [[nodiscard]] const std::optional<Error> &failure() const { return m_failure; }
     [[nodiscard]] Moment now() const { return m_garage.now(); }

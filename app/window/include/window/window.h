@@ -50,7 +50,7 @@ public:
     [[nodiscard]] SpecsPage *specsPage();
     [[nodiscard]] ToolsPage *toolsPage();
     [[nodiscard]] VehiclesModel &vehicles() { return *m_vehicles; }
-    [[nodiscard]] const JobsModel &jobs() const { return *m_jobs; }
+    [[nodiscard]] JobsModel &jobs() { return *m_jobs; }
 
 protected:
     void resizeEvent(QResizeEvent *event) override;
