@@ -96,18 +96,22 @@ Result<Seqs> crankSince(Connection &connection, EngineId engine, JobId except, A
 
 Result<Seqs> newestOfPoints(Connection &connection, const std::vector<PointId> &points, JobId except)
 {
-    // A correction mends what was written of a reading, and leaves the nut as it is.
-    constexpr std::string_view select =
+    // One after the other: together they would be sorted, which reads all there ever was. A correction mends what was written of a reading,
+    // and leaves the nut as it is.
+    constexpr std::string_view readings =
         "SELECT act.seq, fact_reading.phase = 'as_left' AND fact_reading.corrects IS NULL FROM fact_reading "
         "JOIN act ON act.seq = fact_reading.act WHERE fact_reading.point = ? AND act.job <> ? AND fact_reading.act < ? "
-        "UNION ALL SELECT act.seq, 1 FROM fact_nut_open JOIN act ON act.seq = fact_nut_open.act "
-        "WHERE fact_nut_open.point = ? AND act.job <> ? AND fact_nut_open.act < ? ORDER BY 1 DESC LIMIT 4";
+        "ORDER BY fact_reading.act DESC LIMIT 4";
+    constexpr std::string_view nuts = "SELECT act.seq, 1 FROM fact_nut_open JOIN act ON act.seq = fact_nut_open.act "
+                                      "WHERE fact_nut_open.point = ? AND act.job <> ? AND fact_nut_open.act < ? "
+                                      "ORDER BY fact_nut_open.act DESC LIMIT 4";
     Seqs seqs;
-    for (const PointId point : points) {
-        const auto both = [&](std::int64_t before) { return values(point, except, before, point, except, before); };
-        if (const Done followed = followBack(connection, select, both, seqs); !followed)
-            return tl::unexpected(followed.error());
-    }
+    for (const PointId point : points)
+        for (const std::string_view select : {readings, nuts}) {
+            const auto before = [&](std::int64_t seq) { return values(point, except, seq); };
+            if (const Done followed = followBack(connection, select, before, seqs); !followed)
+                return tl::unexpected(followed.error());
+        }
     return seqs;
 }
 

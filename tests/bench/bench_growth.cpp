@@ -1,5 +1,5 @@
-// What must not grow with the garage: the same done in one of ten thousand acts and in one of a million, and with an engine of few jobs and
-// of two thousand. Written in one go behind the program's back, but through its own store.
+// What must not grow with the garage: the same done in one of ten thousand acts and in one of a million, and with an engine
+// of few jobs and of two thousand. Written in one go behind the program's back, but through its own store.
 #include "bench_garage.h"
 
 #include <store/journal.h>
@@ -30,7 +30,7 @@ public:
         while (static_cast<int>(vehicles.size()) * jobsOfGrownEngine < jobs)
             vehicles.push_back(addOne("Six " + std::to_string(vehicles.size())));
         const auto database = need(Database::open(path), "the garage could not be opened");
-        fillAll(**database, jobs, [&](int job) -> const NewVehicle & { return vehicles[static_cast<std::size_t>(job) % vehicles.size()]; });
+        fillAll(**database, jobs, [&](int job) -> const NewVehicle & { return vehicles[static_cast<std::size_t>(job / jobsOfGrownEngine)]; });
         fillAll(**database, size.jobsOfOne, [&](int) -> const NewVehicle & { return m_made.vehicle; });
     }
 

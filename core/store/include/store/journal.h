@@ -23,8 +23,8 @@ Result<std::vector<Act>> jobActs(Database &database, JobId job, EngineId engine)
 /// The job's acts after `last` and, of other jobs, those since then that moved this engine's crank or withdrew such an act.
 Result<std::vector<Act>> actsAfter(Database &database, ActSeq last, JobId job, EngineId engine);
 
-/// What jobs other than `except` left at these setting points: for each the newest act in force that opened its nut or left it, readings
-/// since then, those after it that are not in force, and what withdraws any of them; by seq.
+/// What jobs other than `except` left at these setting points: for each the newest act in force that left it and the newest that opened its
+/// nut, readings since then, those after them that are not in force, and what withdraws any of them; by seq.
 Result<std::vector<Act>> newestAtPoints(Database &database, const std::vector<PointId> &points, JobId except);
 
 /// The seq of the act with this uid, if it is stored.
