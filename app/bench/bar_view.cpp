@@ -156,15 +156,15 @@ void addKeys(EntryView &view, const JobBook &book, std::optional<PointId> point,
 }
 
 /// On the scale and, where no scale shows it, in words; with the value as it was read under what is typed.
-Worth worthOf(const Judgement &judged, const QString &typed, bool turns)
+Preview previewOf(const Judgement &judged, const QString &typed, bool turns)
 {
-    Worth worth{.onScale = judged.onScale, .turnsOnScale = judged.turnsOnScale};
+    Preview preview{.onScale = judged.onScale, .turnsOnScale = judged.turnsOnScale};
     if (typed.isEmpty())
-        return worth;
-    worth.echo = judged.uncertainty.isEmpty() ? typed : BarWords::tr("%1 %2", "value, its uncertainty").arg(typed, judged.uncertainty);
+        return preview;
+    preview.echo = judged.uncertainty.isEmpty() ? typed : BarWords::tr("%1 %2", "value, its uncertainty").arg(typed, judged.uncertainty);
     const bool offScale = !(turns ? judged.turnsOnScale.has_value() : judged.onScale.has_value());
-    worth.words = offScale ? judged.words : QString();
-    return worth;
+    preview.words = offScale ? judged.words : QString();
+    return preview;
 }
 
 /// What stands logged of it. With the nut open what was found no longer holds.
@@ -242,15 +242,15 @@ EntryView barViewOf(const JobBook &book, PointId point, const BarChoice &choice)
     addKeys(view, book, point, choice.phase);
     const TypedAs as = typedAs(book, point, choice);
     view.echo = BarWords::tr("%1, %2").arg(phaseName(choice.phase), as.turns ? BarWords::tr("turns") : unitText(as.unit));
-    view.worth = [&book, point, as, phase = choice.phase](const QString &text) {
+    view.preview = [&book, point, as, phase = choice.phase](const QString &text) {
         if (text.isEmpty()) {
             const auto logged = loggedOf(book.state(), point);
-            return logged ? worthOf(*logged, {}, as.turns) : Worth{};
+            return logged ? previewOf(*logged, {}, as.turns) : Preview{};
         }
         const auto reading = readTyped(text, as);
         if (!reading)
-            return Worth{};
-        return worthOf(judgementOf(book, entryOf(*reading, point, phase), book.session().condition), typedText(*reading), as.turns);
+            return Preview{};
+        return previewOf(judgementOf(book, entryOf(*reading, point, phase), book.session().condition), typedText(*reading), as.turns);
     };
     return view;
 }

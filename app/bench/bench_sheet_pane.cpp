@@ -157,7 +157,7 @@ PaperLine *BenchSheetPane::addLine(PointId point)
 }
 
 /// Another plan has another order: the lines are laid anew, and what stands in them goes with them.
-void BenchSheetPane::layLines()
+void BenchSheetPane::buildLines()
 {
     auto *column = static_cast<QVBoxLayout *>(m_sheet->layout());
     while (QLayoutItem *item = column->takeAt(0)) {
@@ -197,7 +197,7 @@ void BenchSheetPane::refresh()
     m_top->refresh();
     if (std::vector<Part> now = parts(); now != m_parts) {
         m_parts = std::move(now);
-        layLines();
+        buildLines();
     }
     for (PaperLine *line : m_lines)
         line->refresh(m_top->condition());

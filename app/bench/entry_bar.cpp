@@ -271,11 +271,11 @@ void EntryBar::showChips()
 
 void EntryBar::showTyped()
 {
-    const Worth worth = m_view.worth ? m_view.worth(m_edit->text().trimmed()) : Worth{};
-    m_edit->setEcho(worth.echo.isEmpty() ? m_view.echo : worth.echo);
-    m_scale->setValue(worth.onScale);
-    m_scale->setTurned(worth.turnsOnScale);
-    m_small->setText(worth.words.isEmpty() ? m_view.small : worth.words);
+    const Preview preview = m_view.preview ? m_view.preview(m_edit->text().trimmed()) : Preview{};
+    m_edit->setEcho(preview.echo.isEmpty() ? m_view.echo : preview.echo);
+    m_scale->setValue(preview.onScale);
+    m_scale->setTurned(preview.turnsOnScale);
+    m_small->setText(preview.words.isEmpty() ? m_view.small : preview.words);
     m_small->setVisible(hasScale() || !m_small->text().isEmpty());
 }
 

@@ -64,9 +64,9 @@ void PaperLine::build()
     row->addWidget(names);
     for (const Phase phase : bothPhases) {
         row->addWidget(field(phase), 0, Qt::AlignTop);
-        worth(phase)->setAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-        worth(phase)->setMinimumSize(1, touchHeight);
-        row->addWidget(worth(phase), 1, Qt::AlignTop);
+        judgement(phase)->setAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+        judgement(phase)->setMinimumSize(1, touchHeight);
+        row->addWidget(judgement(phase), 1, Qt::AlignTop);
     }
     column->addLayout(row);
     column->addWidget(m_message);
@@ -127,13 +127,13 @@ void PaperLine::showJudgement(Phase phase)
     const auto read = field(phase)->read();
     QString words;
     if (read && *read) {
-        const Judgement worth = judgementOf(m_book, entryOf(**read, m_point, phase), m_condition);
+        const Judgement judged = judgementOf(m_book, entryOf(**read, m_point, phase), m_condition);
         // A bracket stands in its box in full.
         const QString value = (*read)->next ? QString() : typedText(**read);
-        const QString verdict = worth.likelihood.isEmpty() ? verdictName(worth.verdict) : worth.likelihood;
+        const QString verdict = judged.likelihood.isEmpty() ? verdictName(judged.verdict) : judged.likelihood;
         words = value.isEmpty() ? verdict : tr("%1\n%2", "value, what it is worth").arg(value, verdict);
     }
-    worth(phase)->setText(words);
+    judgement(phase)->setText(words);
     field(phase)->setAccessibleDescription(words);
 }
 

@@ -93,8 +93,8 @@ void showWork(EntryView &view, const TightenNow &now, const Rig &with, DecimalMa
     if (with.band)
         view.small = TightenWords::tr("%1\n%2", "band, how the tool stands").arg(torqueBandText(*now.joint().target), view.small);
     view.echo = unitText(with.tool->torque->most.unit);
-    view.worth = [with, mark, wouldLog](const QString &text) {
-        return Worth{.words = text.isEmpty() ? QString() : readAtFastener(text, with, mark, wouldLog)};
+    view.preview = [with, mark, wouldLog](const QString &text) {
+        return Preview{.words = text.isEmpty() ? QString() : readAtFastener(text, with, mark, wouldLog)};
     };
 }
 

@@ -49,14 +49,14 @@ QString likelihoodOf(const ReadingFact &fact, Verdict verdict, const SpecBand<Le
 Judgement judgementOfFact(const ReadingFact &fact, Verdict verdict, const Spec *spec)
 {
     const auto *bands = spec ? std::get_if<SpecBand<Length>>(&spec->asked) : nullptr;
-    Judgement worth{.verdict = verdict, .words = verdictText(fact, verdict, spec), .likelihood = likelihoodOf(fact, verdict, bands)};
+    Judgement judged{.verdict = verdict, .words = verdictText(fact, verdict, spec), .likelihood = likelihoodOf(fact, verdict, bands)};
     if (fact.value && fact.uncertainty)
-        worth.uncertainty = uncertaintyText(*fact.uncertainty, fact.value->unit);
+        judged.uncertainty = uncertaintyText(*fact.uncertainty, fact.value->unit);
     if (const auto interval = intervalOf(fact))
-        worth.onScale = ScaleValue{*interval, fact.value->unit, verdict};
+        judged.onScale = ScaleValue{*interval, fact.value->unit, verdict};
     if (fact.turned)
-        worth.turnsOnScale = ScaleTurns{fact.turned->value, fact.turned->unit, verdict};
-    return worth;
+        judged.turnsOnScale = ScaleTurns{fact.turned->value, fact.turned->unit, verdict};
+    return judged;
 }
 
 } // namespace

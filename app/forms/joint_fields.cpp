@@ -130,13 +130,13 @@ void JointFields::buildLayout()
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(10);
-    layFastener(*column);
-    layTightening(*column);
-    laySource(*column);
+    buildFastener(*column);
+    buildTightening(*column);
+    buildSource(*column);
 }
 
 /// The fields at the left, what they make at the right.
-void JointFields::layFastener(QVBoxLayout &column)
+void JointFields::buildFastener(QVBoxLayout &column)
 {
     auto *fields = new QVBoxLayout;
     fields->setSpacing(10);
@@ -155,7 +155,7 @@ void JointFields::layFastener(QVBoxLayout &column)
     column.addLayout(both);
 }
 
-void JointFields::layTightening(QVBoxLayout &column)
+void JointFields::buildTightening(QVBoxLayout &column)
 {
     column.addLayout(groupHead(tr("Tightening")));
     column.addLayout(rowOf({{field(Field::Target), 1}, {field(Field::OtherTarget), 1}}));
@@ -168,7 +168,7 @@ void JointFields::layTightening(QVBoxLayout &column)
     column.addLayout(keysRow({choice(Choice::Drive), field(Field::DriveSize)}));
 }
 
-void JointFields::laySource(QVBoxLayout &column)
+void JointFields::buildSource(QVBoxLayout &column)
 {
     column.addLayout(groupHead(tr("Where it is printed")));
     column.addLayout(rowOf({{field(Field::Manual), 3}, {field(Field::Page), 1}}));

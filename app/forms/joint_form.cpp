@@ -50,13 +50,13 @@ void JointForm::buildLayout()
     column->addWidget(m_now);
     column->addWidget(new Rule);
     column->addWidget(m_fields);
-    layEnd(*column);
+    buildEnd(*column);
     column->addStretch(1);
     m_name->setWordWrap(true);
     m_now->setWordWrap(true);
 }
 
-void JointForm::layEnd(QVBoxLayout &column)
+void JointForm::buildEnd(QVBoxLayout &column)
 {
     column.addSpacing(6);
     column.addWidget(m_question);

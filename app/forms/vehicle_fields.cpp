@@ -145,7 +145,7 @@ void VehicleFields::buildLayout()
     auto *engine = groupColumn(m_engineGroup);
     engine->addWidget(engineHead());
     QGridLayout *grid = groupGrid(engineColumns);
-    layEngine(*grid);
+    buildEngine(*grid);
     auto *drawn = new QHBoxLayout;
     drawn->setSpacing(spacing);
     drawn->addLayout(grid, engineColumns);
@@ -153,11 +153,11 @@ void VehicleFields::buildLayout()
     engine->addLayout(drawn);
     engine->addLayout(groupHead(tr("Valves")));
     grid = groupGrid(valveColumns);
-    layValves(*grid);
+    buildValves(*grid);
     engine->addLayout(grid);
     engine->addLayout(groupHead(tr("Cam")));
     grid = groupGrid(valveColumns);
-    layCam(*grid);
+    buildCam(*grid);
     engine->addLayout(grid);
     auto *column = groupColumn(this);
     column->addWidget(m_vehicleGroup);
@@ -199,7 +199,7 @@ QWidget *VehicleFields::engineHead()
     return head;
 }
 
-void VehicleFields::layEngine(QGridLayout &grid)
+void VehicleFields::buildEngine(QGridLayout &grid)
 {
     grid.addWidget(field(Field::EngineName), 0, 0, 1, 3);
     grid.addWidget(choice(Choice::Cycle), 0, 3, 1, 4);
@@ -212,7 +212,7 @@ void VehicleFields::layEngine(QGridLayout &grid)
     grid.addWidget(choice(Choice::Rotation), 4, 3, 1, 4);
 }
 
-void VehicleFields::layValves(QGridLayout &grid)
+void VehicleFields::buildValves(QGridLayout &grid)
 {
     grid.addWidget(field(Field::Valves), 0, 0);
     grid.addWidget(field(Field::ValveOrder), 0, 1, 1, 2);
@@ -226,7 +226,7 @@ void VehicleFields::layValves(QGridLayout &grid)
     grid.addWidget(field(Field::BleedDown), 2, 1);
 }
 
-void VehicleFields::layCam(QGridLayout &grid)
+void VehicleFields::buildCam(QGridLayout &grid)
 {
     grid.addWidget(choice(Choice::CamKnown), 0, 0);
     grid.addWidget(field(Field::IntakeOpens), 1, 0);

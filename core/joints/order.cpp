@@ -75,58 +75,58 @@ TighteningOrder starOrder(const Pattern &pattern)
     return order;
 }
 
-struct Seat {
+struct Spot {
     int number;
     double x; ///< from the centre
     double y;
     [[nodiscard]] double fromCentre() const { return std::hypot(x, y); }
-    [[nodiscard]] double from(const Seat &other) const { return std::hypot(x - other.x, y - other.y); }
+    [[nodiscard]] double from(const Spot &other) const { return std::hypot(x - other.x, y - other.y); }
 };
 
 /// The places seen from their centre of gravity, nearest first. Reckoned from the first place, since a small pattern far from the
 /// origin would lose digits.
-std::vector<Seat> seatsOf(const Pattern &pattern)
+std::vector<Spot> spotsOf(const Pattern &pattern)
 {
-    std::vector<Seat> seats;
+    std::vector<Spot> spots;
     double x = 0;
     double y = 0;
     for (const FastenerPosition &place : pattern.places) {
-        const Seat &seat = seats.emplace_back(Seat{place.number, place.x - pattern.places[0].x, place.y - pattern.places[0].y});
-        x += seat.x;
-        y += seat.y;
+        const Spot &spot = spots.emplace_back(Spot{place.number, place.x - pattern.places[0].x, place.y - pattern.places[0].y});
+        x += spot.x;
+        y += spot.y;
     }
-    for (Seat &seat : seats) {
-        seat.x -= x / static_cast<double>(seats.size());
-        seat.y -= y / static_cast<double>(seats.size());
+    for (Spot &spot : spots) {
+        spot.x -= x / static_cast<double>(spots.size());
+        spot.y -= y / static_cast<double>(spots.size());
     }
-    std::sort(seats.begin(), seats.end(), [](const Seat &a, const Seat &b) { return a.fromCentre() < b.fromCentre(); });
-    return seats;
+    std::sort(spots.begin(), spots.end(), [](const Spot &a, const Spot &b) { return a.fromCentre() < b.fromCentre(); });
+    return spots;
 }
 
-/// Moves the seats of one distance into the order: the lowest number, then always the farthest from the last.
-void placeEquallyFar(std::vector<Seat> seats, double tolerance, TighteningOrder &order)
+/// Moves the spots of one distance into the order: the lowest number, then always the farthest from the last.
+void placeEquallyFar(std::vector<Spot> spots, double tolerance, TighteningOrder &order)
 {
-    std::sort(seats.begin(), seats.end(), [](const Seat &a, const Seat &b) { return a.number < b.number; });
-    for (auto next = seats.begin(); next != seats.end();) {
-        const Seat last = *next;
+    std::sort(spots.begin(), spots.end(), [](const Spot &a, const Spot &b) { return a.number < b.number; });
+    for (auto next = spots.begin(); next != spots.end();) {
+        const Spot last = *next;
         order.push_back(last.number);
-        seats.erase(next);
-        next = seats.begin();
-        for (auto seat = seats.begin(); seat != seats.end(); ++seat)
-            if (seat->from(last) > next->from(last) + tolerance)
-                next = seat;
+        spots.erase(next);
+        next = spots.begin();
+        for (auto spot = spots.begin(); spot != spots.end(); ++spot)
+            if (spot->from(last) > next->from(last) + tolerance)
+                next = spot;
     }
 }
 
 TighteningOrder outwardOrder(const Pattern &pattern)
 {
-    const std::vector<Seat> seats = seatsOf(pattern);
+    const std::vector<Spot> spots = spotsOf(pattern);
     // Equal distances differ by the noise of computing them, about 1e-16 of the coordinates; a hand places no finer than this.
-    const double tolerance = seats.empty() ? 0 : seats.back().fromCentre() * 1e-6;
+    const double tolerance = spots.empty() ? 0 : spots.back().fromCentre() * 1e-6;
     TighteningOrder order;
-    for (auto begin = seats.begin(); begin != seats.end();) {
+    for (auto begin = spots.begin(); begin != spots.end();) {
         const double far = begin->fromCentre() + tolerance;
-        const auto end = std::find_if(begin, seats.end(), [far](const Seat &seat) { return seat.fromCentre() > far; });
+        const auto end = std::find_if(begin, spots.end(), [far](const Spot &spot) { return spot.fromCentre() > far; });
         placeEquallyFar({begin, end}, tolerance, order);
         begin = end;
     }

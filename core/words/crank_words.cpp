@@ -121,28 +121,28 @@ QString findingSentence(const EngineDesign &design, const PlanPosition &position
 {
     if (standsAtItsPlace(design, position))
         return findEvent(design, position.place);
-    const CrankReading saying = readCrank(design, position.crank);
-    if (saying.after == Angle())
+    const CrankReading reading = readCrank(design, position.crank);
+    if (reading.after == Angle())
         return {};
     return CrankWords::tr("Zero the degree wheel with %1, then turn %2 on.")
-        .arg(crankPositionInText(design, saying.place), degreesText(saying.after));
+        .arg(crankPositionInText(design, reading.place), degreesText(reading.after));
 }
 
 QString crankName(const EngineDesign &design, std::optional<Angle> crank)
 {
     if (!crank)
         return CrankWords::tr("Unknown");
-    const CrankReading saying = readCrank(design, *crank);
-    return saying.after == Angle() ? crankPositionName(design, saying.place) : crankInText(design, crank);
+    const CrankReading reading = readCrank(design, *crank);
+    return reading.after == Angle() ? crankPositionName(design, reading.place) : crankInText(design, crank);
 }
 
 QString crankInText(const EngineDesign &design, std::optional<Angle> crank)
 {
     if (!crank)
         return CrankWords::tr("unknown");
-    const CrankReading saying = readCrank(design, *crank);
-    const QString place = crankPositionInText(design, saying.place);
-    return saying.after == Angle() ? place : CrankWords::tr("%1 after %2").arg(degreesText(saying.after), place);
+    const CrankReading reading = readCrank(design, *crank);
+    const QString place = crankPositionInText(design, reading.place);
+    return reading.after == Angle() ? place : CrankWords::tr("%1 after %2").arg(degreesText(reading.after), place);
 }
 
 QString crankKnown(const JobState &state, Moment now)

@@ -31,10 +31,6 @@ void follow(Session &session, const std::vector<NewAct> &acts, bool ofSheet, boo
     }
 }
 
-/// The book that tells of an act of its own just now: it knows that act and need not read it. Only compared, never looked into, since
-/// whoever is told may have closed the job.
-const JobBook *teller = nullptr;
-
 Result<Fact> stepDoneFrom(StepId step, const JobFrame &frame)
 {
     const Step *line = frame.step(step);
@@ -63,6 +59,8 @@ public:
     explicit Telling(JobBook &book) : m_book(book) {}
     Telling(const Telling &) = delete;
     Telling &operator=(const Telling &) = delete;
+    /// Whether a book tells of an act of its own just now: it knows that act and need not read it.
+    static bool isOf(const JobBook &book) { return teller == &book; }
     ~Telling()
     {
         Garage &garage = m_book.m_garage;
@@ -77,6 +75,9 @@ public:
     }
 
 private:
+    /// Only compared, never looked into, since whoever is told may have closed the job.
+    static inline const JobBook *teller = nullptr;
+
     JobBook &m_book;
 };
 
@@ -97,7 +98,7 @@ JobBook::~JobBook() = default;
 
 void JobBook::heed(const Change &change)
 {
-    if (change.what == Change::What::Acts && teller == this)
+    if (change.what == Change::What::Acts && Telling::isOf(*this))
         return;
     const Telling atEnd(*this);
     if (change.what == Change::What::Acts)

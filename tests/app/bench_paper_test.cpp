@@ -121,7 +121,7 @@ void BenchPaperTest::wordsCanBeTouched()
 void BenchPaperTest::theVerdictIsSeenAsItIsTyped()
 {
     Paper paper;
-    const auto worth = [&](const char *point, Phase phase) { return paper.line(point)->worth(phase)->text(); };
+    const auto worth = [&](const char *point, Phase phase) { return paper.line(point)->judgement(phase)->text(); };
     paper.typeAt("I1", Phase::AsFound, QStringLiteral("36"));
     QVERIFY2(worth("I1", Phase::AsFound).contains(QStringLiteral("0.36 mm")), qPrintable(worth("I1", Phase::AsFound)));
     QVERIFY(worth("I1", Phase::AsFound).contains(verdictName(Verdict::High)));

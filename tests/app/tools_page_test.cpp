@@ -105,8 +105,8 @@ private Q_SLOTS:
         press(Qt::Key_Return);
         type(QStringLiteral("0.01 mm"));
         // u² = (0.02² + 0.005²)/3 mm², U = 2u = 0.0238 mm (JCGM 100:2008, 4.3.7 and F.2.2.1).
-        QVERIFY2(form.worth()->sentence().contains(QStringLiteral("0.02")), qPrintable(form.worth()->sentence()));
-        QCOMPARE(form.worth()->sentence().count(QChar(0x00B1)), 1);
+        QVERIFY2(form.judgement()->sentence().contains(QStringLiteral("0.02")), qPrintable(form.judgement()->sentence()));
+        QCOMPARE(form.judgement()->sentence().count(QChar(0x00B1)), 1);
         press(Qt::Key_Return);
         QCOMPARE(form.message()->role(), MessageLine::Role::Done);
         QCOMPARE(tools.gaugeRows()->rowCount(), 1);

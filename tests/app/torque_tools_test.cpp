@@ -90,7 +90,7 @@ private Q_SLOTS:
         OpenRack rack(Section::TorqueWrenches);
         rack.typeWrench(goodWrench());
         // ISO 6789: tested at 20, 60 and 100 % of the largest torque; ± 4 % above 10 N·m.
-        QCOMPARE(rack.wrench().worth()->sentence(), QString::fromUtf8("tested from 40 N·m (a fifth of its range), ± 4 % by ISO 6789"));
+        QCOMPARE(rack.wrench().judgement()->sentence(), QString::fromUtf8("tested from 40 N·m (a fifth of its range), ± 4 % by ISO 6789"));
         QCOMPARE(rack.tools.wrenchRows()->rowCount(), 0);
         press(Qt::Key_Return);
         QCOMPARE(rack.wrench().message()->role(), MessageLine::Role::Done);
@@ -101,7 +101,7 @@ private Q_SLOTS:
         QVERIFY(tool && tool->kind == ToolKind::TorqueSet && tool->lever);
         QCOMPARE(toMillimetres(tool->lever->value), 400.0);
         QVERIFY(rack.wrench().name()->text().isEmpty() && rack.wrench().name()->edit()->hasFocus());
-        QVERIFY(rack.wrench().worth()->sentence().isEmpty());
+        QVERIFY(rack.wrench().judgement()->sentence().isEmpty());
     }
 
     void worth_data()
@@ -135,7 +135,7 @@ private Q_SLOTS:
         OpenRack rack(Section::TorqueWrenches);
         click(rack.wrench().unit()->key(unit));
         rack.typeWrench({QStringLiteral("W"), least, most, deviation});
-        QCOMPARE(rack.wrench().worth()->sentence(), worth);
+        QCOMPARE(rack.wrench().judgement()->sentence(), worth);
     }
 
     void badWrenchesAreRefusedAndStay_data()
@@ -225,7 +225,7 @@ private Q_SLOTS:
         rack.wrench().least()->edit()->selectAll();
         type(QStringLiteral("5"));
         QVERIFY(!rack.wrench().most()->isRefused());
-        QVERIFY(!rack.wrench().worth()->sentence().isEmpty());
+        QVERIFY(!rack.wrench().judgement()->sentence().isEmpty());
     }
 
     void anOverdueWrenchThatIsReadIsSaidInWords()

@@ -30,7 +30,8 @@ public:
         while (static_cast<int>(vehicles.size()) * jobsOfGrownEngine < jobs)
             vehicles.push_back(addOne("Six " + std::to_string(vehicles.size())));
         const auto database = need(Database::open(path), "the garage could not be opened");
-        fillAll(**database, jobs, [&](int job) -> const NewVehicle & { return vehicles[static_cast<std::size_t>(job / jobsOfGrownEngine)]; });
+        fillAll(**database, jobs,
+                [&](int job) -> const NewVehicle & { return vehicles[static_cast<std::size_t>(job / jobsOfGrownEngine)]; });
         fillAll(**database, size.jobsOfOne, [&](int) -> const NewVehicle & { return m_made.vehicle; });
     }
 

@@ -58,7 +58,7 @@ private:
     void build();
     QWidget *buildTitles();
     void buildFoot(QVBoxLayout *column);
-    void layLines();
+    void buildLines();
     PaperLine *addLine(PointId point);
     [[nodiscard]] std::vector<Part> parts() const;
     void moveOn(PaperLine *line, Phase phase);

@@ -31,8 +31,8 @@ enum class BesideField {
     Words, ///< in large what to set, beneath it what is worth knowing, and what is asked with the keys that answer
 };
 
-/// What the text in the field is worth; of an empty one, what stands logged.
-struct Worth {
+/// What the text in the field comes to; of an empty one, what stands logged.
+struct Preview {
     QString echo = {};  ///< under the text, in place of what stands there while it is empty
     QString words = {}; ///< in place of the small ones
     std::optional<ScaleValue> onScale = {};
@@ -54,7 +54,7 @@ struct EntryView {
     Field field = Field::Hidden;
     bool readOnly = false; ///< nothing can be logged
     QString echo = {};     ///< of the empty field
-    std::function<Worth(const QString &text)> worth = {};
+    std::function<Preview(const QString &text)> preview = {};
     std::optional<SpecBand<Length>> bands = {};
     std::optional<SpecBand<Angle>> turns = {}; ///< what is typed counts turns: no units to choose
     LengthUnit unit = LengthUnit::Millimetre;

@@ -23,7 +23,7 @@ public:
     /// The job has changed: what is asked, and what is known of the point already.
     void refresh(EngineCondition condition);
     [[nodiscard]] PaperBox *field(Phase phase) const { return phase == Phase::AsFound ? m_found : m_left; }
-    [[nodiscard]] Heading *worth(Phase phase) const { return phase == Phase::AsFound ? m_foundJudgement : m_leftJudgement; }
+    [[nodiscard]] Heading *judgement(Phase phase) const { return phase == Phase::AsFound ? m_foundJudgement : m_leftJudgement; }
     [[nodiscard]] MessageLine *message() const { return m_message; }
 
     /// Whether a box can be read; where not, the refusal stands at it.

@@ -35,7 +35,7 @@ public:
     [[nodiscard]] ValueField *angle() const { return m_angle; }
     [[nodiscard]] Heading *result() const { return m_result; }
     /// What is worth knowing of the result.
-    [[nodiscard]] Heading *worth() const { return m_judgement; }
+    [[nodiscard]] Heading *judgement() const { return m_judgement; }
     [[nodiscard]] KeyButton *useKey() const { return m_use; }
     [[nodiscard]] KeyButton *notNowKey() const { return m_notNow; }
 

@@ -24,7 +24,7 @@ public:
     [[nodiscard]] ValueField *permissibleError() const { return m_fields.at(GaugeField::PermissibleError); }
     [[nodiscard]] ValueField *resolution() const { return m_fields.at(GaugeField::Resolution); }
     /// How good its readings are, as it is typed.
-    [[nodiscard]] MessageLine *worth() const { return m_judgement; }
+    [[nodiscard]] MessageLine *judgement() const { return m_judgement; }
     [[nodiscard]] MessageLine *message() const { return m_message; }
     void save();
 

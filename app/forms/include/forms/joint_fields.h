@@ -52,9 +52,9 @@ private:
     void addFields();
     void addChoices();
     void buildLayout();
-    void layFastener(QVBoxLayout &column);
-    void layTightening(QVBoxLayout &column);
-    void laySource(QVBoxLayout &column);
+    void buildFastener(QVBoxLayout &column);
+    void buildTightening(QVBoxLayout &column);
+    void buildSource(QVBoxLayout &column);
     void wire();
     void changedHere();
     void leftField(JointField which);

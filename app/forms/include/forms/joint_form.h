@@ -49,7 +49,7 @@ Q_SIGNALS:
 
 private:
     void buildLayout();
-    void layEnd(QVBoxLayout &column);
+    void buildEnd(QVBoxLayout &column);
     void wire();
     void edited();
     void engineChanged();

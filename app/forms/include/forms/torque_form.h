@@ -30,7 +30,7 @@ public:
     [[nodiscard]] ValueField *lever() const { return m_fields.at(TorqueWrenchField::Lever); }
     [[nodiscard]] ChoiceKeys *leverUnit() const { return m_leverUnit; }
     /// What the wrench is good for, as it is typed.
-    [[nodiscard]] MessageLine *worth() const { return m_judgement; }
+    [[nodiscard]] MessageLine *judgement() const { return m_judgement; }
     [[nodiscard]] MessageLine *message() const { return m_message; }
     void save();
 

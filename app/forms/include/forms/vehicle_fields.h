@@ -68,9 +68,9 @@ private:
     void buildLayout();
     QWidget *vehicleGroup();
     QWidget *engineHead();
-    void layEngine(QGridLayout &grid);
-    void layValves(QGridLayout &grid);
-    void layCam(QGridLayout &grid);
+    void buildEngine(QGridLayout &grid);
+    void buildValves(QGridLayout &grid);
+    void buildCam(QGridLayout &grid);
     void wire();
     void changedHere();
     void entered(VehicleField field);
