@@ -15,6 +15,7 @@
 #include <window/one_press.h>
 
 #include <QFileInfo>
+#include <QFrame>
 #include <QShortcut>
 #include <QStackedLayout>
 #include <QTimer>
@@ -46,7 +47,8 @@ Window::Window(AppContext &context, QWidget *parent)
     : QWidget(parent), m_context(context), m_vehicles(new VehiclesModel(context.garage(), this)),
       m_jobs(new JobsModel(context.garage(), this)), m_specs(new SpecsModel(context.garage(), *m_vehicles, this)),
       m_tools(new ToolsModel(context.garage(), this)), m_stack(new QStackedLayout), m_tabs(new PageTabs),
-      m_onePress(new OnePress(context.garage(), this)), m_notice(new MessageLine(this)), m_noticeTime(new QTimer(this))
+      m_onePress(new OnePress(context.garage(), this)), m_noticeFrame(new QFrame(this)), m_notice(new MessageLine(m_noticeFrame)),
+      m_noticeTime(new QTimer(this))
 {
     setWindowTitle(titleOf(context.garage()));
     setMinimumSize(leastSize);
@@ -88,27 +90,33 @@ void Window::wire()
     connect(m_tabs, &PageTabs::otherLookWanted, this, &Window::changeLook);
     connect(&m_context, &AppContext::lookChanged, this, &Window::nameLook);
     connect(m_onePress, &OnePress::swallowed, this, &Window::tellSwallowed);
+    connect(m_noticeTime, &QTimer::timeout, m_noticeFrame, &QFrame::hide);
     connect(m_noticeTime, &QTimer::timeout, m_notice, &MessageLine::clear);
     m_noticeTime->setSingleShot(true);
     m_noticeTime->setInterval(noticeTime);
-    m_notice->setAutoFillBackground(true);
-    m_notice->setMargin(noticeAbove);
+    m_noticeFrame->hide();
+    m_noticeFrame->setAutoFillBackground(true);
+    m_noticeFrame->setFrameShape(QFrame::Box);
+    auto *inside = new QVBoxLayout(m_noticeFrame);
+    inside->setContentsMargins(16, 10, 16, 10);
+    inside->addWidget(m_notice);
 }
 
 /// Lies over the page, so that nothing under the hand moves.
 void Window::placeNotice()
 {
     const int width = std::min(noticeWidth, this->width() - 2 * paneMargin);
-    const int height = m_notice->heightForWidth(width);
-    m_notice->setGeometry((this->width() - width) / 2, m_tabs->y() - height - noticeAbove, width, height);
+    const int height = m_noticeFrame->heightForWidth(width);
+    m_noticeFrame->setGeometry((this->width() - width) / 2, m_tabs->y() - height - noticeAbove, width, height);
 }
 
 void Window::tellSwallowed()
 {
     m_notice->clear();
     m_notice->refuse(tr("Pressed twice: the second press was too soon after the first and was not taken. Press again if it was meant."));
+    m_noticeFrame->show();
     placeNotice();
-    m_notice->raise();
+    m_noticeFrame->raise();
     m_noticeTime->start();
 }
 

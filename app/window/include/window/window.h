@@ -5,6 +5,7 @@
 
 #include <QWidget>
 
+class QFrame;
 class QStackedLayout;
 class QTimer;
 
@@ -81,6 +82,7 @@ private:
     Heading *m_readOnly = nullptr;
     PageTabs *m_tabs;
     OnePress *m_onePress;
+    QFrame *m_noticeFrame;
     MessageLine *m_notice;
     QTimer *m_noticeTime;
 };
