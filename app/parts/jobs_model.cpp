@@ -127,6 +127,8 @@ void JobsModel::reload()
 void JobsModel::readFurther()
 {
     take(asleft::jobs(m_garage, jobsAtOnce, m_jobs.empty() ? nullptr : &m_jobs.back()), jobsAtOnce, true);
+    if (m_failure)
+        Q_EMIT changed();
 }
 
 void JobsModel::take(Result<std::vector<JobLine>> read, int most, bool further)

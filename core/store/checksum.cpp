@@ -6,7 +6,6 @@
 #include <QCryptographicHash>
 #include <QtEndian>
 
-#include <algorithm>
 #include <array>
 #include <charconv>
 
@@ -20,8 +19,8 @@ class ChecksumText {
 public:
     void say(std::string_view text)
     {
-        // Text of plain letters is stored as it is; most is, and a job has thousands.
-        if (std::ranges::all_of(text, [](char letter) { return static_cast<unsigned char>(letter) < 0x80; }))
+        // Most is, and a job has thousands.
+        if (isPlain(text))
             add(text);
         else
             add(storedText(text).toStdString());

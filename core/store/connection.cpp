@@ -9,7 +9,6 @@
 
 #include <sqlite3.h>
 
-#include <algorithm>
 #include <cassert>
 
 namespace asleft::store {
@@ -56,8 +55,7 @@ private:
     {
         const auto *bytes = reinterpret_cast<const char *>(sqlite3_column_text(m_statement, column));
         std::string text(bytes, static_cast<std::size_t>(sqlite3_column_bytes(m_statement, column)));
-        const bool isPlain = std::ranges::all_of(text, [](char letter) { return static_cast<unsigned char>(letter) < 0x80; });
-        return isPlain ? text : QString::fromStdString(text).toStdString();
+        return isPlain(text) ? text : QString::fromStdString(text).toStdString();
     }
 
     sqlite3_stmt *m_statement;

@@ -74,9 +74,8 @@ Result<std::vector<JobRow>> jobs(Database &database, int most, const std::option
 {
     static const std::string select =
         "SELECT job.id, job.vehicle, vehicle.name, job.engine, engine.name, job.title, job.opened_ms, act.at_ms, job_worked.seq "
-        "FROM job_worked JOIN job ON job.id = job_worked.job JOIN vehicle ON vehicle.id = job.vehicle JOIN engine ON engine.id = "
-        "job.engine "
-        "LEFT JOIN act ON act.seq = job_worked.seq AND act.job = job.id "
+        "FROM job_worked JOIN job ON job.id = job_worked.job JOIN vehicle ON vehicle.id = job.vehicle "
+        "JOIN engine ON engine.id = job.engine LEFT JOIN act ON act.seq = job_worked.seq AND act.job = job.id "
         "WHERE (job_worked.seq, job_worked.job) < (?, ?) ORDER BY job_worked.seq DESC, job_worked.job DESC LIMIT ?";
     constexpr std::int64_t beyond = std::numeric_limits<std::int64_t>::max();
     const JobPlace from = after.value_or(JobPlace{beyond, JobId(beyond)});

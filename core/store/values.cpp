@@ -2,6 +2,8 @@
 
 #include <QDate>
 
+#include <algorithm>
+
 namespace asleft::store {
 namespace {
 
@@ -16,6 +18,11 @@ QString storedText(std::string_view text)
     while (stored.startsWith(QChar(byteOrderMark)) || stored.startsWith(QChar(swappedByteOrderMark)))
         stored.remove(0, 1);
     return stored;
+}
+
+bool isPlain(std::string_view text)
+{
+    return std::ranges::all_of(text, [](char letter) { return static_cast<unsigned char>(letter) < 0x80; });
 }
 
 QVariant bound(std::chrono::sys_days day)

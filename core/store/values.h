@@ -21,6 +21,8 @@ namespace asleft::store {
 /// A text as the database keeps it. Bytes that are not UTF-8 become U+FFFD; byte-order marks at the front are dropped, because both
 /// Qt and SQLite would drop or obey them and what is read would not be what was stored.
 QString storedText(std::string_view text);
+/// Whether all of it is ASCII, and so is stored and read as it is.
+bool isPlain(std::string_view text);
 
 inline QVariant bound(std::same_as<std::int64_t> auto number)
 {
