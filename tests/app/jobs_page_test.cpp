@@ -16,6 +16,7 @@
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QRegularExpression>
+#include <QSet>
 #include <QSignalSpy>
 
 #include <cmath>
@@ -195,6 +196,37 @@ private Q_SLOTS:
                  qPrintable(dialog->selectedFiles().constFirst()));
         dialog->reject();
         QVERIFY(open.page.sheet()->paperMessage()->sentence().isEmpty());
+    }
+
+    /// Nobody scrolls through all of them, but whoever does reaches the first.
+    void aLongListIsReadOnAsItIsScrolled()
+    {
+        Shop shop;
+        const NewVehicle added = addFour(*shop.garage);
+        std::vector<JobId> opened;
+        for (int job = 0; job < jobsAtOnce + 30; ++job)
+            opened.push_back(openJob(*shop.garage, added.vehicle, added.engine, builtInSheets().front(), "Valves").value());
+        JobsModel model(*shop.garage);
+        RuledRows &rows = *model.rows();
+        QCOMPARE(model.jobs().size(), std::size_t(jobsAtOnce));
+        QVERIFY(model.jobs().front().id == opened.back());
+        QVERIFY(rows.canFetchMore({}));
+
+        // One of those not read yet is worked on: it is first from now on, and stands there once.
+        const auto person = addPerson(*shop.garage, "MK", {});
+        const auto book = JobBook::open(*shop.garage, opened.front());
+        (*book)->setWho(*person);
+        QVERIFY((*book)->confirmCrank(degrees(0)).has_value());
+        model.refresh();
+        QVERIFY(model.jobs().front().id == opened.front());
+        while (rows.canFetchMore({}))
+            rows.fetchMore({});
+        QCOMPARE(model.jobs().size(), opened.size());
+        QCOMPARE(rows.rowCount(), int(opened.size()));
+        QSet<qint64> all;
+        for (const RuledRow &row : rows.rows())
+            all.insert(row.id);
+        QCOMPARE(all.size(), qsizetype(opened.size()));
     }
 
 private:
